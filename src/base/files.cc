@@ -1,0 +1,146 @@
+#include "base/files.h"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <system_error>
+#include <utility>
+
+namespace winchbook::base {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// An open file descriptor that closes itself.
+class Descriptor {
+ public:
+  explicit Descriptor(int number) : number_(number) {}
+  Descriptor(const Descriptor&) = delete;
+  Descriptor& operator=(const Descriptor&) = delete;
+  ~Descriptor() {
+    if (number_ >= 0) ::close(number_);
+  }
+  [[nodiscard]] int number() const { return number_; }
+  [[nodiscard]] bool is_open() const { return number_ >= 0; }
+  /// Closes now, so that a late write error is seen.
+  [[nodiscard]] bool close_now() { return ::close(std::exchange(number_, -1)) == 0; }
+
+ private:
+  int number_;
+};
+
+/// The reason of the last failed call, for a sentence: "no space left on device".
+std::string reason() {
+  std::string text = std::strerror(errno);  // NOLINT(concurrency-mt-unsafe)
+  if (!text.empty() && text.size() > 1 && text[1] >= 'a' && text[1] <= 'z') {
+    text[0] = static_cast<char>(text[0] >= 'A' && text[0] <= 'Z' ? text[0] - 'A' + 'a' : text[0]);
+  }
+  return text;
+}
+
+Diagnostic cannot_read(const fs::path& path, const std::string& why) {
+  return error_at({path.string(), 0, 0}, "cannot read: " + why,
+                  "check the name and that you may read it", "file-read");
+}
+
+Diagnostic cannot_write(const fs::path& path, const std::string& why) {
+  return error_at({path.string(), 0, 0}, "cannot write: " + why,
+                  "choose a folder you may write to, with room left; nothing was changed",
+                  "file-write");
+}
+
+bool write_all(int descriptor, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
+    if (written < 0 && errno == EINTR) continue;
+    if (written <= 0) return false;
+    bytes.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return true;
+}
+
+}  // namespace
+
+Result<std::string> RealFiles::read(const fs::path& path, std::uintmax_t limit) const {
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));  // NOLINT
+  if (!file.is_open()) return cannot_read(path, reason());
+  struct stat facts {};
+  if (::fstat(file.number(), &facts) != 0) return cannot_read(path, reason());
+  if (S_ISDIR(facts.st_mode)) return cannot_read(path, "it is a folder");
+  if (!S_ISREG(facts.st_mode)) return cannot_read(path, "it is not an ordinary file");
+  const auto length = static_cast<std::uintmax_t>(facts.st_size);
+  if (length > limit) {
+    return cannot_read(path, "it holds " + std::to_string(length) + " bytes, more than the " +
+                                 std::to_string(limit) + " allowed here");
+  }
+  std::string bytes(length, '\0');
+  std::size_t got = 0;
+  while (got < bytes.size()) {
+    const ssize_t n = ::read(file.number(), bytes.data() + got, bytes.size() - got);
+    if (n < 0 && errno == EINTR) continue;
+    if (n < 0) return cannot_read(path, reason());
+    if (n == 0) break;
+    got += static_cast<std::size_t>(n);
+  }
+  bytes.resize(got);
+  return bytes;
+}
+
+bool RealFiles::exists(const fs::path& path) const {
+  std::error_code ignored;
+  return fs::exists(path, ignored);
+}
+
+bool RealFiles::is_folder(const fs::path& path) const {
+  std::error_code ignored;
+  return fs::is_directory(path, ignored);
+}
+
+Result<std::uintmax_t> RealFiles::size(const fs::path& path) const {
+  std::error_code code;
+  const std::uintmax_t bytes = fs::file_size(path, code);
+  if (code) return cannot_read(path, code.message());
+  return bytes;
+}
+
+fs::path RealFiles::resolved(const fs::path& path) const {
+  std::error_code code;
+  fs::path real = fs::weakly_canonical(path, code);
+  return code ? path : real;
+}
+
+Diagnostics RealFiles::write_aside(const fs::path& path, std::string_view bytes) {
+  const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+  std::string aside = (folder / ("." + path.filename().string() + ".XXXXXX")).string();
+  Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));
+  if (!file.is_open()) return {cannot_write(path, reason())};
+  const mode_t mask = ::umask(0);
+  ::umask(mask);
+  const bool written = write_all(file.number(), bytes) &&
+                       ::fchmod(file.number(), 0666U & ~mask) == 0 && ::fsync(file.number()) == 0 &&
+                       file.close_now() && ::rename(aside.c_str(), path.c_str()) == 0;
+  if (!written) {
+    const std::string why = reason();
+    ::unlink(aside.c_str());
+    return {cannot_write(path, why)};
+  }
+  const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));  // NOLINT
+  if (directory.is_open()) ::fsync(directory.number());
+  return {};
+}
+
+std::vector<std::string> RealFiles::names_in(const fs::path& folder) const {
+  std::vector<std::string> names;
+  std::error_code code;
+  for (const auto& entry : fs::directory_iterator(folder, code)) {
+    names.push_back(entry.path().filename().string());
+  }
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+}  // namespace winchbook::base

@@ -1,0 +1,51 @@
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+
+namespace winchbook::base {
+
+/// The disk as the program sees it; tests put a made-up one in its place.
+class Files {
+ public:
+  virtual ~Files() = default;
+
+  /// The whole content. Error when it is missing, not readable, a folder, or longer than `limit` bytes.
+  [[nodiscard]] virtual Result<std::string> read(const std::filesystem::path& path,
+                                                 std::uintmax_t limit) const = 0;
+  [[nodiscard]] virtual bool exists(const std::filesystem::path& path) const = 0;
+  [[nodiscard]] virtual bool is_folder(const std::filesystem::path& path) const = 0;
+  /// Bytes on disk, or an error sentence.
+  [[nodiscard]] virtual Result<std::uintmax_t> size(const std::filesystem::path& path) const = 0;
+  /// The real place of a path with every link followed; as it stands when it does not exist.
+  [[nodiscard]] virtual std::filesystem::path resolved(const std::filesystem::path& path) const = 0;
+  /// Writes beside `path`, syncs file and folder, then renames: afterwards `path` holds all of `bytes`,
+  /// or what it held before. Empty when it went well.
+  [[nodiscard]] virtual Diagnostics write_aside(const std::filesystem::path& path,
+                                                std::string_view bytes) = 0;
+  /// Names in a folder, sorted.
+  [[nodiscard]] virtual std::vector<std::string> names_in(
+      const std::filesystem::path& folder) const = 0;
+};
+
+/// The disk of this machine.
+class RealFiles final : public Files {
+ public:
+  [[nodiscard]] Result<std::string> read(const std::filesystem::path& path,
+                                         std::uintmax_t limit) const override;
+  [[nodiscard]] bool exists(const std::filesystem::path& path) const override;
+  [[nodiscard]] bool is_folder(const std::filesystem::path& path) const override;
+  [[nodiscard]] Result<std::uintmax_t> size(const std::filesystem::path& path) const override;
+  [[nodiscard]] std::filesystem::path resolved(const std::filesystem::path& path) const override;
+  [[nodiscard]] Diagnostics write_aside(const std::filesystem::path& path,
+                                        std::string_view bytes) override;
+  [[nodiscard]] std::vector<std::string> names_in(
+      const std::filesystem::path& folder) const override;
+};
+
+}  // namespace winchbook::base
