@@ -15,7 +15,8 @@ class Files {
  public:
   virtual ~Files() = default;
 
-  /// The whole content. Error when it is missing, not readable, a folder, or longer than `limit` bytes.
+  /// The whole content. Error when it is missing, not readable, a folder, or longer than `limit`
+  /// bytes.
   [[nodiscard]] virtual Result<std::string> read(const std::filesystem::path& path,
                                                  std::uintmax_t limit) const = 0;
   [[nodiscard]] virtual bool exists(const std::filesystem::path& path) const = 0;
@@ -24,8 +25,8 @@ class Files {
   [[nodiscard]] virtual Result<std::uintmax_t> size(const std::filesystem::path& path) const = 0;
   /// The real place of a path with every link followed; as it stands when it does not exist.
   [[nodiscard]] virtual std::filesystem::path resolved(const std::filesystem::path& path) const = 0;
-  /// Writes beside `path`, syncs file and folder, then renames: afterwards `path` holds all of `bytes`,
-  /// or what it held before. Empty when it went well.
+  /// Writes beside `path`, syncs file and folder, then renames: afterwards `path` holds all of
+  /// `bytes`, or what it held before. Empty when it went well.
   [[nodiscard]] virtual Diagnostics write_aside(const std::filesystem::path& path,
                                                 std::string_view bytes) = 0;
   /// Names in a folder, sorted.

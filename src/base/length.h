@@ -30,7 +30,9 @@ struct Length {
   return {static_cast<std::int32_t>(a.thousandths * numerator / denominator)};
 }
 
-[[nodiscard]] constexpr double to_points(Length a) { return a.thousandths / 1000.0; }
+[[nodiscard]] constexpr double to_points(Length a) {
+  return a.thousandths / 1000.0;
+}
 
 struct Point {
   Length x;

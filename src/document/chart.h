@@ -1,0 +1,98 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "document/text.h"
+
+namespace winchbook::document {
+
+/// A share of 100, known to lie in [low, high]; the ends meet when it is known exactly.
+struct Share {
+  double low = 0;
+  double high = 0;
+};
+
+/// Two bars (as found, as left) for each question; PAGES: "Originality".
+struct OriginalityChart {
+  struct Bar {
+    std::string when;     ///< "as found"
+    Share share;          ///< 0 to 100
+    std::string figures;  ///< "90 to 93", printed at the right
+  };
+  struct Question {
+    std::string name;  ///< "The parts"
+    std::vector<Bar> bars;
+  };
+  std::vector<Question> questions;
+  Text below = {};  ///< what hatching means, and the way back
+};
+
+/// Four lines, each with its own four words, ring and disc on each; PAGES: "Condition".
+struct ConditionChart {
+  struct Mark {
+    Sign sign = Sign::found;
+    Share at;          ///< 0 = first word's end of the line, 100 = last word's
+    std::string fact;  ///< "three named faults"; never a score
+  };
+  struct Axis {
+    std::string name;                ///< "Surface"
+    std::string what;                ///< "share of the maker's finish surviving"
+    std::vector<std::string> words;  ///< worst first
+    std::vector<Mark> marks;
+  };
+  std::vector<Axis> axes;
+  Text key = {};  ///< "○ as found ● as left …"
+};
+
+/// Plain bars, the chosen one filled; PAGES: "Advice".
+struct BarChart {
+  struct Bar {
+    std::string name;
+    double value = 0;  ///< 0 to 100
+    std::string figures;
+    bool chosen = false;
+  };
+  std::vector<Bar> bars;
+};
+
+/// One bar a mark on an axis of years, the window shaded, the profile under it; PAGES: "Dating".
+struct DatingChart {
+  enum class End { hard, soft, none };
+  struct Mark {
+    std::string name;
+    double first = 0;  ///< years; 1934.0 is 1 January 1934; not used where the end is none
+    double last = 0;   ///< years; 1939.0 is 31 December 1938
+    End first_end = End::none;
+    End last_end = End::none;
+    std::string left_out = {};  ///< the reason, when the mark does not count
+  };
+  struct Range {
+    int first = 0;
+    int last = 0;
+    std::string words;
+  };
+  std::vector<Mark> marks;
+  std::optional<Range> window;
+  std::vector<std::pair<int, double>> profile;  ///< year, share of 1
+  std::string profile_name = {};
+  std::string profile_note = {};
+  std::optional<Range> half;
+  std::optional<Range> nine_tenths;
+  std::string conflict = {};  ///< when no year fits: which must go
+};
+
+/// A curve over an axis ("full" … "empty"); PAGES: "Drag".
+struct CurveChart {
+  std::string title;
+  std::vector<std::pair<double, double>> points;  ///< x 0 to 1, y in `unit`
+  std::string first_label;
+  std::string last_label;
+  std::string unit;
+};
+
+using Chart = std::variant<OriginalityChart, ConditionChart, BarChart, DatingChart, CurveChart>;
+
+}  // namespace winchbook::document

@@ -1,0 +1,216 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "document/chart.h"
+#include "document/text.h"
+
+/// A document as its reader would tell it, before anything has a position: chapters of blocks.
+namespace winchbook::document {
+
+/// A photograph of the record, already checked. Sizes are pixels after turning it upright.
+struct Photograph {
+  std::string id;  ///< the record's id; the drawing room asks for the bytes by it
+  int width = 0;
+  int height = 0;
+  std::string alternative = {};  ///< words for a reader who cannot see it
+  bool light_border = false;     ///< its border is over 92 % luminance: it needs a rule round it
+};
+
+/// "● 5  Tail side, 5 March. …"; number 0 prints none.
+struct Caption {
+  std::optional<Sign> sign = {};
+  int number = 0;
+  Text words = {};
+};
+
+/// Stands in the margin, its first line level with the block it belongs to.
+struct SideNote {
+  Text words;
+};
+
+/// A warning level with the work it warns about: a bar, a label, the words.
+struct Caution {
+  std::string label;
+  Text words;
+};
+
+enum class Width { side, main, full };
+
+struct Figure {
+  Photograph photograph;
+  Caption caption = {};
+  Width width = Width::main;
+  bool caption_in_side = false;  ///< for a picture in main: its caption stands in the margin
+};
+
+/// A chart with the words that replace it for a reader who cannot see it.
+struct ChartFigure {
+  Chart chart;
+  std::string alternative;
+  Width width = Width::full;
+};
+
+using Beside = std::variant<SideNote, Caution, Figure, ChartFigure>;
+
+enum class ParagraphManner {
+  reading,  ///< indented unless it is the first after something else
+  opening,  ///< with the three-line initial and a few words in small capitals (the story only)
+  unindented,
+  small,  ///< ledger entries
+  note,   ///< side-note type over the width of `width`
+};
+
+struct Paragraph {
+  Text words;
+  ParagraphManner manner = ParagraphManner::reading;
+  std::vector<Beside> beside = {};
+  Width width = Width::main;  ///< main or full
+  std::string anchor = {};    ///< other places link here as "#anchor"
+};
+
+struct Subhead {
+  std::string words;
+  std::vector<Beside> beside = {};
+  std::string anchor = {};
+};
+
+/// Figures in one row: two (side and main width) or three of equal width.
+struct FigureRow {
+  std::vector<Figure> figures;
+};
+
+/// As found at the left, as left at the right, at equal height; a missing half says so.
+struct Pair {
+  std::optional<Figure> found;
+  std::optional<Figure> left;
+  std::string not_photographed = {};
+};
+
+struct Cell {
+  Text words;
+  int columns = 1;  ///< how many columns it spans
+};
+
+struct Row {
+  std::vector<Cell> cells;
+  std::string anchor = {};
+};
+
+struct Column {
+  enum class Align { words, numbers };
+  Align align = Align::words;
+  double width = 0;       ///< points; 0 sizes the column from what it holds
+  bool row_name = false;  ///< its cells are the names of their rows
+};
+
+struct Table {
+  std::vector<Column> columns;
+  std::vector<Row> head;
+  std::vector<Row> rows;
+  Width width = Width::full;  ///< main or full
+  bool dashed = false;        ///< the bench's own
+  std::string title = {};     ///< stands over it, in the subhead's type, kept with the first rows
+  Text below = {};            ///< key or note under the closing rule
+  std::vector<Beside> beside = {};
+  std::string summary = {};  ///< for a reader who cannot see its shape
+};
+
+/// A lettered entry of the second ledger: old and new part, and the labelled facts.
+struct Entry {
+  std::string letter;
+  std::string name;
+  std::optional<Photograph> old_part;
+  std::optional<Photograph> new_part;
+  std::string old_part_absent = {};  ///< "none came": why there is no picture of the old part
+  std::string new_part_absent = {};
+  struct Fact {
+    std::string label;
+    Text words;
+  };
+  std::vector<Fact> facts;
+  std::string anchor = {};
+};
+
+/// Labels and what they stand for, in two columns.
+struct Facts {
+  std::vector<Entry::Fact> facts;
+  double label_width = 57;  ///< points
+  Width width = Width::main;
+};
+
+struct List {
+  bool numbered = false;
+  std::vector<Text> items;
+};
+
+/// The notes of a chapter, numbered as their marks.
+struct Notes {
+  std::vector<Text> notes;
+};
+
+/// Ruled lines for those who come after; each line's label stands before it.
+struct RuledLines {
+  std::vector<std::string> labels;
+  int lines_each = 1;
+};
+
+/// The short code large, the QR code beside it in the margin.
+struct Seal {
+  std::string code;        ///< "K7QM 4XT2 9DHW"
+  std::string qr_payload;  ///< bytes of the QR code
+  std::string qr_alternative;
+};
+
+using Block = std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry,
+                           Facts, List, Notes, RuledLines, Seal>;
+
+enum class Ledger { none, first, second };
+
+struct Chapter {
+  std::string id;  ///< the template's section id; also its anchor
+  Ledger ledger = Ledger::none;
+  std::string eyebrow;
+  std::string eyebrow_continued = {};
+  std::string title;
+  std::string stand_first = {};
+  bool starts_page = false;  ///< ledgers always do
+  std::vector<Block> blocks = {};
+};
+
+struct Cover {
+  std::string eyebrow;
+  std::string name;
+  std::vector<std::string> stand_first;  ///< three short lines
+  std::optional<Figure> picture;         ///< without one the marks are set in its place
+  std::vector<std::string> marks_as_read = {};
+  std::string no_picture_note = {};
+  std::vector<std::string> foot_left = {};
+  std::vector<std::string> foot_right = {};
+  bool compact = false;  ///< a thin record: picture at main width, chapters follow on the same page
+};
+
+/// What stands at the foot of each page but the cover.
+struct Folio {
+  std::string page_of = {};  ///< "{page} of {pages}"
+  std::string name = {};     ///< "Hester's Larrick · Keepsake, edition 1"
+  std::string code = {};     ///< the seal's short code
+};
+
+struct Document {
+  std::string title;
+  std::string subject = {};
+  std::string author = {};
+  std::string language;  ///< BCP 47
+  std::optional<Cover> cover;
+  std::vector<Chapter> chapters;
+  Folio folio;
+};
+
+/// The words of the document, indented by nesting: the lowest golden that can fail.
+[[nodiscard]] std::string dump(const Document& document);
+
+}  // namespace winchbook::document

@@ -1,0 +1,38 @@
+#include "document/text.h"
+
+#include <utility>
+
+namespace winchbook::document {
+
+Text plain(std::string words) {
+  Text text;
+  if (!words.empty()) text.parts.emplace_back(Run{std::move(words)});
+  return text;
+}
+
+Text with_lead(std::string lead, std::string words) {
+  Text text;
+  Run bold{std::move(lead)};
+  bold.bold = true;
+  text.parts.emplace_back(std::move(bold));
+  if (!words.empty()) text.parts.emplace_back(Run{" " + std::move(words)});
+  return text;
+}
+
+std::string spoken(const Text& text) {
+  std::string words;
+  for (const Inline& part : text.parts) {
+    if (const auto* run = std::get_if<Run>(&part)) {
+      words += run->text;
+    } else if (const auto* sign = std::get_if<SignRun>(&part)) {
+      words += sign->spoken;
+    } else if (const auto* note = std::get_if<NoteMark>(&part)) {
+      words += std::to_string(note->number);
+    } else {
+      words += ' ';
+    }
+  }
+  return words;
+}
+
+}  // namespace winchbook::document

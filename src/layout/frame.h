@@ -1,0 +1,53 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "document/document.h"
+#include "document/style.h"
+#include "layout/page.h"
+#include "text/shape.h"
+
+namespace winchbook::layout {
+
+/// A finished piece of a page: items at fixed places relative to its own top left corner.
+struct Frame {
+  Length width;
+  Length height;
+  std::vector<Item> items;
+};
+
+/// Copies the items of `frame` into `out`, moved by `offset`.
+void place(const Frame& frame, Point offset, std::vector<Item>& out);
+
+/// What every block setter works with: the look, the fonts, and the growing structure tree.
+struct Setting {
+  const document::Style& style;
+  const text::FontMetrics& fonts;
+  std::string language;
+  std::vector<Tag>& tags;
+
+  /// Adds a structure element under `parent` and returns its id.
+  [[nodiscard]] TagId add_tag(Tag tag) const;
+  /// One line of text in a role's type, shaped with its features; `italic`/`bold` override the
+  /// role's.
+  [[nodiscard]] TextItem line(document::Role role, std::string_view words, Point baseline,
+                              TagId tag) const;
+  /// Width of such a line.
+  [[nodiscard]] Length width(document::Role role, std::string_view words) const;
+};
+
+/// A chart drawn as one figure; every item carries `figure`. Labels stand in 0–156, the plot from
+/// 162 when the chart is 471 wide (PAGES, "Charts"); narrower charts scale the plot, never the
+/// type.
+[[nodiscard]] Frame set_chart(const document::Chart& chart, Length width, TagId figure,
+                              const Setting& setting);
+
+/// A sign of running text, 6 to 6.2 points, its left edge at x and standing on `baseline`.
+[[nodiscard]] std::vector<Item> draw_sign(document::Sign sign, Point baseline, Colour colour,
+                                          TagId tag);
+/// How far a sign pushes the text after it.
+[[nodiscard]] Length sign_advance(document::Sign sign);
+
+}  // namespace winchbook::layout
