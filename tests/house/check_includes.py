@@ -1,0 +1,170 @@
+#!/usr/bin/env python3
+"""The rooms of src/ and who may know whom (the table in DEVELOPERS.md, kept here as data)."""
+
+import re
+import sys
+import tempfile
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "support"))
+from report import ROOT, Report  # noqa: E402
+
+ALL_BELOW_APP = {
+    "xml", "record", "recordfile", "knowledge", "assess", "assess/*", "document", "report", "text",
+    "layout", "pdf", "words", "tabular", "seal", "archive", "photo",
+}  # fmt: skip
+
+# room: the rooms whose headers it may include, besides its own and base
+MAY_INCLUDE = {
+    "base": set(),
+    "xml": set(),
+    "record": set(),
+    "document": set(),
+    "text": set(),
+    "photo": set(),
+    "words": set(),
+    "tabular": set(),
+    "seal": set(),
+    "archive": set(),
+    "recordfile": {"xml", "record"},
+    "knowledge": {"xml"},
+    "assess/*": {"record", "knowledge"},
+    "assess/advice": {"record", "knowledge", "assess/*"},
+    "assess": {"record", "knowledge", "assess/*"},
+    "report": {"record", "assess", "assess/*", "document", "words", "xml"},
+    "layout": {"document", "text"},
+    "pdf": {"layout", "text"},
+    "app": ALL_BELOW_APP,
+    "cli": ALL_BELOW_APP | {"app"},
+    "bench_page": ALL_BELOW_APP | {"app"},
+    "": {"cli", "app"},
+}
+
+# a library's headers: the only rooms that may include them
+LIBRARY_ROOMS = {
+    r"CLI/|CLI\.hpp": {"cli"},
+    r"hpdf": {"pdf"},
+    r"hb\.h|hb-": {"text"},
+    r"unicode/(brkiter|ubrk|rbbi|uscript|ubidi|uchar|utf8|utf16|utf|normalizer2|unorm2|locid|utext|"
+    r"unistr|uversion|utypes|uloc|bytestream|stringpiece)\.h": {"text", "words"},
+    r"unicode/": {"words"},
+    r"libxml/": {"xml"},
+    r"pugixml": {"xml", "recordfile", "words"},
+    r"jpeglib|jerror|turbojpeg|png\.h|jmorecfg": {"photo"},
+    r"qpdf/": {"archive"},
+    r"sodium|qrencode": {"seal"},
+    r"zlib\.h|libdeflate": {"pdf"},
+    r"nlohmann/": {"app", "cli", "words"},
+}
+
+INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.MULTILINE)
+
+
+def room_of(relative):
+    """The room of a path below src: its directory, one level deep (two below assess)."""
+    parts = relative.parts[:-1]
+    if parts[:1] == ("assess",):
+        return "/".join(parts[:2])
+    return parts[0] if parts else ""
+
+
+def allowed(room):
+    if room in MAY_INCLUDE:
+        return MAY_INCLUDE[room]
+    if room.startswith("assess/"):
+        return MAY_INCLUDE["assess/*"]
+    return None
+
+
+def faults_in(source_root):
+    """Every include below `source_root` that the tables forbid, as file:line sentences."""
+    faults = []
+    for path in sorted(source_root.rglob("*")):
+        if path.suffix not in {".h", ".cc"}:
+            continue
+        relative = path.relative_to(source_root)
+        room = room_of(relative)
+        may = allowed(room)
+        if may is None:
+            faults.append(f"{relative}: '{room}' is not a room of this house")
+            continue
+        text = path.read_text(encoding="utf-8")
+        for match in INCLUDE.finditer(text):
+            place = f"{relative}:{text.count(chr(10), 0, match.start()) + 1}"
+            bracket, header = match.groups()
+            if bracket == "<":
+                for pattern, rooms in LIBRARY_ROOMS.items():
+                    if re.match(pattern, header):
+                        if room not in rooms:
+                            faults.append(f"{place}: <{header}> belongs to {sorted(rooms)} only")
+                        break
+                continue
+            if "/" not in header or not (source_root / header).exists():
+                faults.append(f'{place}: "{header}" is not a path below src/')
+                continue
+            other = room_of(Path(header))
+            if other in {room, "base"} or other in may:
+                continue
+            if other.startswith("assess/") and "assess/*" in may:
+                continue
+            faults.append(f"{place}: {room or 'main'} may not include {other}")
+    return faults
+
+
+def own_header_faults(source_root):
+    """x.cc includes x.h before anything else, so that every header stands on its own."""
+    faults = []
+    for path in sorted(source_root.rglob("*.cc")):
+        header = path.with_suffix(".h")
+        if not header.exists():
+            continue
+        first = INCLUDE.search(path.read_text(encoding="utf-8"))
+        expected = str(header.relative_to(source_root))
+        if not first or first.group(2) != expected:
+            faults.append(f'{path.relative_to(source_root)}: does not include "{expected}" first')
+    return faults
+
+
+def faults_in_small_house(files):
+    """faults_in() of a house made of `files` ({path: text}), to show that the check bites."""
+    with tempfile.TemporaryDirectory() as directory:
+        for name, text in files.items():
+            path = Path(directory) / name
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_text(text, encoding="utf-8")
+        return faults_in(Path(directory))
+
+
+def main():
+    report = Report()
+    source_root = ROOT / "src"
+    report.check("includes go the allowed way, libraries stay in their rooms", faults_in(source_root))
+    report.check("every source file includes its own header first", own_header_faults(source_root))
+
+    headers = {"record/record.h": "", "layout/page.h": "", "assess/tray/tray.h": ""}
+    for wrong, text in {
+        "record/a.cc": '#include "layout/page.h"\n',
+        "assess/care/a.cc": '#include "assess/tray/tray.h"\n',
+        "layout/a.cc": "#include <hpdf.h>\n",
+        "app/a.cc": "#include <CLI/CLI.hpp>\n",
+        "pdf/a.cc": "#include <hb.h>\n",
+        "report/a.cc": "#include <unicode/msgfmt.h>\n",
+        "layout/b.cc": "#include <jpeglib.h>\n",
+        "util/a.cc": "\n",
+    }.items():
+        report.expect(
+            f"the include rule refuses {wrong} with {text.strip() or 'a room of its own'}",
+            faults_in_small_house({**headers, wrong: text}),
+            "it was accepted",
+        )
+    report.expect(
+        "the include rule accepts what the table allows",
+        not faults_in_small_house(
+            {**headers, "app/a.cc": '#include "layout/page.h"\n#include "assess/tray/tray.h"\n'}
+        ),
+    )
+    report.leave()
+
+
+if __name__ == "__main__":
+    main()
