@@ -102,7 +102,7 @@ struct LifeEvent {
 /// The story as its teller approved it.
 struct Story {
   std::string title;   ///< empty: the document's own words
-  std::string answer;  ///< the one sentence that answers the chapter
+  Words answer;  ///< the one sentence that answers the chapter
   Prose paragraphs;
   std::optional<PersonId> told_by;
   std::optional<base::EdtfDate> approved_on;  ///< empty: not yet read and approved by the teller
