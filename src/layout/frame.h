@@ -38,6 +38,14 @@ struct Setting {
   [[nodiscard]] Length width(document::Role role, std::string_view words) const;
 };
 
+/// Where the first baseline stands below the top of a role's first line: reading text 10.3 of 15.
+[[nodiscard]] Length first_baseline(document::Role role, const Setting& setting);
+
+/// A paragraph in a role's type, broken ragged right into `width`, the role's leading apart; every
+/// item carries `tag`, links and notes their own tags below it. As high as its lines.
+[[nodiscard]] Frame set_words(const document::Text& text, document::Role role, Length width,
+                              TagId tag, const Setting& setting);
+
 /// A chart drawn as one figure; every item carries `figure`. Labels stand in 0–156, the plot from
 /// 162 when the chart is 471 wide (PAGES, "Charts"); narrower charts scale the plot, never the
 /// type.

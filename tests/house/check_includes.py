@@ -52,7 +52,8 @@ LIBRARY_ROOMS = {
     r"pugixml": {"xml", "recordfile", "words"},
     r"jpeglib|jerror|turbojpeg|png\.h|jmorecfg": {"photo"},
     r"qpdf/": {"archive"},
-    r"sodium|qrencode": {"seal"},
+    r"sodium": {"seal"},
+    r"qrencode": {"seal", "layout"},
     r"zlib\.h|libdeflate": {"pdf"},
     r"nlohmann/": {"app", "cli", "words"},
 }
