@@ -1,25 +1,31 @@
 #!/bin/sh
 # From a fresh clone to the demo documents: installs what is missing, builds winchbook and writes
 # demo/out/<reel>-<document>.pdf.
+#
+#   sh demo/run.sh [--issue-only]       --issue-only: the program is there already
+#
+# DEMO_OUT names another directory for the documents, WINCHBOOK another program.
 set -eu
 cd "$(dirname "$0")/.."
 out=${DEMO_OUT:-demo/out}
+winchbook=${WINCHBOOK:-build/winchbook}
 
 # reel, document, date of issue
-documents="
-  skerry-40 keepsake 2026-06-19
-  dunlin-2  keepsake 2026-06-12"
+documents="\
+skerry-40 keepsake 2026-06-19
+dunlin-2 keepsake 2026-06-12"
 
-sh demo/install.sh
-if [ ! -f build/CMakeCache.txt ]; then
-  cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DWINCHBOOK_TESTS=OFF >/dev/null
+if [ "${1:-}" != --issue-only ]; then
+  sh demo/install.sh
+  if [ ! -f build/CMakeCache.txt ]; then
+    cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DWINCHBOOK_TESTS=OFF >/dev/null
+  fi
+  cmake --build build --target winchbook
 fi
-cmake --build build --target winchbook
 
 mkdir -p "$out"
 echo "$documents" | while read -r reel document date; do
-  [ -n "$reel" ] || continue
-  build/winchbook issue "demo/reels/$reel" --document "$document" --date "$date" \
+  "$winchbook" issue "demo/reels/$reel" --document "$document" --date "$date" \
     -o "$out/$reel-$document.pdf"
   echo "wrote $out/$reel-$document.pdf"
 done

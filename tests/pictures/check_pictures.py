@@ -36,14 +36,14 @@ def compare(tool, one, other):
     return [] if result.returncode == 0 else [(result.stdout + result.stderr).strip()]
 
 
-def blot(source, target):
-    """A copy of a page with a black square of 1.1 % of its pixels: the comparison must see it."""
+def blot(source, target, share):
+    """A copy of page 1 with a square of `share` of its pixels blotted beyond the levels allowed."""
     raw = subprocess.run(["pdftoppm", "-r", "100", "-f", "1", "-l", "1", source],
                          check=True, capture_output=True).stdout  # fmt: skip
     header = re.match(rb"P6\s+(\d+)\s+(\d+)\s+255\s", raw)
     width, height = int(header.group(1)), int(header.group(2))
     pixels = bytearray(raw[header.end():])
-    side = int((width * height * 0.011) ** 0.5)
+    side = round((width * height * share) ** 0.5)
     for y in range(side):
         start = ((height // 2 + y) * width + width // 3) * 3
         row = pixels[start : start + side * 3]
@@ -101,9 +101,12 @@ def main():
                 continue
             check(report, tool, pdf, drawn)
             blotted = Path(directory) / "blotted.png"
-            blot(pdf, blotted)
-            report.expect(f"a blot on page 1 of {pdf.stem} is seen",
+            blot(pdf, blotted, 0.0015)
+            report.expect(f"a blot of 0.15 % on page 1 of {pdf.stem} is seen",
                           compare(tool, drawn[min(drawn)], blotted))
+            blot(pdf, blotted, 0.0005)
+            report.check(f"a blot of 0.05 % on page 1 of {pdf.stem} passes",
+                         compare(tool, drawn[min(drawn)], blotted))
     if not approving:
         report.leave()
 

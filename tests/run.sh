@@ -1,0 +1,201 @@
+#!/bin/sh
+# All tests, from a fresh clone: installs what is missing, builds Release (build/) and with sanitizers
+# (build-asan/), runs every test in both, and checks the house, the schemas and the demo documents.
+# A tool that is missing is a failure. The last line is `N passed, N failed`.
+#
+#   sh tests/run.sh             everything
+#   sh tests/run.sh STEP...     only these: build units sanitized house schemas transcripts documents
+#                               judge reading pictures format tidy
+set -u
+cd "$(dirname "$0")/.." || exit 3
+steps=${*:-build units sanitized house schemas transcripts documents judge reading pictures format tidy}
+logs=build/logs
+jobs=$(nproc)
+passed=0
+failed=0
+python=/usr/bin/python3
+LC_ALL=C.UTF-8
+export LC_ALL PYTHONDONTWRITEBYTECODE=1
+
+sh demo/install.sh tests || exit 3
+mkdir -p "$logs"
+
+ok() {
+  passed=$((passed + 1))
+  echo "ok   $1"
+}
+
+fail() {
+  failed=$((failed + 1))
+  echo "FAIL $1"
+}
+
+# check NAME COMMAND...: one check; on failure the end of what the command said
+check() {
+  name=$1
+  shift
+  if "$@" >"$logs/check.log" 2>&1; then
+    ok "$name"
+  else
+    fail "$name"
+    tail -n 60 "$logs/check.log" | sed 's/^/     /'
+  fi
+}
+
+# suite NAME COMMAND...: a script that prints a line `ok ...` or `FAIL ...` for each of its checks
+suite() {
+  name=$1
+  shift
+  "$@" >"$logs/suite.log" 2>&1
+  code=$?
+  good=$(grep -c '^ok ' "$logs/suite.log")
+  bad=$(grep -c '^FAIL ' "$logs/suite.log")
+  cat "$logs/suite.log"
+  passed=$((passed + good))
+  failed=$((failed + bad))
+  if [ "$bad" -eq 0 ] && { [ "$code" -ne 0 ] || [ "$good" -eq 0 ]; }; then
+    fail "$name (exit code $code, $good checks)"
+  fi
+}
+
+# unit_tests DIRECTORY LABEL: every doctest program below DIRECTORY/tests, counted by test case
+unit_tests() {
+  found=0
+  for program in "$1"/tests/*_test; do
+    [ -x "$program" ] || continue
+    found=1
+    room=$(basename "$program" _test)
+    "$program" --no-colors=1 >"$logs/$room.log" 2>&1
+    code=$?
+    counts=$(sed -n 's/^\[doctest\] test cases: *\([0-9]*\) *| *\([0-9]*\) passed *| *\([0-9]*\) failed.*/\1 \2 \3/p' "$logs/$room.log")
+    # shellcheck disable=SC2086
+    set -- "$1" "$2" ${counts:-0 0 0}
+    passed=$((passed + $4))
+    failed=$((failed + $5))
+    if [ "$code" -eq 0 ] && [ "$3" -gt 0 ]; then
+      echo "ok   $room: $4 test cases $2"
+    else
+      [ "$5" -gt 0 ] || failed=$((failed + 1))
+      echo "FAIL $room $2 (exit code $code, $5 of $3 test cases)"
+      tail -n 80 "$logs/$room.log" | sed 's/^/     /'
+    fi
+    set -- "$1" "$2"
+  done
+  [ "$found" -eq 1 ] || fail "no test programs $2"
+}
+
+launcher=""
+if command -v ccache >/dev/null 2>&1; then
+  launcher="-DCMAKE_CXX_COMPILER_LAUNCHER=ccache"
+fi
+
+build() {
+  directory=$1
+  shift
+  cmake -S . -B "$directory" -G Ninja -DCMAKE_BUILD_TYPE=Release -DWINCHBOOK_WERROR=ON \
+    -DWINCHBOOK_TESTS=ON $launcher "$@" && cmake --build "$directory" -j "$jobs" -- -k 0
+}
+
+step_build() {
+  check "the Release build has no warnings" build build
+  check "the build with AddressSanitizer and UndefinedBehaviorSanitizer has no warnings" \
+    build build-asan -DWINCHBOOK_SANITIZE=ON -DCMAKE_CXX_FLAGS_RELEASE=-O1
+}
+
+step_units() {
+  unit_tests build "in the Release build"
+}
+
+step_sanitized() {
+  unit_tests build-asan "under the sanitizers"
+}
+
+step_house() {
+  suite "the include rule" $python tests/house/check_includes.py
+  suite "what lies where" $python tests/house/check_tree.py
+  suite "every row has its halves" $python tests/house/check_halves.py
+}
+
+step_schemas() {
+  suite "schemas" $python tests/schemas/check_schemas.py
+}
+
+step_transcripts() {
+  suite "transcripts" $python tests/transcripts/check_transcripts.py build/winchbook
+}
+
+# issue_all DIRECTORY: the demo documents
+issue_all() {
+  DEMO_OUT=$1 sh demo/run.sh --issue-only
+}
+
+each_same() {
+  found=1
+  for document in "$1"/*.pdf; do
+    [ -f "$document" ] || return 1
+    cmp "$document" "$2/$(basename "$document")" || return 1
+    found=0
+  done
+  return $found
+}
+
+all_embedded() {
+  pdffonts "$1" >"$logs/fonts.txt" || return 1
+  cat "$logs/fonts.txt"
+  # after the two head lines: name, type, encoding, emb, sub, uni, object, generation
+  sed 1,2d "$logs/fonts.txt" | awk '
+    { rows += 1; if ($(NF-4) != "yes" || $(NF-3) != "yes" || $(NF-2) != "yes") bad += 1 }
+    END { exit rows == 0 || bad > 0 }'
+}
+
+step_documents() {
+  rm -rf demo/out build/demo-again build/demo-asan
+  check "the demo documents are written" issue_all demo/out
+  check "they are written again, elsewhere in the world" \
+    env TZ=Pacific/Auckland LC_ALL=C DEMO_OUT=build/demo-again sh demo/run.sh --issue-only
+  check "both times they are the same, byte for byte" each_same demo/out build/demo-again
+  check "they are written under the sanitizers" \
+    env WINCHBOOK=build-asan/winchbook DEMO_OUT=build/demo-asan sh demo/run.sh --issue-only
+  check "under the sanitizers they are the same, byte for byte" each_same demo/out build/demo-asan
+  for document in demo/out/*.pdf; do
+    name=$(basename "$document")
+    check "$name has the syntax of a PDF (qpdf)" qpdf --check "$document"
+    check "$name embeds a subset of every font, with Unicode" all_embedded "$document"
+  done
+}
+
+step_judge() {
+  suite "the judge" $python tests/judge/check_documents.py build/spoiled demo/out/*.pdf
+}
+
+step_reading() {
+  suite "reading order, words and contrast" $python tests/reading/check_reading.py build/winchbook
+}
+
+step_pictures() {
+  suite "pages as pictures" $python tests/pictures/check_pictures.py build/tests demo/out/*.pdf
+}
+
+sources() {
+  git ls-files --cached --others --exclude-standard 'src/*.cc' 'src/*.h' 'tests/*.cc' 'tests/*.h'
+}
+
+step_format() {
+  # shellcheck disable=SC2046
+  check "clang-format has nothing to change" clang-format --dry-run -Werror $(sources)
+}
+
+step_tidy() {
+  check "clang-tidy has nothing to say" \
+    run-clang-tidy -quiet -p build -j "$jobs" "$PWD/(src|tests)/.*\.cc\$"
+}
+
+for step in $steps; do
+  echo "-- $step"
+  started=$(date +%s)
+  "step_$step"
+  echo "   ($(($(date +%s) - started)) s)"
+done
+
+echo "$passed passed, $failed failed"
+[ "$failed" -eq 0 ]
