@@ -22,7 +22,7 @@ struct Day {
 
 /// True for a day that the calendar has.
 [[nodiscard]] bool is_real(Day day);
-/// Days since 1 March of year 0 (negative before); for counting days between dates.
+/// Days since 1 March of the year 0 (negative before); for counting days between dates.
 [[nodiscard]] std::int64_t day_number(Day day);
 /// 1 = Monday … 7 = Sunday (ISO 8601).
 [[nodiscard]] int weekday(Day day);

@@ -101,8 +101,8 @@ struct LifeEvent {
 
 /// The story as its teller approved it.
 struct Story {
-  std::string title;   ///< empty: the document's own words
-  Words answer;  ///< the one sentence that answers the chapter
+  std::string title;  ///< empty: the document's own words
+  Words answer;       ///< the one sentence that answers the chapter
   Prose paragraphs;
   std::optional<PersonId> told_by;
   std::optional<base::EdtfDate> approved_on;  ///< empty: not yet read and approved by the teller
