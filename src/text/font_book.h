@@ -1,0 +1,67 @@
+#pragma once
+
+#include <memory>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+#include "text/shape.h"
+
+struct hb_face_t;  // HarfBuzz's own, for `pdf`, which cuts subsets from it
+
+namespace winchbook::text {
+
+/// One line of the fonts list: a face's name, where it may be, and who brings it.
+struct FaceEntry {
+  std::string name;                ///< "vollkorn-regular", as templates call it
+  std::string package;             ///< Debian package that installs it
+  std::vector<std::string> files;  ///< tried in order; TrueType outlines
+};
+
+/// Reads `shared/fonts.txt`: a face a line, "name | package | file | file…", '#' begins a comment.
+/// `file` names it in diagnostics. Errors: a line with fewer than three fields, a name given twice.
+[[nodiscard]] base::Result<std::vector<FaceEntry>> read_fonts_list(std::string_view bytes,
+                                                                   std::string_view file);
+
+/// The faces of the fonts list. A face is opened when it is first asked for; one that cannot be
+/// opened has no characters and shapes to nothing, and `faults` tells why: ask after layout, before
+/// anything is believed. Not for use by two threads at once.
+class FontBook final : public FontMetrics {
+ public:
+  explicit FontBook(std::vector<FaceEntry> entries);
+  FontBook(FontBook&&) noexcept;
+  FontBook& operator=(FontBook&&) noexcept;
+  FontBook(const FontBook&) = delete;
+  FontBook& operator=(const FontBook&) = delete;
+  ~FontBook() override;
+
+  [[nodiscard]] FaceId face(std::string_view name) const override;
+  /// Runs of one script are shaped apart; glyphs stand left to right.
+  [[nodiscard]] Shaped shape(FaceId face, std::string_view utf8,
+                             std::span<const std::string> features,
+                             std::string_view language) const override;
+  [[nodiscard]] FaceMetrics metrics(FaceId face) const override;
+  [[nodiscard]] bool has(FaceId face, char32_t character) const override;
+
+  /// True for a name in the list; opens nothing.
+  [[nodiscard]] bool knows(std::string_view name) const;
+  /// The name in the list.
+  [[nodiscard]] const std::string& name(FaceId face) const;
+  /// What was wrong with the faces asked for so far: a file that is not there (the hint names its
+  /// package), or that is no TrueType font.
+  [[nodiscard]] const base::Diagnostics& faults() const;
+  /// Null when the face cannot be opened. Lives as long as the book.
+  [[nodiscard]] hb_face_t* harfbuzz_face(FaceId face) const;
+
+ private:
+  struct OpenFace;
+  [[nodiscard]] const OpenFace* opened(FaceId face) const;
+
+  std::vector<FaceEntry> entries_;
+  mutable std::vector<std::unique_ptr<OpenFace>> faces_;
+  mutable base::Diagnostics faults_;
+};
+
+}  // namespace winchbook::text
