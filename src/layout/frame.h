@@ -21,6 +21,13 @@ struct Frame {
 /// Copies the items of `frame` into `out`, moved by `offset`.
 void place(const Frame& frame, Point offset, std::vector<Item>& out);
 
+/// What a run asks beyond its role. Italic inside italic stands upright.
+struct Manner {
+  bool italic = false;
+  bool bold = false;
+  bool small_capitals = false;
+};
+
 /// What every block setter works with: the look, the fonts, and the growing structure tree.
 struct Setting {
   const document::Style& style;
@@ -30,15 +37,21 @@ struct Setting {
 
   /// Adds a structure element under `parent` and returns its id.
   [[nodiscard]] TagId add_tag(Tag tag) const;
-  /// One line of text in a role's type, shaped with its features; `italic`/`bold` override the
-  /// role's.
+  /// The face of a role in a manner.
+  [[nodiscard]] text::FaceId face(document::Role role, Manner manner = {}) const;
+  /// One line of text in a role's type and a manner, shaped with the role's features, in one face:
+  /// for words whose every character is known to be in it. `set_words` looks for other faces.
   [[nodiscard]] TextItem line(document::Role role, std::string_view words, Point baseline,
-                              TagId tag) const;
+                              TagId tag, Manner manner = {}) const;
   /// Width of such a line.
-  [[nodiscard]] Length width(document::Role role, std::string_view words) const;
+  [[nodiscard]] Length width(document::Role role, std::string_view words, Manner manner = {}) const;
 };
 
-/// Where the first baseline stands below the top of a role's first line: reading text 10.3 of 15.
+/// How far a set line reaches to the right of its origin.
+[[nodiscard]] Length width_of(const TextItem& item, const text::FontMetrics& fonts);
+
+/// Where the first baseline stands below the top of a role's line, half the leading above and half
+/// below the face: 10.3 of 15 for reading text, 8.8 of 11.25 for side notes.
 [[nodiscard]] Length first_baseline(document::Role role, const Setting& setting);
 
 /// A paragraph in a role's type, broken ragged right into `width`, the role's leading apart; every
@@ -52,10 +65,10 @@ struct Setting {
 [[nodiscard]] Frame set_chart(const document::Chart& chart, Length width, TagId figure,
                               const Setting& setting);
 
-/// A sign of running text, 6 to 6.2 points, its left edge at x and standing on `baseline`.
+/// A sign of running text, 6 to 7.5 points, its left edge at x and standing on `baseline`.
 [[nodiscard]] std::vector<Item> draw_sign(document::Sign sign, Point baseline, Colour colour,
                                           TagId tag);
-/// How far a sign pushes the text after it.
+/// How far a sign pushes the text after it, its own gap included: no space is written after a sign.
 [[nodiscard]] Length sign_advance(document::Sign sign);
 
 }  // namespace winchbook::layout
