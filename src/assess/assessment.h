@@ -1,0 +1,36 @@
+#pragma once
+
+#include <vector>
+
+#include "assess/condition/condition.h"
+#include "assess/originality/originality.h"
+#include "knowledge/knowledge.h"
+#include "record/record.h"
+
+namespace winchbook::assess {
+
+/// The answers about one stay at the bench.
+struct VisitAssessment {
+  record::VisitId visit;
+  originality::Finding originality;
+  condition::Finding condition;
+};
+
+/// Every question's answer, visit by visit, earliest first. The last visit is the one being told.
+struct Assessment {
+  std::vector<VisitAssessment> visits;
+
+  /// Null when the record has no visit.
+  [[nodiscard]] const VisitAssessment* last() const {
+    return visits.empty() ? nullptr : &visits.back();
+  }
+};
+
+/// The word by which records and parts lists name a kind of reel: "fly-reel".
+[[nodiscard]] const char* word(record::ReelKind kind);
+
+/// Asks the questions in order; none sees another's answer.
+[[nodiscard]] Assessment assess(const record::Record& record,
+                                const knowledge::Knowledge& knowledge);
+
+}  // namespace winchbook::assess

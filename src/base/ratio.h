@@ -1,0 +1,80 @@
+#pragma once
+
+#include <compare>
+#include <cstdint>
+
+namespace winchbook::base {
+
+/// Room for products that do not fit 64 bits.
+__extension__ using Wide = __int128;
+
+/// An exact fraction of the whole: part / whole, in lowest terms, whole > 0. May be negative or
+/// over one. 0.9125 of the whole is 91.25 in a hundred.
+class Ratio {
+ public:
+  constexpr Ratio() = default;
+  /// Error of the caller when `whole` is not positive.
+  constexpr Ratio(Wide part, Wide whole) {
+    Wide a = part < 0 ? -part : part;
+    Wide b = whole;
+    while (b != 0) {
+      const Wide rest = a % b;
+      a = b;
+      b = rest;
+    }
+    part_ = a == 0 ? 0 : part / a;
+    whole_ = a == 0 ? 1 : whole / a;
+  }
+
+  [[nodiscard]] constexpr Wide part() const { return part_; }
+  [[nodiscard]] constexpr Wide whole() const { return whole_; }
+
+  /// How many `steps` of a whole it is, rounded half away from zero: steps 100 gives whole points,
+  /// 1000 tenths of a point, 10000 hundredths of a point.
+  [[nodiscard]] constexpr std::int64_t rounded(std::int64_t steps) const {
+    const Wide scaled = part_ * steps;
+    const Wide half = whole_ / 2 + whole_ % 2;
+    const Wide up = scaled < 0 ? scaled - whole_ + half : scaled + whole_ - half;
+    return static_cast<std::int64_t>(up / whole_);
+  }
+  /// The same, rounded down (towards minus infinity).
+  [[nodiscard]] constexpr std::int64_t floored(std::int64_t steps) const {
+    const Wide scaled = part_ * steps;
+    const Wide down = scaled / whole_;
+    return static_cast<std::int64_t>(scaled % whole_ < 0 ? down - 1 : down);
+  }
+
+  friend constexpr Ratio operator+(Ratio a, Ratio b) {
+    return {a.part_ * b.whole_ + b.part_ * a.whole_, a.whole_ * b.whole_};
+  }
+  friend constexpr Ratio operator-(Ratio a) { return {-a.part_, a.whole_}; }
+  friend constexpr Ratio operator-(Ratio a, Ratio b) { return a + -b; }
+  friend constexpr Ratio operator*(Ratio a, Ratio b) {
+    return {a.part_ * b.part_, a.whole_ * b.whole_};
+  }
+  friend constexpr bool operator==(Ratio a, Ratio b) {
+    return a.part_ == b.part_ && a.whole_ == b.whole_;
+  }
+  friend constexpr std::strong_ordering operator<=>(Ratio a, Ratio b) {
+    const Wide left = a.part_ * b.whole_;
+    const Wide right = b.part_ * a.whole_;
+    return left < right   ? std::strong_ordering::less
+           : left > right ? std::strong_ordering::greater
+                          : std::strong_ordering::equal;
+  }
+
+ private:
+  Wide part_ = 0;
+  Wide whole_ = 1;
+};
+
+/// From `low` to `high`, low <= high; equal when nothing is left open.
+struct RatioRange {
+  Ratio low;
+  Ratio high;
+
+  [[nodiscard]] constexpr bool exact() const { return low == high; }
+  friend constexpr bool operator==(const RatioRange&, const RatioRange&) = default;
+};
+
+}  // namespace winchbook::base
