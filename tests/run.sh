@@ -169,7 +169,7 @@ step_judge() {
 }
 
 step_reading() {
-  suite "reading order, words and contrast" $python tests/reading/check_reading.py build/winchbook
+  suite "reading order, words and contrast" $python tests/reading/check_reading.py demo/out
 }
 
 step_pictures() {

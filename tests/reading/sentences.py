@@ -1,0 +1,97 @@
+"""The prose of a record, and which of its sentences a document lacks."""
+
+import re
+import xml.etree.ElementTree as ElementTree
+
+RECORD = "{urn:winchbook:record:1}"
+
+# where a keepsake's prose stands in the record: the last steps of its path
+PROSE = [
+    "story/p",
+    "event/what/p",
+    "event/keep-because",
+    "fitting/why",
+    "fitting/adaptation",
+    "hand-back/not-put-right",
+]
+
+# what stands for a photograph named in a sentence: its number, with or without a word before it
+NUMBER = "\u0001"
+
+
+def local(tag):
+    return tag.rsplit("}", 1)[-1]
+
+
+def words_of(element, names):
+    """The words of an element as printed: people and pieces by the sentence's own words or their name."""
+    parts = [element.text or ""]
+    for kid in element:
+        if local(kid.tag) in {"person", "piece"}:
+            inner = "".join(kid.itertext()).strip()
+            parts.append(inner or names.get(kid.get("ref"), ""))
+        elif local(kid.tag) == "photo":
+            parts.append(NUMBER)
+        elif local(kid.tag) != "note":
+            parts.append("".join(kid.itertext()))
+        parts.append(kid.tail or "")
+    return re.sub(r"\s+", " ", "".join(parts)).strip()
+
+
+def prose_of(record):
+    """Every sentence of the record's prose that a keepsake must print."""
+    root = ElementTree.parse(record).getroot()
+    names = {}
+    for element in root.iter():
+        name = element.find(f"{RECORD}name")
+        if element.get("id") and name is not None:
+            names[element.get("id")] = (name.text or "").strip()
+    sentences = []
+    for path in PROSE:
+        steps = "/".join(RECORD + step for step in path.split("/"))
+        for element in root.iterfind(f".//{steps}"):
+            sentences += split(words_of(element, names))
+            for note in element.iterfind(f"{RECORD}note"):
+                sentences += split(words_of(note, names))
+    return sentences
+
+
+def split(text):
+    return [s for s in re.split(r"(?<=[.!?])\s+(?=[“‘\"(]?[A-Z0-9])", text) if len(s) > 3]
+
+
+def pattern_of(sentence):
+    """A sentence as a pattern over text without spaces, quotation marks and dashes as typed or set."""
+    bare = re.sub(r"\s+", "", sentence)
+    pattern = re.escape(bare)
+    pattern = re.sub(r"\\?['‘’]", "['‘’]", pattern)
+    pattern = re.sub(r'\\?["“”]', "[\"“”]", pattern)
+    return pattern.replace(re.escape(NUMBER), r"\D{0,12}\d+")
+
+
+def squeeze(text):
+    return re.sub(r"\s+", "", text)
+
+
+def found_over_a_break(sentence, pages):
+    """Whether a sentence begins near the end of one page and goes on near the start of the next."""
+    words = sentence.split()
+    for at in range(1, len(words)):
+        head = re.compile(pattern_of(" ".join(words[:at])))
+        tail = re.compile(pattern_of(" ".join(words[at:])))
+        for page, following in zip(pages, pages[1:]):
+            if head.search(page) and tail.search(following):
+                return True
+    return False
+
+
+def missing_sentences(sentences, pages):
+    """The sentences that stand on no page, nor over the break between two."""
+    bare = [squeeze(page) for page in pages]
+    missing = []
+    for sentence in sentences:
+        pattern = re.compile(pattern_of(sentence))
+        if not any(pattern.search(page) for page in bare):
+            if not found_over_a_break(sentence, bare):
+                missing.append(f"'{sentence}'")
+    return missing if sentences else ["the record holds no prose"]
