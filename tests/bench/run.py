@@ -24,16 +24,18 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "support"))
 from report import ROOT  # noqa: E402
 from tagged_pdf import TaggedPdf  # noqa: E402
 
-FONTS = Path("/usr/share/fonts")
 RECORD = ROOT / "demo" / "reels" / "skerry-40"
 
 
 def font_file(name):
-    """The TrueType file of a font by its PostScript name, subset tag removed."""
-    found = sorted(FONTS.rglob(f"{name.split('+')[-1]}.ttf"))
-    if not found:
-        sys.exit(f"no font file for {name}")
-    return found[0]
+    """The file of a font by its PostScript name, subset tag removed, as fontconfig knows it."""
+    name = name.split("+")[-1]
+    listed = subprocess.run(["fc-list", f":postscriptname={name}", "file"], check=True,
+                            capture_output=True, text=True).stdout  # fmt: skip
+    files = sorted(line.rstrip(": ") for line in listed.splitlines() if ".ttf" in line)
+    if not files:
+        sys.exit(f"no TrueType file for {name}")
+    return files[0]
 
 
 def write_plan(pdf, directory):
