@@ -45,9 +45,11 @@ LIBRARY_ROOMS = {
     r"CLI/|CLI\.hpp": {"cli"},
     r"hpdf": {"pdf"},
     r"hb\.h|hb-": {"text"},
-    r"unicode/(brkiter|ubrk|rbbi|uscript|ubidi|uchar|utf8|utf16|utf|normalizer2|unorm2|locid|utext|"
-    r"unistr|uversion|utypes|uloc|bytestream|stringpiece)\.h": {"text", "words"},
-    r"unicode/": {"words"},
+    r"unicode/(calendar|coll|dcfmtsym|decimfmt|dtptngn|datefmt|dtfmtsym|gregocal|listformatter|measfmt|"
+    r"measunit|measure|msgfmt|number|numfmt|numsys|plurfmt|plurrule|reldatefmt|rbnf|selfmt|simpletz|"
+    r"smpdtfmt|timezone|u(cal|col|dat|listformatter|msg|num|pluralrules)\w*\.h|unirepl|ustdtptn)":
+        {"words"},
+    r"unicode/": {"text", "words"},
     r"libxml/": {"xml"},
     r"pugixml": {"xml", "recordfile", "words"},
     r"jpeglib|jerror|turbojpeg|png\.h|jmorecfg": {"photo"},
