@@ -98,8 +98,9 @@ build() {
 
 step_build() {
   check "the Release build has no warnings" build build
-  check "the build with AddressSanitizer and UndefinedBehaviorSanitizer has no warnings" \
-    build build-asan -DWINCHBOOK_SANITIZE=ON -DCMAKE_CXX_FLAGS_RELEASE=-O1
+  # -Werror only above: the sanitizers' own code makes g++ 12 see null pointers where none are
+  check "the program builds with AddressSanitizer and UndefinedBehaviorSanitizer" \
+    build build-asan -DWINCHBOOK_SANITIZE=ON -DWINCHBOOK_WERROR=OFF -DCMAKE_CXX_FLAGS_RELEASE=-O1
 }
 
 step_units() {
@@ -118,6 +119,7 @@ step_house() {
 
 step_schemas() {
   suite "schemas" $python tests/schemas/check_schemas.py
+  suite "what --json prints" $python tests/schemas/check_json.py
 }
 
 step_transcripts() {
