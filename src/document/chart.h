@@ -72,7 +72,7 @@ struct DatingChart {
   struct Range {
     int first = 0;
     int last = 0;
-    std::string words;
+    std::string words;  ///< printed in full; a line break starts a new line
   };
   std::vector<Mark> marks;
   std::optional<Range> window;
@@ -82,6 +82,14 @@ struct DatingChart {
   std::optional<Range> half;
   std::optional<Range> nine_tenths;
   std::string conflict = {};  ///< when no year fits: which must go
+  /// What each kind of end means, printed under the chart for the kinds that occur.
+  struct Key {
+    std::string hard = {};
+    std::string soft = {};
+    std::string none = {};
+    std::string left_out = {};
+  };
+  Key key = {};
 };
 
 /// A curve over an axis ("full" … "empty"); PAGES: "Drag".

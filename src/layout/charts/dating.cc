@@ -1,0 +1,370 @@
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "layout/charts/charts.h"
+#include "layout/charts/dating_axis.h"
+#include "layout/charts/drawing.h"
+
+namespace winchbook::layout::charts {
+namespace {
+
+using base::points;
+using document::DatingChart;
+using End = DatingChart::End;
+using Range = DatingChart::Range;
+
+constexpr Length kBar = points(5.5);
+constexpr Length kStop = points(11);
+constexpr Length kStopThick = points(2);
+constexpr Length kTaper = points(16);
+constexpr Length kProfile = points(52);
+constexpr Length kGap = points(4);
+
+/// Lines of words as they were written, each on its own.
+document::Text in_bold_lines(const std::string& words) {
+  document::Text text;
+  std::size_t start = 0;
+  while (start <= words.size()) {
+    const std::size_t end = std::min(words.find('\n', start), words.size());
+    if (start > 0) text.parts.emplace_back(document::LineEnd{});
+    document::Run run{words.substr(start, end - start)};
+    run.bold = true;
+    text.parts.emplace_back(std::move(run));
+    start = end + 1;
+  }
+  return text;
+}
+
+/// Where a bar runs on paper, and how it ends.
+struct Bar {
+  Length from;
+  Length to;
+  End first_end = End::hard;
+  End last_end = End::hard;
+};
+
+Bar bar_of(const DatingChart::Mark& mark, const Scale& scale) {
+  Bar bar{scale.left + kOpenEnd, scale.right - kOpenEnd, mark.first_end, mark.last_end};
+  if (mark.first_end != End::none) bar.from = scale.at(mark.first);
+  if (mark.last_end != End::none) bar.to = scale.at(mark.last);
+  if (bar.to < bar.from) std::swap(bar.from, bar.to);
+  return bar;
+}
+
+std::vector<Point> shape_of(const Bar& bar, Length middle) {
+  const Length half = kBar / 2;
+  const Length taper = std::min(kTaper, base::scaled(bar.to - bar.from, 42, 100));
+  std::vector<Point> corners;
+  if (bar.first_end == End::soft) {
+    corners = {{bar.from, middle}, {bar.from + taper, middle - half}};
+  } else {
+    corners = {{bar.from, middle + half}, {bar.from, middle - half}};
+  }
+  if (bar.last_end == End::soft) {
+    corners.insert(
+        corners.end(),
+        {{bar.to - taper, middle - half}, {bar.to, middle}, {bar.to - taper, middle + half}});
+  } else {
+    corners.insert(corners.end(), {{bar.to, middle - half}, {bar.to, middle + half}});
+  }
+  if (bar.first_end == End::soft) corners.push_back({bar.from + taper, middle + half});
+  return corners;
+}
+
+void draw_stop(Length left, Length middle, Drawing& drawing) {
+  drawing.box({left, middle - kStop / 2, kStopThick, kStop}, drawing.style().ink);
+}
+
+void draw_dots(Length from, Length to, Length middle, Drawing& drawing) {
+  drawing.dashes({from, middle}, {to, middle}, points(1), points(1), points(1.6));
+}
+
+void draw_bar(const Bar& bar, Length middle, bool open, const Scale& scale, Drawing& drawing) {
+  const std::vector<Point> corners = shape_of(bar, middle);
+  if (open) {
+    PathItem path = [&] {
+      // A stroke lies half outside its path: draw it inside.
+      Bar inner{bar.from + points(0.375), bar.to - points(0.375), bar.first_end, bar.last_end};
+      if (inner.to < inner.from) inner = bar;
+      PathItem outline;
+      for (const Point& corner : shape_of(inner, middle)) {
+        outline.steps.push_back({.kind = outline.steps.empty() ? PathItem::Step::Kind::move
+                                                               : PathItem::Step::Kind::line,
+                                 .to = corner});
+      }
+      outline.steps.push_back({.kind = PathItem::Step::Kind::close});
+      return outline;
+    }();
+    path.filled = true;
+    path.fill = {255, 255, 255};
+    path.stroked = true;
+    path.stroke = {points(0.75), drawing.style().ink};
+    path.tag = drawing.figure();
+    drawing.add(std::move(path));
+  } else {
+    drawing.polygon(corners, drawing.style().bar);
+  }
+  // A stop stands inside its bar: its outer edge is the date.
+  if (bar.first_end == End::hard) draw_stop(bar.from, middle, drawing);
+  if (bar.last_end == End::hard) {
+    draw_stop(std::max(bar.to - kStopThick, scale.left), middle, drawing);
+  }
+  if (bar.first_end == End::none) draw_dots(scale.left, bar.from, middle, drawing);
+  if (bar.last_end == End::none) draw_dots(bar.to, scale.right, middle, drawing);
+}
+
+/// The chart's fixed places while its rows are drawn one under the other.
+struct Sheet {
+  const DatingChart& chart;
+  Columns columns;
+  std::optional<YearAxis> axis;
+  Scale scale;
+  Length row;
+};
+
+struct Edges {
+  Length from;
+  Length to;
+};
+
+std::optional<Edges> window_edges(const Sheet& sheet) {
+  if (!sheet.chart.window || !sheet.axis) return std::nullopt;
+  return Edges{sheet.scale.at(sheet.chart.window->first),
+               sheet.scale.at(sheet.chart.window->last + 1)};
+}
+
+/// The reason beside a bar that was left out, where it meets neither bar nor window; otherwise
+/// nothing, and it goes under the mark's name.
+std::optional<Length> place_for_reason(const Bar& bar, Length width, const Sheet& sheet) {
+  const Scale& scale = sheet.scale;
+  const Length start = bar.first_end == End::none ? scale.left : bar.from;
+  const Length end = bar.last_end == End::none ? scale.right : bar.to;
+  const std::optional<Edges> window = window_edges(sheet);
+  for (const Length left : {start - kGap - width, end + kGap}) {
+    if (left < scale.left || left + width > scale.right) continue;
+    const auto crosses = [&](Length edge) {
+      return left - kGap < edge && edge < left + width + kGap;
+    };
+    if (window && (crosses(window->from) || crosses(window->to))) continue;
+    return left;
+  }
+  return std::nullopt;
+}
+
+/// Returns the height of the row.
+Length draw_mark(const DatingChart::Mark& mark, Length top, const Sheet& sheet, Drawing& drawing) {
+  const bool left_out = !mark.left_out.empty();
+  const Length middle = top + sheet.row / 2;
+  const Bar bar = bar_of(mark, sheet.scale);
+  document::Text name = document::plain(mark.name);
+  if (left_out) {
+    const Label reason = drawing.label(in_italic(mark.left_out), drawing.width());
+    std::optional<Length> place;
+    if (reason.lines == 1) place = place_for_reason(bar, reason.width, sheet);
+    if (place) {
+      drawing.put(reason, *place, middle);
+    } else {
+      document::Run run{mark.left_out};
+      run.italic = true;
+      name.parts.emplace_back(document::LineEnd{});
+      name.parts.emplace_back(std::move(run));
+    }
+  }
+  const Label label = drawing.label(name, sheet.columns.label - points(6));
+  drawing.put(label, {}, middle);
+  draw_bar(bar, middle, left_out, sheet.scale, drawing);
+  return std::max(sheet.row, points(3.75) + drawing.leading() * label.lines);
+}
+
+/// Returns the height of all rows: the marks that count, then those left out.
+Length draw_marks(Length top, const Sheet& sheet, Drawing& drawing) {
+  Length y = top;
+  for (const DatingChart::Mark& mark : sheet.chart.marks) {
+    if (mark.left_out.empty()) y += draw_mark(mark, y, sheet, drawing);
+  }
+  bool first = true;
+  for (const DatingChart::Mark& mark : sheet.chart.marks) {
+    if (mark.left_out.empty()) continue;
+    if (first) {
+      y += points(5.25);
+      drawing.dashes({Length{}, y}, {drawing.width(), y}, points(0.5), points(3), points(2));
+      y += points(6.75);
+      first = false;
+    }
+    y += draw_mark(mark, y, sheet, drawing);
+  }
+  return y - top;
+}
+
+/// The name of the profile at the left, its columns standing on the axis at the foot.
+Length draw_profile(Length top, const Sheet& sheet, Drawing& drawing) {
+  const DatingChart& chart = sheet.chart;
+  if (chart.profile.empty() || !sheet.axis) return points(7.5);
+  const Length column = sheet.columns.label - points(6);
+  const Label name = drawing.label(in_bold(chart.profile_name), column);
+  const Label note = drawing.label(document::plain(chart.profile_note), column);
+  const Length name_middle = top + points(14);
+  drawing.put(name, {}, name_middle);
+  drawing.put(note, {}, name_middle + drawing.leading() * name.lines);
+  const Length words = points(7.5) + drawing.leading() * (name.lines + note.lines);
+  const Length height = std::max(points(7.5) + kProfile, words + points(7.5));
+
+  double most = 0;
+  for (const auto& [year, share] : chart.profile)
+    most = std::max(most, share);
+  const Length foot = top + height;
+  for (const auto& [year, share] : chart.profile) {
+    if (share <= 0 || most <= 0) continue;
+    const Length from = sheet.scale.at(year);
+    const Length to = sheet.scale.at(year + 1);
+    const Length clear = std::min(points(0.9), base::scaled(to - from, 15, 100));
+    const Length tall = points(base::to_points(kProfile) * share / (most * 1.1));
+    drawing.box({from + clear, foot - tall, to - from - clear * 2, tall}, drawing.style().ink);
+  }
+  return height;
+}
+
+/// A range under the axis, its words at the right or, without room, at the left.
+Length draw_range(const Range& range, Length thickness, Length top, const Sheet& sheet,
+                  Drawing& drawing) {
+  const Length from = sheet.scale.at(range.first);
+  const Length to = sheet.scale.at(range.last + 1);
+  const Length middle = top + points(5.5);
+  drawing.line({from, middle}, {to, middle}, thickness);
+  for (const Length end : {from + points(0.375), to - points(0.375)}) {
+    drawing.line({end, middle - points(3.5)}, {end, middle + points(3.5)}, points(0.75));
+  }
+  const document::Text words = document::plain(range.words);
+  const Length after = to + points(5.5);
+  const Length before = from - points(5.5);
+  Label label = drawing.label(words, drawing.width());
+  const auto fits = [&](Length room) { return label.lines == 1 && label.width <= room; };
+  if (fits(drawing.width() - after)) {
+    drawing.put(label, after, middle);
+  } else if (fits(before)) {
+    drawing.put(label, before - label.width, middle);
+  } else {
+    label = drawing.label(words, drawing.width() - sheet.scale.left);
+    drawing.put(label, sheet.scale.left, middle + points(11.25));
+    return points(11.25) + drawing.leading() * label.lines;
+  }
+  return points(11.25);
+}
+
+struct KeyEntry {
+  Bar bar;
+  bool open = false;
+  const std::string& words;
+};
+
+/// The kinds of end that occur, each with a small bar; returns the height.
+Length draw_key(Length top, const Sheet& sheet, Drawing& drawing) {
+  const auto occurs = [&](auto&& is_so) {
+    return std::any_of(sheet.chart.marks.begin(), sheet.chart.marks.end(), is_so);
+  };
+  const auto ends_so = [&](End end) {
+    return occurs([&](const DatingChart::Mark& mark) {
+      return mark.first_end == end || mark.last_end == end;
+    });
+  };
+  const DatingChart::Key& key = sheet.chart.key;
+  std::vector<KeyEntry> entries;
+  const Bar sample{Length{}, points(22), End::hard, End::hard};
+  // A bar without an end of its own kind at the right is simply cut off there.
+  constexpr End kCut = End::none;
+  if (ends_so(End::hard))
+    entries.push_back({{sample.from, sample.to, End::hard, kCut}, false, key.hard});
+  if (ends_so(End::soft))
+    entries.push_back({{sample.from, sample.to, End::soft, kCut}, false, key.soft});
+  if (ends_so(End::none))
+    entries.push_back({{points(18), points(26), kCut, kCut}, false, key.none});
+  if (occurs([](const DatingChart::Mark& mark) { return !mark.left_out.empty(); })) {
+    entries.push_back({{sample.from, points(20), kCut, kCut}, true, key.left_out});
+  }
+  Length x;
+  Length y = top;
+  bool any = false;
+  for (const KeyEntry& entry : entries) {
+    if (entry.words.empty()) continue;
+    const Length start = entry.bar.to + points(6);
+    const Label words = drawing.label(document::plain(entry.words), drawing.width() - start);
+    if (any && x + start + words.width > drawing.width()) {
+      x = {};
+      y += drawing.leading() + points(3.75);
+    }
+    const Length middle = y + points(7.5);
+    Bar bar = entry.bar;
+    bar.from += x;
+    bar.to += x;
+    // The dots of an unknown end run only where the scale says; here that is the entry's own place.
+    const bool dotted = entry.bar.from > Length{};
+    const Scale place{0, 1, dotted ? x : bar.from, bar.to};
+    draw_bar(bar, middle, entry.open, place, drawing);
+    drawing.put(words, x + start, middle);
+    y += drawing.leading() * (words.lines - 1);
+    x += start + words.width + points(16);
+    any = true;
+  }
+  return any ? y - top + points(15) : Length{};
+}
+
+/// Returns where the rows begin.
+Length draw_head(const Sheet& sheet, Drawing& drawing) {
+  const std::optional<Edges> window = window_edges(sheet);
+  const Length room = sheet.scale.right - sheet.scale.left;
+  if (!window) {
+    if (sheet.chart.conflict.empty()) return {};
+    const Label words = drawing.label(in_bold(sheet.chart.conflict), room);
+    drawing.put_frame(words.frame, {sheet.scale.left, Length{}});
+    return words.frame.height + points(3.75);
+  }
+  const Label words = drawing.label(in_bold_lines(sheet.chart.window->words), room);
+  const Length centred = (window->from + window->to) / 2 - words.width / 2;
+  const Length left = std::clamp(centred, sheet.scale.left,
+                                 std::max(sheet.scale.left, sheet.scale.right - words.width));
+  const Label lines = drawing.label(in_bold_lines(sheet.chart.window->words),
+                                    words.width + points(0.1), Align::centre);
+  drawing.put_frame(lines.frame, {left, Length{}});
+  return lines.frame.height + points(1.5);
+}
+
+}  // namespace
+
+Frame set_dating(const DatingChart& chart, Length width, TagId figure, const Setting& setting) {
+  Drawing drawing(width, figure, setting);
+  const Columns columns = columns_of(width, points(90));
+  // Statements set their charts in tighter lines.
+  const Length row = drawing.leading() < points(11) ? points(11.25) : points(15);
+  Sheet sheet{chart, columns, year_axis_of(chart, columns.plot, width), {}, row};
+  sheet.scale = sheet.axis ? sheet.axis->scale : Scale{0, 1, columns.plot, width};
+
+  const Length head = draw_head(sheet, drawing);
+  const std::optional<Edges> window = window_edges(sheet);
+  // Bars stand on the tint, so it is drawn before them, once it is known how far down it runs.
+  Drawing rows(width, figure, setting);
+  Length y = head;
+  y += draw_marks(y, sheet, rows);
+  y += draw_profile(y, sheet, rows);
+  if (window) {
+    const Length top = head - points(1.5);
+    drawing.box({window->from, top, window->to - window->from, y - top}, drawing.style().tint);
+    for (const Length edge : {window->from + points(0.25), window->to - points(0.25)}) {
+      drawing.line({edge, top}, {edge, y}, points(0.5));
+    }
+  }
+  drawing.put_frame(rows.finish(y), {});
+  if (sheet.axis) {
+    y += draw_year_axis(*sheet.axis, y, drawing);
+    y += points(3.75);
+    if (chart.half) y += draw_range(*chart.half, points(3), y, sheet, drawing);
+    if (chart.nine_tenths) y += draw_range(*chart.nine_tenths, points(1), y, sheet, drawing);
+  }
+  const Length key_top = y + points(7.5);
+  const Length key = draw_key(key_top, sheet, drawing);
+  return drawing.finish(key > Length{} ? key_top + key : y);
+}
+
+}  // namespace winchbook::layout::charts
