@@ -79,6 +79,7 @@ void draw_stop(Length left, Length middle, Drawing& drawing) {
 }
 
 void draw_dots(Length from, Length to, Length middle, Drawing& drawing) {
+  if (from >= to) return;
   drawing.dashes({from, middle}, {to, middle}, points(1), points(1), points(1.6));
 }
 

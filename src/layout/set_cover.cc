@@ -1,0 +1,256 @@
+#include "layout/set_cover.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "layout/picture.h"
+#include "layout/shapes.h"
+
+namespace winchbook::layout {
+namespace {
+
+using base::points;
+using document::Cover;
+using document::Role;
+
+constexpr Length kPicture = points(375);
+constexpr Length kLeastPicture = points(300);
+constexpr Length kCompactPicture = points(210);
+constexpr Length kUnderPicture = points(30);
+constexpr Length kUnderName = points(11.25);
+constexpr Length kAboveFoot = points(30);
+constexpr Length kRule = points(0.75);
+constexpr Length kUnderRule = points(7.5);
+constexpr Length kLeastMarkPitch = points(26.25);
+constexpr int kPrintResolution = 150;  // pixels an inch, below which a picture is set smaller
+constexpr int kPoorResolution = 75;
+
+document::Text in_lines(const std::vector<std::string>& lines) {
+  document::Text text;
+  for (const std::string& line : lines) {
+    if (!text.parts.empty()) text.parts.emplace_back(document::LineEnd{});
+    text.parts.emplace_back(document::Run{line});
+  }
+  return text;
+}
+
+/// The largest of the three sizes at which the name takes three lines, or the last.
+Role role_of_name(const std::string& name, Length width, const Setting& setting) {
+  for (const Role role : {Role::cover_name, Role::cover_name_2}) {
+    const Frame trial = set_words(document::plain(name), role, width, kArtifact, setting);
+    if (trial.height <= setting.style.of(role).leading * 3) return role;
+  }
+  return Role::cover_name_3;
+}
+
+/// The cover's parts, each set before it is known where it stands.
+struct Parts {
+  Role name_role = Role::cover_name;
+  Frame name;
+  Frame stand_first;
+  Frame foot_left;
+  Frame foot_right;
+
+  [[nodiscard]] Length foot_height() const {
+    return kRule + kUnderRule + std::max(foot_left.height, foot_right.height);
+  }
+  /// Name and stand-first.
+  [[nodiscard]] Length words_height() const {
+    return name.height +
+           (stand_first.height > Length{} ? kUnderName + stand_first.height : Length{});
+  }
+};
+
+/// Lines of a frame set anew, `pitch` apart.
+void respace(Frame& frame, Length pitch, Length first) {
+  std::map<Length, int> order;
+  for (const Item& item : frame.items) {
+    if (const auto* text = std::get_if<TextItem>(&item)) order[text->origin.y] = 0;
+  }
+  int number = 0;
+  for (auto& [baseline, place] : order)
+    place = number++;
+  for (Item& item : frame.items) {
+    if (auto* text = std::get_if<TextItem>(&item)) {
+      text->origin.y = first + pitch * order.at(text->origin.y);
+    }
+  }
+  frame.height = pitch * number;
+}
+
+class CoverSetter {
+ public:
+  CoverSetter(const Cover& cover, TagId parent, const Setting& setting)
+      : cover_(cover),
+        parent_(parent),
+        setting_(setting),
+        side_(setting.style.side),
+        main_(setting.style.main),
+        main_left_(side_ + setting.style.gutter) {
+    frame_.width = setting.style.frame_width();
+  }
+
+  Frame set(Length height) {
+    TagId picture = kArtifact;
+    if (cover_.picture) {
+      picture = tag(TagType::figure);
+      setting_.tags[static_cast<std::size_t>(picture)].alternative =
+          cover_.picture->photograph.alternative;
+    } else {
+      set_marks_tags();
+    }
+    set_parts();
+    const Length foot = height - points(0.75) - parts_.foot_height();
+    const Length room = foot - kAboveFoot - parts_.words_height() - kUnderPicture;
+    Length bottom;
+    if (cover_.picture) {
+      bottom = put_picture(picture, picture_height(room));
+    } else if (!cover_.marks_as_read.empty()) {
+      bottom = put_marks(picture_height(room));
+    }
+    const Length words = put_words(bottom > Length{} ? bottom + kUnderPicture : bottom);
+    const Length foot_top =
+        cover_.compact ? words + points(22.5) : std::max(foot, words + kAboveFoot);
+    put_foot(foot_top);
+    const Length end = foot_top + parts_.foot_height() + points(0.75);
+    frame_.height = cover_.compact ? end : std::max(height, end);
+    return std::move(frame_);
+  }
+
+ private:
+  TagId tag(TagType type) {
+    Tag element;
+    element.type = type;
+    element.parent = parent_;
+    return setting_.add_tag(std::move(element));
+  }
+
+  Frame words_in(const document::Text& text, Role role, Length width, TagType type) {
+    if (text.empty()) return {};
+    return set_words(text, role, width, tag(type), setting_);
+  }
+
+  void set_marks_tags() {
+    if (cover_.marks_as_read.empty()) return;
+    note_ =
+        words_in(document::plain(cover_.no_picture_note), Role::caption, side_, TagType::paragraph);
+    for (const std::string& mark : cover_.marks_as_read) {
+      marks_.push_back(
+          words_in(document::plain(mark), Role::marks_as_read, main_, TagType::paragraph));
+    }
+  }
+
+  /// In the order in which they are read.
+  void set_parts() {
+    eyebrow_ = words_in(document::plain(cover_.eyebrow), Role::eyebrow, side_, TagType::paragraph);
+    parts_.name_role = role_of_name(cover_.name, main_, setting_);
+    parts_.name = words_in(document::plain(cover_.name), parts_.name_role, main_, TagType::h1);
+    parts_.stand_first =
+        words_in(in_lines(cover_.stand_first), Role::stand_first, main_, TagType::paragraph);
+    parts_.foot_left =
+        words_in(in_lines(cover_.foot_left), Role::side_note, side_, TagType::paragraph);
+    parts_.foot_right =
+        words_in(in_lines(cover_.foot_right), Role::side_note, main_, TagType::paragraph);
+  }
+
+  /// Line by line down to the least height; only a name that leaves no other way takes more.
+  [[nodiscard]] Length picture_height(Length room) const {
+    if (cover_.compact) return kCompactPicture;
+    Length height = kPicture;
+    while (height > room && height > kLeastPicture)
+      height -= setting_.style.line;
+    while (height > room && height > setting_.style.line * 5)
+      height -= setting_.style.line;
+    return height;
+  }
+
+  /// Returns the foot of the picture.
+  Length put_picture(TagId figure, Length height) {
+    const document::Photograph& photograph = cover_.picture->photograph;
+    Length width = cover_.compact ? main_ : frame_.width;
+    if (resolution_at(photograph, width) < kPrintResolution) {
+      width = main_;
+      height = std::min(height, kCompactPicture);
+    }
+    if (resolution_at(photograph, width) < kPoorResolution) width = side_;
+    Rect box = fitted(photograph, width, height);
+    // A picture narrower than the page stands over the name.
+    if (width < frame_.width) box.x = main_left_;
+    add_picture(photograph, box, figure, setting_, frame_);
+    return box.height;
+  }
+
+  Length put_marks(Length height) {
+    int lines = 0;
+    const Length leading = setting_.style.of(Role::marks_as_read).leading;
+    const Length inside = height - points(45);
+    std::size_t shown = 0;
+    for (const Frame& mark : marks_) {
+      const int its = std::max(1, mark.height.thousandths / leading.thousandths);
+      if (shown > 0 && kLeastMarkPitch * (lines + its) > inside) break;
+      lines += its;
+      ++shown;
+    }
+    const Length pitch = std::min(leading, inside / std::max(1, lines));
+    const Length middle = first_baseline(Role::marks_as_read, setting_) - leading / 2;
+    Length y = (height - pitch * lines) / 2;
+    const Length first = y + pitch / 2 + middle;
+    for (std::size_t i = 0; i < shown; ++i) {
+      respace(marks_[i], pitch, pitch / 2 + middle);
+      place(marks_[i], {main_left_, y}, frame_.items);
+      y += marks_[i].height;
+    }
+    const Length note_top = first - first_baseline(Role::caption, setting_);
+    place(note_, {Length{}, note_top}, frame_.items);
+    rule(Length{}, {}, frame_.width);
+    rule(Length{}, height - kRule, frame_.width);
+    return height;
+  }
+
+  /// Returns the foot of the stand-first.
+  Length put_words(Length top) {
+    const Length baseline = top + first_baseline(parts_.name_role, setting_);
+    place(eyebrow_, {Length{}, baseline - first_baseline(Role::eyebrow, setting_)}, frame_.items);
+    place(parts_.name, {main_left_, top}, frame_.items);
+    const Length under = top + parts_.name.height + kUnderName;
+    place(parts_.stand_first, {main_left_, under}, frame_.items);
+    return top + parts_.words_height();
+  }
+
+  void put_foot(Length top) {
+    if (parts_.foot_left.items.empty() && parts_.foot_right.items.empty()) return;
+    rule(Length{}, top, side_);
+    rule(main_left_, top, main_);
+    const Length words = top + kRule + kUnderRule - points(0.75);
+    place(parts_.foot_left, {Length{}, words}, frame_.items);
+    place(parts_.foot_right, {main_left_, words}, frame_.items);
+  }
+
+  void rule(Length left, Length top, Length width) {
+    frame_.items.emplace_back(filled_box({left, top, width, kRule}, setting_.style.ink, kArtifact));
+  }
+
+  const Cover& cover_;
+  TagId parent_;
+  const Setting& setting_;
+  Length side_;
+  Length main_;
+  Length main_left_;
+  Frame frame_;
+  Parts parts_;
+  Frame eyebrow_;
+  Frame note_;
+  std::vector<Frame> marks_;
+};
+
+}  // namespace
+
+Frame set_cover(const Cover& cover, Length height, TagId parent, const Setting& setting) {
+  return CoverSetter(cover, parent, setting).set(height);
+}
+
+}  // namespace winchbook::layout
