@@ -34,6 +34,7 @@ struct Setting {
   const text::FontMetrics& fonts;
   std::string language;
   std::vector<Tag>& tags;
+  std::string chapter = {};  ///< its id, before which its notes are anchored
 
   /// Adds a structure element under `parent` and returns its id.
   [[nodiscard]] TagId add_tag(Tag tag) const;
