@@ -1,0 +1,173 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <string_view>
+#include <type_traits>
+
+#include "record/enum_words.h"
+#include "recordfile/rules_list.h"
+
+namespace winchbook::recordfile {
+
+using namespace record;  // NOLINT: the rules speak of nothing else
+using base::error_at;
+using base::warning_at;
+
+namespace {
+
+bool is_withheld(const MaybeText& text) {
+  return told(text) == nullptr;
+}
+
+/// True when a path, read as text, could lead out of the folder or means another thing on another
+/// machine.
+bool leads_out(std::string_view path) {
+  if (path.empty() || path.front() == '/' || path.find('\\') != std::string_view::npos ||
+      path.find(':') != std::string_view::npos) {
+    return true;
+  }
+  for (std::size_t begin = 0; begin <= path.size();) {
+    const std::size_t end = std::min(path.find('/', begin), path.size());
+    if (path.substr(begin, end - begin) == "..") return true;
+    begin = end + 1;
+  }
+  return false;
+}
+
+}  // namespace
+
+void custody_order(const LoadedRecord& loaded, Diagnostics& found) {
+  std::optional<base::EdtfDate> last;
+  for (const auto& entry : loaded.record.custody) {
+    std::visit(
+        [&](const auto& one) {
+          if (one.from && one.until && surely_before(*one.until, *one.from)) {
+            found.push_back(error_at(
+                loaded.where(one.id.text),
+                fmt::format("it ends {} before it begins {}", one.until->text(), one.from->text()),
+                "correct one of the two dates"));
+          }
+          if (one.from && last && surely_before(*one.from, *last)) {
+            found.push_back(error_at(
+                loaded.where(one.id.text),
+                fmt::format("it begins {}, after an entry that begins {}, expected earliest first",
+                            one.from->text(), last->text()),
+                "move it up, or correct its date"));
+          }
+          if (one.from) last = one.from;
+        },
+        entry);
+  }
+}
+
+void keep_because(const LoadedRecord& loaded, Diagnostics& found) {
+  for (const LifeEvent& event : loaded.record.life) {
+    if (event.must_stay.empty() || !event.keep_because.empty()) continue;
+    found.push_back(
+        error_at(loaded.where(event.id.text),
+                 fmt::format("\"{}\" has pieces that must stay, and nothing says why", event.title),
+                 "write <keep-because>"));
+  }
+}
+
+void story_approved(const LoadedRecord& loaded, Diagnostics& found) {
+  const auto& story = loaded.record.story;
+  if (!story || (story->told_by && story->approved_on)) return;
+  found.push_back(warning_at(loaded.where("", "story", 0), "nobody has approved the story yet",
+                             "read it to its teller, then write <told-by> and <approved-on>"));
+}
+
+void salt_drawn(const LoadedRecord& loaded, Diagnostics& found) {
+  for (const Person& person : loaded.record.people) {
+    if (person.named_to == NamedTo::anyone || is_withheld(person.name) || !person.salt.empty())
+      continue;
+    found.push_back(warning_at(
+        loaded.where(person.id.text),
+        fmt::format("person \"{}\" may have to be withheld, and has no salt", person.id.text),
+        "write <salt> with 32 hexadecimal digits drawn at random"));
+  }
+}
+
+void salt_kept_secret(const LoadedRecord& loaded, Diagnostics& found) {
+  const auto tell = [&](const std::string& id) {
+    found.push_back(error_at(loaded.where(id),
+                             fmt::format("\"{}\" is withheld, and its salt stands beside it", id),
+                             "take the salt out of this edition: with it the text can be guessed"));
+  };
+  for (const Person& person : loaded.record.people) {
+    const bool hides = is_withheld(person.name) ||
+                       (person.address && is_withheld(*person.address)) ||
+                       (person.contact && is_withheld(*person.contact));
+    if (hides && !person.salt.empty()) tell(person.id.text);
+  }
+  for (const Marking& marking : loaded.record.markings) {
+    if (is_withheld(marking.text) && !marking.salt.empty()) tell(marking.id.text);
+  }
+  for (const Photo& photo : loaded.record.photos) {
+    if (photo.withheld && !photo.salt.empty()) tell(photo.id.text);
+  }
+}
+
+void pair_stage(const LoadedRecord& loaded, Diagnostics& found) {
+  for (const Photo& photo : loaded.record.photos) {
+    const Photo* fellow = photo.pair_of ? find(loaded.record, *photo.pair_of) : nullptr;
+    if (fellow == nullptr) continue;
+    if (photo.stage == Stage::as_left && fellow->stage == Stage::as_found) continue;
+    found.push_back(error_at(
+        loaded.where(photo.id.text),
+        fmt::format(
+            "photographs \"{}\" ({}) and \"{}\" ({}) are no pair, expected as-found and as-left",
+            fellow->id.text, word_of(fellow->stage), photo.id.text, word_of(photo.stage)),
+        "write <pair-of> on the photograph taken as left, naming the one taken as found"));
+  }
+}
+
+void photo_file_twice(const LoadedRecord& loaded, Diagnostics& found) {
+  std::map<std::string, PhotoId> seen;
+  for (const Photo& photo : loaded.record.photos) {
+    if (photo.file.empty()) continue;
+    const auto [first, fresh] = seen.emplace(photo.file, photo.id);
+    if (fresh) continue;
+    found.push_back(error_at(loaded.where(photo.id.text),
+                             fmt::format("photographs \"{}\" and \"{}\" are the same file \"{}\"",
+                                         first->second.text, photo.id.text, photo.file),
+                             "use one photograph and refer to it twice"));
+  }
+}
+
+void photo_path(const LoadedRecord& loaded, Diagnostics& found) {
+  for (const Photo& photo : loaded.record.photos) {
+    if (photo.withheld || !leads_out(photo.file)) continue;
+    found.push_back(
+        error_at(loaded.where(photo.id.text),
+                 fmt::format("photograph path \"{}\" leaves the reel's folder", photo.file),
+                 "copy the file into photos/ and write its path from the reel's folder"));
+  }
+}
+
+void sale_excluded(const LoadedRecord& loaded, Diagnostics& found) {
+  if (!loaded.record.value) return;
+  for (const Sale& sale : loaded.record.value->sales) {
+    if (sale.used || !sale.excluded_because.empty()) continue;
+    found.push_back(
+        error_at(loaded.where(sale.id.text),
+                 fmt::format("sale \"{}\" does not count, and nothing says why", sale.id.text),
+                 "write <excluded-because>"));
+  }
+}
+
+void sale_date(const LoadedRecord& loaded, Diagnostics& found) {
+  if (!loaded.record.value) return;
+  for (const Sale& sale : loaded.record.value->sales) {
+    if (!sale.used || !surely_before(loaded.record.value->effective, sale.on)) continue;
+    found.push_back(
+        error_at(loaded.where(sale.id.text),
+                 fmt::format("sale \"{}\" of {} is later than the day of the value, {}",
+                             sale.id.text, sale.on.text(), loaded.record.value->effective.text()),
+                 "exclude the sale, or correct a date"));
+  }
+}
+
+}  // namespace winchbook::recordfile
