@@ -65,7 +65,8 @@ struct BreakOpportunity {
 };
 
 /// All line break opportunities of a paragraph by UAX #14 as ICU has it for `language`; the last
-/// one is the end of the text. Soft hyphens (U+00AD) give opportunities with `hyphen`.
+/// one is the end of the text and neither mandatory nor hyphenated. Soft hyphens (U+00AD) give
+/// opportunities with `hyphen`. `language` is a BCP 47 tag.
 [[nodiscard]] std::vector<BreakOpportunity> line_breaks(std::string_view utf8,
                                                         std::string_view language);
 

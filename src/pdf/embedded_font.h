@@ -1,0 +1,60 @@
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "base/result.h"
+#include "pdf/haru.h"
+#include "text/font_book.h"
+
+struct hb_font_t;
+
+namespace winchbook::pdf {
+
+/// One face in one file: a Type0 font that holds only what was used of it.
+///
+/// A character code stands for a pair of a glyph and the text it was set for, so that a glyph that
+/// serves several texts (space and no-break space, capital and small capital) still reads aloud and
+/// copies as what was written. Codes count from 1 in the order of use; a CIDToGIDMap leads to the
+/// glyphs of the subset.
+class EmbeddedFont {
+ public:
+  /// `name` is the resource name in content streams ("F0").
+  EmbeddedFont(hb_face_t* face, std::string name, Haru& haru);
+
+  [[nodiscard]] const std::string& name() const { return name_; }
+  [[nodiscard]] const Object& object() const { return *type0_; }
+  /// The code for `glyph` set for `text` (UTF-8).
+  [[nodiscard]] std::uint16_t code(std::uint32_t glyph, std::string_view text);
+  /// Width of the glyph as the file will state it, in thousandths of 1/1000 em.
+  [[nodiscard]] std::int64_t width(std::uint32_t glyph) const;
+  [[nodiscard]] int units_per_em() const { return units_per_em_; }
+  /// Cuts the subset and writes the font. Error: the face cannot be subset.
+  [[nodiscard]] base::Diagnostics embed();
+
+ private:
+  struct Code {
+    std::uint32_t glyph = 0;
+    std::string text;
+  };
+  [[nodiscard]] Object& descriptor(const std::string& base_font, const Object& file);
+  [[nodiscard]] std::string widths() const;
+  [[nodiscard]] std::string unicode_map() const;
+
+  hb_face_t* face_;
+  std::unique_ptr<hb_font_t, void (*)(hb_font_t*)> font_;
+  std::string name_;
+  Haru& haru_;
+  Object* type0_;
+  int units_per_em_;
+  std::vector<Code> codes_;
+  /// For every glyph its first code; further codes of the same glyph follow through next_.
+  std::unordered_map<std::uint32_t, std::uint16_t> first_;
+  std::vector<std::uint16_t> next_;
+};
+
+}  // namespace winchbook::pdf

@@ -1,0 +1,217 @@
+#include "pdf/haru.h"
+
+#include <fmt/format.h>
+#include <hpdf_encrypt.h>
+#include <hpdf_streams.h>
+#include <libdeflate.h>
+
+#include <algorithm>
+#include <array>
+#include <cstring>
+#include <new>
+#include <utility>
+
+#include "pdf/syntax.h"
+
+namespace winchbook::pdf {
+namespace {
+
+constexpr int kCompressionLevel = 6;
+constexpr HPDF_UINT32 kNumberMask = 0x00FFFFFF;
+/// Longer streams enter the file's identifier by length and checksum only: a photograph's SHA-256
+/// stands in the record anyway.
+constexpr std::size_t kDigestedWhole = 1U << 18U;
+
+std::string reference_to(const HPDF_Obj_Header& header) {
+  return fmt::format("{} 0 R", header.obj_id & kNumberMask);
+}
+
+template <class T> T* demand(T* made) {
+  if (made == nullptr) throw std::bad_alloc();
+  return made;
+}
+
+const HPDF_BYTE* as_bytes(std::string_view text) {
+  return reinterpret_cast<const HPDF_BYTE*>(text.data());
+}
+
+HPDF_STATUS write_entries(HPDF_Dict dict, HPDF_Stream stream) {
+  const std::string& entries = static_cast<const Object*>(dict->attr)->entries;
+  return HPDF_Stream_Write(stream, as_bytes(entries), static_cast<HPDF_UINT>(entries.size()));
+}
+
+HPDF_STATUS append_to_string(HPDF_Stream stream, const HPDF_BYTE* bytes, HPDF_UINT size) {
+  static_cast<std::string*>(stream->attr)->append(reinterpret_cast<const char*>(bytes), size);
+  return HPDF_OK;
+}
+
+}  // namespace
+
+Object::Object(HPDF_Dict dict, std::string_view data) : dict_(dict), data_(data) {
+  dict_->attr = this;
+  dict_->write_fn = write_entries;
+}
+
+std::string Object::reference() const {
+  return reference_to(dict_->header);
+}
+
+std::string PageObject::reference() const {
+  return reference_to(page_->header);
+}
+
+void Haru::record_fault(HPDF_STATUS code, HPDF_STATUS detail, void* fault) {
+  auto* first = static_cast<Fault*>(fault);
+  if (first->code == 0) *first = {code, detail};
+}
+
+Haru::Haru()
+    : document_(demand(HPDF_New(record_fault, &fault_))),
+      compressor_(demand(libdeflate_alloc_compressor(kCompressionLevel)),
+                  libdeflate_free_compressor) {
+  document_->pdf_version = HPDF_VER_17;
+}
+
+Haru::~Haru() {
+  HPDF_Free(document_);
+}
+
+Object& Haru::keep(HPDF_Dict dict, std::string_view data) {
+  return objects_.emplace_back(dict, data);
+}
+
+Object& Haru::add_object() {
+  HPDF_Dict dict = demand(HPDF_Dict_New(document_->mmgr));
+  HPDF_Xref_Add(document_->xref, dict);
+  return keep(dict, {});
+}
+
+Object& Haru::add_stream(std::string_view data) {
+  HPDF_Dict dict = demand(HPDF_DictStream_New(document_->mmgr, document_->xref));
+  Object& object = keep(dict, data);
+  HPDF_Stream_Free(dict->stream);
+  const auto read = [](HPDF_Stream stream, HPDF_BYTE* out, HPDF_UINT* size) -> HPDF_STATUS {
+    auto* from = static_cast<Object*>(stream->attr);
+    const std::string_view left = from->data_.substr(from->read_);
+    const std::size_t count = std::min<std::size_t>(*size, left.size());
+    std::memcpy(out, left.data(), count);
+    from->read_ += count;
+    *size = static_cast<HPDF_UINT>(count);
+    return from->read_ == from->data_.size() ? HPDF_STREAM_EOF : HPDF_OK;
+  };
+  const auto seek = [](HPDF_Stream stream, HPDF_INT position, HPDF_WhenceMode) -> HPDF_STATUS {
+    static_cast<Object*>(stream->attr)->read_ = static_cast<std::size_t>(position);
+    return HPDF_OK;
+  };
+  const auto tell = [](HPDF_Stream stream) {
+    return static_cast<HPDF_INT32>(static_cast<Object*>(stream->attr)->read_);
+  };
+  const auto size = [](HPDF_Stream stream) {
+    return static_cast<HPDF_UINT32>(static_cast<Object*>(stream->attr)->data_.size());
+  };
+  dict->stream = demand(HPDF_CallbackReader_New(document_->mmgr, read, seek, tell, size, &object));
+  return object;
+}
+
+Object& Haru::add_deflated(std::string_view data) {
+  std::string packed(libdeflate_zlib_compress_bound(compressor_.get(), data.size()), '\0');
+  packed.resize(libdeflate_zlib_compress(compressor_.get(), data.data(), data.size(), packed.data(),
+                                         packed.size()));
+  Object& object = add_stream({});
+  object.packed_ = std::move(packed);
+  object.data_ = object.packed_;
+  object.entries = "/Filter/FlateDecode";
+  return object;
+}
+
+PageObject Haru::add_page(base::Length width, base::Length height) {
+  HPDF_Page page = demand(HPDF_AddPage(document_));
+  HPDF_Page_SetWidth(page, static_cast<float>(base::to_points(width)));
+  HPDF_Page_SetHeight(page, static_cast<float>(base::to_points(height)));
+  return PageObject(page);
+}
+
+void Haru::put(HPDF_Dict dict, const char* key, const Object& object) {
+  HPDF_Dict_Add(dict, key, object.dict());
+}
+
+void Haru::put_name(HPDF_Dict dict, const char* key, const char* name) {
+  HPDF_Dict_AddName(dict, key, name);
+}
+
+void Haru::put_number(HPDF_Dict dict, const char* key, int value) {
+  HPDF_Dict_AddNumber(dict, key, value);
+}
+
+void Haru::put_text(HPDF_Dict dict, const char* key, std::string_view utf8) {
+  // libharu writes binary strings in hexadecimal, so the bytes are made from ours.
+  std::string digits;
+  append_utf16_hex(digits, utf8);
+  std::string bytes = "\xFE\xFF";
+  const auto value = [](char c) { return c <= '9' ? c - '0' : c - 'A' + 10; };
+  for (std::size_t i = 0; i + 1 < digits.size(); i += 2) {
+    bytes += static_cast<char>(value(digits[i]) * 16 + value(digits[i + 1]));
+  }
+  HPDF_Dict_Add(dict, key,
+                HPDF_Binary_New(document_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
+                                static_cast<HPDF_UINT>(bytes.size())));
+}
+
+void Haru::put_plain(HPDF_Dict dict, const char* key, const std::string& ascii) {
+  HPDF_Dict_Add(dict, key, HPDF_String_New(document_->mmgr, ascii.c_str(), nullptr));
+}
+
+void Haru::put_references(HPDF_Dict dict, const char* key,
+                          const std::vector<const Object*>& objects) {
+  HPDF_Array array = demand(HPDF_Array_New(document_->mmgr));
+  for (const Object* object : objects)
+    HPDF_Array_Add(array, object->dict());
+  HPDF_Dict_Add(dict, key, array);
+}
+
+void Haru::put_identifier() {
+  HPDF_MD5_CTX state;
+  HPDF_MD5Init(&state);
+  const auto take = [&](std::string_view bytes) {
+    HPDF_MD5Update(&state, as_bytes(bytes), static_cast<HPDF_UINT32>(bytes.size()));
+  };
+  for (const Object& object : objects_) {
+    take(object.entries);
+    const std::string_view data = object.data();
+    take(data.size() <= kDigestedWhole
+             ? data
+             : fmt::format("{} {}", data.size(), libdeflate_crc32(0, data.data(), data.size())));
+  }
+  std::array<HPDF_BYTE, 16> identifier{};
+  HPDF_MD5Final(identifier.data(), &state);
+  HPDF_Array pair = demand(HPDF_Array_New(document_->mmgr));
+  for (int i = 0; i < 2; ++i) {
+    HPDF_Array_Add(pair, HPDF_Binary_New(document_->mmgr, identifier.data(), 16));
+  }
+  HPDF_Dict_Add(document_->trailer, "ID", pair);
+}
+
+base::Result<std::string> Haru::bytes() {
+  put_identifier();
+  HPDF_Dict_Add(document_->trailer, "Root", document_->catalog);
+  HPDF_Dict_Add(document_->trailer, "Info", document_->info);
+  // The second line tells transfer programs that the file is binary (ISO 19005-3, 6.1.2).
+  std::string out = "%PDF-1.7\n%\xE2\xE3\xCF\xD3\n";
+  std::size_t total = 0;
+  for (const Object& object : objects_)
+    total += object.entries.size() + object.data().size() + 64;
+  out.reserve(out.size() + total + (1U << 14U));
+  HPDF_Stream stream = demand(HPDF_CallbackWriter_New(document_->mmgr, append_to_string, &out));
+  stream->size = static_cast<HPDF_UINT>(out.size());
+  HPDF_Xref_WriteToStream(document_->xref, stream, nullptr);
+  HPDF_Stream_Free(stream);
+  if (fault_.code != 0) {
+    return base::error(fmt::format("the PDF library refuses the document: error {:#06x}, detail {}",
+                                   fault_.code, fault_.detail),
+                       "this is a fault of the program; please report it with the record",
+                       "pdf-library");
+  }
+  return out;
+}
+
+}  // namespace winchbook::pdf
