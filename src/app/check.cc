@@ -1,0 +1,127 @@
+#include "app/check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
+#include <optional>
+#include <utility>
+
+#include "photo/jpeg.h"
+#include "recordfile/record_file.h"
+#include "seal/digest.h"
+
+namespace winchbook::app {
+namespace {
+
+namespace fs = std::filesystem;
+using base::Diagnostic;
+using base::Diagnostics;
+
+bool is_inside(const fs::path& file, const fs::path& folder) {
+  const auto [rest, unused] = std::mismatch(folder.begin(), folder.end(), file.begin(), file.end());
+  return rest == folder.end();
+}
+
+/// A path that a link leads out of the reel's folder. What its text alone shows is a rule of the
+/// record.
+std::optional<Diagnostic> fault_of_place(const base::Files& files, const fs::path& folder,
+                                         const std::string& file) {
+  const fs::path path = folder / file;
+  if (!files.exists(path)) {
+    return base::error(fmt::format("photograph \"{}\" is missing", file),
+                       "put the file back, or take the photograph out of the record",
+                       "photo-missing");
+  }
+  if (!is_inside(files.resolved(path), files.resolved(folder))) {
+    return base::error(
+        fmt::format("photograph \"{}\" leaves the reel's folder through a link", file),
+        "copy the file into photos/ in place of the link", "photo-path");
+  }
+  return std::nullopt;
+}
+
+void compare(const record::Photo& photo, const photo::JpegFacts& facts, const std::string& bytes,
+             Diagnostics& found) {
+  if (facts.width != photo.width || facts.height != photo.height) {
+    found.push_back(
+        base::error(fmt::format("photograph \"{}\" is {} × {} pixels, and the record says {} × {}",
+                                photo.file, facts.width, facts.height, photo.width, photo.height),
+                    "put the right file back, or correct <width> and <height>", "photo-pixels"));
+  }
+  const std::string digest = seal::hex(seal::fingerprint(bytes));
+  if (digest != photo.sha256) {
+    found.push_back(base::error(
+        fmt::format("photograph \"{}\" has changed since it was recorded", photo.file),
+        fmt::format("put the right file back; if this one is right, its SHA-256 is {}", digest),
+        "photo-changed"));
+  }
+  if (facts.tells_where_taken) {
+    found.push_back({base::Severity::warning,
+                     {},
+                     fmt::format("photograph \"{}\" tells where it was taken (GPS)", photo.file),
+                     "take the camera's data out before it is given to anyone",
+                     "photo-gps"});
+  }
+}
+
+void check_original(const base::Files& files, const fs::path& folder, const record::Photo& photo,
+                    Diagnostics& found) {
+  if (!photo.original || files.exists(folder / photo.original->file)) return;
+  found.push_back({base::Severity::warning,
+                   {},
+                   fmt::format("the original \"{}\" is not here", photo.original->file),
+                   "nothing is lost for printing; find it before the medium it is on is gone",
+                   "photo-original"});
+}
+
+}  // namespace
+
+Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
+                             const record::Photo& photo) {
+  Diagnostics found;
+  if (photo.withheld) return found;
+  if (auto fault = fault_of_place(files, folder, photo.file)) return {*fault};
+  const auto bytes = files.read(folder / photo.file, photo::kMostBytes);
+  if (!bytes) return bytes.faults();
+  auto facts = photo::decode(*bytes);
+  if (facts) {
+    compare(photo, *facts, *bytes, found);
+  } else {
+    Diagnostic fault = facts.faults().front();
+    fault.message = fmt::format("photograph \"{}\": {}", photo.file, fault.message);
+    found.push_back(std::move(fault));
+  }
+  check_original(files, folder, photo, found);
+  return found;
+}
+
+CheckReport check(const base::Files& files, const fs::path& path, const fs::path& schemas) {
+  CheckReport report;
+  report.record = recordfile::record_path(files, path);
+  const auto loaded = recordfile::read(files, path, schemas);
+  if (!loaded) {
+    report.found = loaded.faults();
+    return report;
+  }
+  report.found = loaded->warnings;
+  for (const record::Photo& photo : loaded->record.photos) {
+    Diagnostics found = check_photograph(files, loaded->folder, photo);
+    if (!base::has_error(found) && !photo.withheld) ++report.photographs;
+    for (Diagnostic& one : found) {
+      one.where = loaded->where(photo.id.text);
+      report.found.push_back(std::move(one));
+    }
+  }
+  return report;
+}
+
+std::string told(const Diagnostics& found, std::size_t most) {
+  std::string out;
+  for (std::size_t i = 0; i < std::min(most, found.size()); ++i)
+    out += base::to_string(found[i]);
+  if (found.size() > most) out += fmt::format("and {} more\n", found.size() - most);
+  return out;
+}
+
+}  // namespace winchbook::app
