@@ -40,8 +40,8 @@ struct ConditionChart {
   struct Axis {
     std::string name;                ///< "Surface"
     std::string what;                ///< "share of the maker's finish surviving"
-    std::vector<std::string> words;  ///< worst first
-    std::vector<Mark> marks;
+    std::vector<std::string> words = {};  ///< worst first
+    std::vector<Mark> marks = {};
   };
   std::vector<Axis> axes;
   Text key = {};  ///< "○ as found ● as left …"

@@ -123,15 +123,15 @@ struct Table {
 struct Entry {
   std::string letter;
   std::string name;
-  std::optional<Photograph> old_part;
-  std::optional<Photograph> new_part;
+  std::optional<Photograph> old_part = {};
+  std::optional<Photograph> new_part = {};
   std::string old_part_absent = {};  ///< "none came": why there is no picture of the old part
   std::string new_part_absent = {};
   struct Fact {
     std::string label;
     Text words;
   };
-  std::vector<Fact> facts;
+  std::vector<Fact> facts = {};
   std::string anchor = {};
 };
 

@@ -1,0 +1,217 @@
+#include "report/bench_work.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "record/enum_words.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::Block;
+using document::Caution;
+using document::Chapter;
+using document::Subhead;
+using record::Visit;
+
+int pieces_taken_off(const Telling& telling) {
+  int count = 0;
+  for (const record::StripStep& step : telling.visit.strip_down) {
+    for (const record::PieceId& id : step.pieces) {
+      const record::Piece* piece = find(telling.record, id);
+      count += piece == nullptr ? 1 : piece->count;
+    }
+  }
+  return count;
+}
+
+/// Each paragraph starts without an indent and may carry a caution beside it.
+void add_paragraph(document::Text words, const std::optional<record::Caution>& caution,
+                   const Telling& telling, Chapter& chapter, bool first) {
+  document::Paragraph paragraph{std::move(words)};
+  if (first) paragraph.manner = document::ParagraphManner::unindented;
+  if (caution) paragraph.beside.emplace_back(telling.caution(*caution));
+  chapter.blocks.emplace_back(std::move(paragraph));
+}
+
+void add_strip_down(const Telling& telling, Chapter& chapter) {
+  const auto& steps = telling.visit.strip_down;
+  if (steps.empty()) return;
+  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.taken-apart")});
+  const int pieces = pieces_taken_off(telling);
+  document::Paragraph summary = telling.sentence(telling.words.say(
+      "bench.strip-summary", {{"pieces", pieces},
+                              {"pieces-spelled", telling.words.spelled(pieces)},
+                              {"steps", steps.size()},
+                              {"steps-spelled", telling.words.spelled(
+                                                    static_cast<int>(steps.size()))}}));
+  summary.manner = document::ParagraphManner::unindented;
+  for (const record::StripStep& step : steps) {
+    if (step.caution) summary.beside.emplace_back(telling.caution(*step.caution));
+  }
+  chapter.blocks.emplace_back(std::move(summary));
+}
+
+void add_pictures(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                  Chapter& chapter) {
+  if (pictures.empty()) return;
+  chapter.blocks.emplace_back(telling.figure(*pictures.front(), document::Width::full));
+}
+
+void add_cleaning(const Telling& telling, Chapter& chapter) {
+  const auto& cleaning = telling.visit.cleaning;
+  if (cleaning.empty()) return;
+  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.cleaned")});
+  bool first = true;
+  for (const record::Cleaning& one : cleaning) {
+    document::Text words = telling.text(one.what);
+    if (!one.loss.empty()) {
+      words.parts.emplace_back(document::Run{" "});
+      for (auto& part : telling.text(one.loss).parts) words.parts.push_back(std::move(part));
+    }
+    if (!one.against_warning.empty()) {
+      words.parts.emplace_back(
+          document::Run{" " + telling.words.say("bench.against-warning") + " "});
+      for (auto& part : telling.text(one.against_warning).parts) {
+        words.parts.push_back(std::move(part));
+      }
+    }
+    add_paragraph(std::move(words), one.caution, telling, chapter, std::exchange(first, false));
+  }
+}
+
+void add_work(const Telling& telling, Chapter& chapter) {
+  const auto& work = telling.visit.work;
+  if (work.empty()) return;
+  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.repaired")});
+  bool first = true;
+  for (const record::Work& one : work) {
+    document::Text words = telling.text(one.what);
+    if (one.way_back && !one.way_back->words.empty()) {
+      words.parts.emplace_back(document::Run{" " + telling.words.say("bench.way-back") + " "});
+      for (auto& part : telling.text(one.way_back->words).parts) {
+        words.parts.push_back(std::move(part));
+      }
+    }
+    add_paragraph(std::move(words), one.caution, telling, chapter, std::exchange(first, false));
+  }
+}
+
+std::string reading_of(const Telling& telling, const record::TestResult& result) {
+  using Kind = record::TestResult::Kind;
+  if (result.kind == Kind::not_safe_to_test) return telling.words.say("test.not-safe");
+  if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
+  std::vector<std::string> parts;
+  if (result.reading && result.reading_high) {
+    parts.push_back(telling.words.say(
+        "test.range", {{"low", telling.words.number(*result.reading)},
+                       {"high", telling.words.number(*result.reading_high)}}));
+  } else if (result.reading) {
+    parts.push_back(telling.words.number(*result.reading));
+  }
+  if (!result.words.empty()) parts.push_back(result.words);
+  std::string out;
+  for (const std::string& part : parts) out += (out.empty() ? "" : ", ") + part;
+  return out;
+}
+
+void add_tests(const Telling& telling, Chapter& chapter) {
+  if (telling.visit.findings.tests.empty()) return;
+  chapter.blocks.emplace_back(tests_table(telling));
+}
+
+/// Every piece in a bag of this visit's hand-back, bag by bag.
+void add_bags(const Telling& telling, Chapter& chapter) {
+  document::Facts bags;
+  for (const record::Piece& piece : telling.record.pieces) {
+    if (piece.now.kind != record::Whereabouts::Kind::bagged || piece.now.bag.empty()) continue;
+    const std::string label = telling.words.capitalised(piece.now.bag);
+    const auto known = std::find_if(bags.facts.begin(), bags.facts.end(),
+                                    [&](const auto& fact) { return fact.label == label; });
+    if (known == bags.facts.end()) {
+      bags.facts.push_back({label, document::plain(telling.words.capitalised(piece.name))});
+    } else {
+      known->words.parts.emplace_back(document::Run{"; " + piece.name});
+    }
+  }
+  if (bags.facts.empty()) return;
+  std::stable_sort(bags.facts.begin(), bags.facts.end(), [](const auto& a, const auto& b) {
+    return std::pair(a.label.size(), a.label) < std::pair(b.label.size(), b.label);
+  });
+  Subhead head{telling.words.say("bench.bags")};
+  head.beside.emplace_back(document::SideNote{document::plain(telling.words.say("bench.bags-why"))});
+  chapter.blocks.emplace_back(std::move(head));
+  chapter.blocks.emplace_back(std::move(bags));
+}
+
+/// Hazards and legal traps looked for, said where the work is described.
+void add_flags(const Telling& telling, Chapter& chapter) {
+  const auto& flags = telling.visit.findings.flags;
+  if (flags.empty()) return;
+  document::Facts facts;
+  facts.label_width = 102;
+  for (const record::Flag& flag : flags) {
+    facts.facts.push_back({telling.words.capitalised(flag.name), telling.text(flag.what)});
+  }
+  Subhead head{telling.words.say("bench.flags")};
+  head.beside.emplace_back(document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
+  chapter.blocks.emplace_back(std::move(head));
+  chapter.blocks.emplace_back(std::move(facts));
+}
+
+}  // namespace
+
+document::Table tests_table(const Telling& telling) {
+  document::Table table;
+  using Align = document::Column::Align;
+  table.columns = {{Align::words, 0, true}, {Align::words, 30}, {Align::numbers, 72},
+                   {Align::numbers, 72}};
+  table.width = document::Width::main;
+  table.dashed = true;
+  table.title = telling.words.say("bench.proved");
+  document::Row head;
+  for (const char* key : {"test.what", "test.unit", "as-found", "as-left"}) {
+    head.cells.push_back({document::plain(telling.words.say(key))});
+  }
+  table.head.push_back(std::move(head));
+  for (const record::Test& test : telling.visit.findings.tests) {
+    document::Row row;
+    const std::string before = reading_of(telling, test.before);
+    const std::string after = reading_of(telling, test.after);
+    document::Text left;
+    left.parts.emplace_back(document::Run{.text = after, .bold = after != before});
+    row.cells = {{document::plain(test.what)},
+                 {document::plain(test.unit)},
+                 {document::plain(before)},
+                 {std::move(left)}};
+    table.rows.push_back(std::move(row));
+  }
+  table.beside.emplace_back(
+      document::SideNote{document::plain(telling.words.say("test.same-tests"))});
+  table.summary = telling.words.say("test.summary");
+  return table;
+}
+
+void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                    Chapter& chapter) {
+  add_strip_down(telling, chapter);
+  add_pictures(telling, pictures, chapter);
+  add_cleaning(telling, chapter);
+  add_work(telling, chapter);
+  add_tests(telling, chapter);
+  add_bags(telling, chapter);
+  add_flags(telling, chapter);
+}
+
+void add_earlier_visits(const Telling& telling, Chapter& chapter) {
+  for (const Visit& visit : telling.record.visits) {
+    if (visit.id == telling.visit.id || visit.summary.empty()) continue;
+    chapter.blocks.emplace_back(Subhead{telling.words.say(
+        "bench.earlier", {{"date", telling.words.date(visit.taken_in)}})});
+    document::Paragraph paragraph = telling.paragraph(visit.summary);
+    paragraph.manner = document::ParagraphManner::unindented;
+    chapter.blocks.emplace_back(std::move(paragraph));
+  }
+}
+
+}  // namespace winchbook::report

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <vector>
+
+#include "report/telling.h"
+
+namespace winchbook::report {
+
+/// Taken apart, cleaned, repaired, proved, and what lies in the bags: the bench's own work, told
+/// beside its cautions. Pictures taken at the bench stand in it.
+void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                    document::Chapter& chapter);
+
+/// What earlier stays at this bench did, in a sentence or two each.
+void add_earlier_visits(const Telling& telling, document::Chapter& chapter);
+
+/// The same tests before and after.
+[[nodiscard]] document::Table tests_table(const Telling& telling);
+
+}  // namespace winchbook::report

@@ -1,0 +1,102 @@
+#include "report/condition_chart.h"
+
+#include <array>
+#include <utility>
+
+namespace winchbook::report {
+namespace {
+
+using assess::condition::Position;
+using assess::condition::Readings;
+using document::ConditionChart;
+using document::Sign;
+
+document::Share share_of(const Position& position) {
+  return {static_cast<double>(position.low.rounded(10000)) / 100.0,
+          static_cast<double>(position.high.rounded(10000)) / 100.0};
+}
+
+/// "62", or "62 to 70" in a hundred.
+std::string hundredths(const Telling& telling, const base::RatioRange& range) {
+  const auto low = range.low.rounded(100);
+  const auto high = range.high.rounded(100);
+  if (low == high) return std::to_string(low);
+  return telling.words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
+}
+
+std::string surface_fact(const Telling& telling, const Readings& at) {
+  if (!at.surface.share) return telling.words.say("condition.not-examined");
+  return telling.words.say("condition.surface-fact",
+                           {{"share", hundredths(telling, *at.surface.share)}});
+}
+
+std::string structure_fact(const Telling& telling, const Readings& at) {
+  if (!at.structure.examined) return telling.words.say("condition.not-examined");
+  return telling.words.say("condition.structure-fact", {{"count", at.structure.faults()}});
+}
+
+std::string working_fact(const Telling& telling, const Readings& at) {
+  if (at.working.tests == 0) return telling.words.say("condition.not-tested");
+  return telling.words.say("condition.working-fact",
+                           {{"passed", at.working.as_made}, {"tests", at.working.tests}});
+}
+
+std::string completeness_fact(const Telling& telling, const Readings& at) {
+  return telling.words.say("condition.completeness-fact",
+                           {{"filled", at.completeness.filled}, {"seats", at.completeness.seats}});
+}
+
+struct AxisRow {
+  const char* key;
+  std::array<const char*, 4> words;  ///< worst first
+  Position (*position)(const Readings&);
+  std::string (*fact)(const Telling&, const Readings&);
+};
+
+constexpr std::array<AxisRow, 4> kAxes{{
+    {"surface",
+     {"little", "half", "most", "nearly-all"},
+     [](const Readings& at) { return at.surface.position; },
+     surface_fact},
+    {"structure",
+     {"unsafe", "weakened", "marked", "sound"},
+     [](const Readings& at) { return at.structure.position; },
+     structure_fact},
+    {"working",
+     {"not", "in-part", "with-care", "as-made"},
+     [](const Readings& at) { return at.working.position; },
+     working_fact},
+    {"completeness",
+     {"little", "part", "nearly", "whole"},
+     [](const Readings& at) { return at.completeness.position; },
+     completeness_fact},
+}};
+
+}  // namespace
+
+std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return std::nullopt;
+  const auto& condition = last->condition;
+  ConditionChart chart;
+  std::vector<std::string> spoken;
+  for (const AxisRow& row : kAxes) {
+    const std::string key = std::string("condition.") + row.key;
+    ConditionChart::Axis axis{telling.words.say(key), telling.words.say(key + ".what")};
+    for (const char* word : row.words) axis.words.push_back(telling.words.say(key + "." + word));
+    const std::string found = row.fact(telling, condition.found);
+    const std::string left = row.fact(telling, condition.left);
+    axis.marks = {{Sign::found, share_of(row.position(condition.found)), found},
+                  {Sign::left, share_of(row.position(condition.left)), left}};
+    spoken.push_back(telling.words.say("condition.spoken",
+                                       {{"axis", axis.name}, {"found", found}, {"left", left}}));
+    chart.axes.push_back(std::move(axis));
+  }
+  chart.key.parts.emplace_back(document::SignRun{Sign::found});
+  chart.key.parts.emplace_back(document::Run{" " + telling.words.say("as-found") + "   "});
+  chart.key.parts.emplace_back(document::SignRun{Sign::left});
+  chart.key.parts.emplace_back(document::Run{" " + telling.words.say("condition.key")});
+  return document::ChartFigure{std::move(chart), joined(spoken)};
+}
+
+}  // namespace winchbook::report

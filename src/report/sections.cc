@@ -1,0 +1,51 @@
+#include "report/sections.h"
+
+#include <algorithm>
+#include <array>
+
+namespace winchbook::report {
+namespace {
+
+struct SectionRow {
+  std::string_view id;
+  TellSection tell;
+};
+
+constexpr std::array kSections{
+    SectionRow{"story", tell_story},
+    SectionRow{"dating", tell_dating},
+    SectionRow{"how-it-came", tell_how_it_came},
+    SectionRow{"first-ledger", tell_first_ledger},
+    SectionRow{"life", tell_life},
+    SectionRow{"second-ledger", tell_second_ledger},
+    SectionRow{"work", tell_work},
+    SectionRow{"before-and-after", tell_before_and_after},
+    SectionRow{"not-put-right", tell_not_put_right},
+    SectionRow{"advice", tell_advice},
+    SectionRow{"care", tell_care},
+    SectionRow{"other-photographs", tell_other_photographs},
+    SectionRow{"custody", tell_custody},
+    SectionRow{"later", tell_later},
+    SectionRow{"seal", tell_seal},
+};
+
+}  // namespace
+
+TellSection find_section(std::string_view id) {
+  const auto* row = std::find_if(kSections.begin(), kSections.end(),
+                                 [&](const SectionRow& one) { return one.id == id; });
+  return row == kSections.end() ? nullptr : row->tell;
+}
+
+bool knows_section(std::string_view id) { return find_section(id) != nullptr; }
+
+std::string section_names() {
+  std::string names;
+  for (const SectionRow& row : kSections) {
+    if (!names.empty()) names += ", ";
+    names += row.id;
+  }
+  return names;
+}
+
+}  // namespace winchbook::report

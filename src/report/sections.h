@@ -1,0 +1,39 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "document/document.h"
+#include "report/telling.h"
+
+namespace winchbook::report {
+
+/// Turns its part of the assessment into a chapter; nothing when there is nothing to tell.
+using TellSection = std::optional<document::Chapter> (*)(const Telling&);
+
+[[nodiscard]] bool knows_section(std::string_view id);
+/// "story, dating, …", as a message lists them.
+[[nodiscard]] std::string section_names();
+/// The section's teller; null when there is none of that name.
+[[nodiscard]] TellSection find_section(std::string_view id);
+
+std::optional<document::Chapter> tell_story(const Telling& telling);
+std::optional<document::Chapter> tell_dating(const Telling& telling);
+std::optional<document::Chapter> tell_how_it_came(const Telling& telling);
+std::optional<document::Chapter> tell_first_ledger(const Telling& telling);
+std::optional<document::Chapter> tell_life(const Telling& telling);
+std::optional<document::Chapter> tell_second_ledger(const Telling& telling);
+/// The work of a job in which nothing was fitted.
+std::optional<document::Chapter> tell_work(const Telling& telling);
+std::optional<document::Chapter> tell_before_and_after(const Telling& telling);
+std::optional<document::Chapter> tell_not_put_right(const Telling& telling);
+std::optional<document::Chapter> tell_advice(const Telling& telling);
+std::optional<document::Chapter> tell_care(const Telling& telling);
+std::optional<document::Chapter> tell_other_photographs(const Telling& telling);
+std::optional<document::Chapter> tell_custody(const Telling& telling);
+/// Ruled lines for those who come after.
+std::optional<document::Chapter> tell_later(const Telling& telling);
+std::optional<document::Chapter> tell_seal(const Telling& telling);
+
+}  // namespace winchbook::report

@@ -1,0 +1,106 @@
+#include <utility>
+
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+std::string course(const Telling& telling, record::Course which) {
+  return telling.words.say("course." + std::string(record::word_of(which)));
+}
+
+std::string stand_first(const Telling& telling, const record::Advice& advice) {
+  std::vector<std::string> sentences;
+  if (advice.advised) {
+    sentences.push_back(telling.words.say(
+        "advice.advised", {{"course", telling.words.capitalised(course(telling, *advice.advised))}}));
+  }
+  if (advice.chosen) {
+    const bool same = advice.advised == advice.chosen;
+    sentences.push_back(telling.words.say(same ? "advice.chosen-the-same" : "advice.chosen-other",
+                                          {{"course", course(telling, *advice.chosen)}}));
+  }
+  return joined(sentences);
+}
+
+std::string cost_words(const Telling& telling, const record::CourseCost& cost) {
+  if (cost.low && cost.high && !(*cost.low == *cost.high)) {
+    return telling.words.say("range", {{"low", telling.words.money(*cost.low)},
+                                       {"high", telling.words.money(*cost.high)}});
+  }
+  if (cost.low) return telling.words.money(*cost.low);
+  if (cost.high) return telling.words.say("advice.up-to", {{"cost", telling.words.money(*cost.high)}});
+  return "";
+}
+
+document::Table courses(const Telling& telling, const record::Advice& advice) {
+  document::Table table;
+  using Align = document::Column::Align;
+  table.columns = {{Align::words, 96, true}, {Align::numbers, 72}, {Align::words, 0}};
+  table.width = document::Width::main;
+  document::Row head;
+  for (const char* key : {"advice.course", "advice.cost", "advice.effect"}) {
+    head.cells.push_back({document::plain(telling.words.say(key))});
+  }
+  table.head.push_back(std::move(head));
+  for (const record::CourseCost& one : advice.courses) {
+    document::Row row;
+    document::Text name;
+    name.parts.emplace_back(
+        document::Run{.text = telling.words.capitalised(course(telling, one.course)),
+                      .bold = advice.chosen == one.course});
+    row.cells = {{std::move(name)},
+                 {document::plain(cost_words(telling, one))},
+                 {telling.text(one.effect)}};
+    table.rows.push_back(std::move(row));
+  }
+  table.summary = telling.words.say("advice.summary");
+  return table;
+}
+
+std::vector<document::Beside> ranking(const Telling& telling) {
+  std::vector<std::string> matters;
+  for (const record::Matter matter : telling.visit.wishes.ranking) {
+    matters.push_back(telling.words.say("matter." + std::string(record::word_of(matter))));
+  }
+  std::vector<document::Beside> notes;
+  if (!matters.empty()) {
+    notes.emplace_back(document::SideNote{document::with_lead(
+        telling.words.say("advice.ranked"),
+        telling.words.say("advice.ranked-list", {{"list", telling.words.list(matters)}}))});
+  }
+  notes.emplace_back(
+      document::SideNote{document::plain(telling.words.say("advice.owner-decides"))});
+  return notes;
+}
+
+std::string decision(const Telling& telling, const record::Advice& advice) {
+  if (!advice.chosen || !advice.chosen_by || !advice.chosen_on) return "";
+  return telling.words.say("advice.decision", {{"name", telling.name(*advice.chosen_by)},
+                                               {"course", course(telling, *advice.chosen)},
+                                               {"date", telling.words.date(*advice.chosen_on)}});
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_advice(const Telling& telling) {
+  if (!telling.visit.advice) return std::nullopt;
+  const record::Advice& advice = *telling.visit.advice;
+  document::Chapter chapter = telling.chapter("advice");
+  chapter.stand_first = stand_first(telling, advice);
+  document::Paragraph because = telling.paragraph(advice.because);
+  because.beside = ranking(telling);
+  if (!because.words.empty()) chapter.blocks.emplace_back(std::move(because));
+  if (!advice.courses.empty()) chapter.blocks.emplace_back(courses(telling, advice));
+  document::Text decided = document::plain(decision(telling, advice));
+  if (!advice.chosen_because.empty()) {
+    if (!decided.empty()) decided.parts.emplace_back(document::Run{" "});
+    for (auto& part : telling.text(advice.chosen_because).parts) {
+      decided.parts.push_back(std::move(part));
+    }
+  }
+  if (!decided.empty()) chapter.blocks.emplace_back(document::Paragraph{std::move(decided)});
+  return chapter;
+}
+
+}  // namespace winchbook::report

@@ -1,0 +1,146 @@
+#include <algorithm>
+
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::DatingChart;
+using record::EndFirmness;
+using record::Marking;
+
+/// The mark as it is quoted: its first line, or what is said where it is withheld.
+std::string quoted(const Telling& telling, const Marking& mark) {
+  const std::string* text = record::told(mark.text);
+  if (text == nullptr) return telling.words.say("mark.withheld");
+  return telling.words.say("mark.quoted", {{"text", text->substr(0, text->find('\n'))}});
+}
+
+double year_start(const base::Day& day) {
+  return static_cast<double>(day.year) + (day.month - 1) / 12.0 + (day.day - 1) / 365.0;
+}
+
+DatingChart::End firmness(const std::optional<record::MarkEnd>& end) {
+  if (!end) return DatingChart::End::none;
+  return end->firmness == EndFirmness::hard ? DatingChart::End::hard : DatingChart::End::soft;
+}
+
+/// A mark on a piece known not to have been born on the reel says nothing about the reel.
+bool counts(const Telling& telling, const Marking& mark) {
+  const record::Piece* piece = find(telling.record, mark.piece);
+  return piece == nullptr || piece->born_here.answer != record::BornHere::no;
+}
+
+DatingChart::Mark bar_of(const Telling& telling, const Marking& mark) {
+  DatingChart::Mark bar;
+  bar.name = quoted(telling, mark);
+  const auto first = mark.says->not_before ? mark.says->not_before->date.earliest() : std::nullopt;
+  const auto last = mark.says->not_after ? mark.says->not_after->date.latest() : std::nullopt;
+  if (first) {
+    bar.first = year_start(*first);
+    bar.first_end = firmness(mark.says->not_before);
+  }
+  if (last) {
+    bar.last = year_start(*last) + 1.0 / 365.0;
+    bar.last_end = firmness(mark.says->not_after);
+  }
+  if (!counts(telling, mark)) bar.left_out = telling.words.say("dating.left-out");
+  return bar;
+}
+
+/// The years between which the bench placed the reel, if it did.
+std::optional<DatingChart::Range> window(const Telling& telling) {
+  const auto& made = telling.record.reel.made;
+  if (!made || !made->date.earliest() || !made->date.latest()) return std::nullopt;
+  const auto first = static_cast<int>(made->date.earliest()->year);
+  const auto last = static_cast<int>(made->date.latest()->year);
+  return DatingChart::Range{
+      first, last,
+      telling.words.say("dating.window",
+                        {{"first", std::to_string(first)}, {"last", std::to_string(last)}})};
+}
+
+std::optional<document::ChartFigure> chart(const Telling& telling) {
+  DatingChart chart;
+  for (const Marking& mark : telling.record.markings) {
+    if (mark.says && (mark.says->not_before || mark.says->not_after)) {
+      chart.marks.push_back(bar_of(telling, mark));
+    }
+  }
+  if (chart.marks.empty()) return std::nullopt;
+  std::stable_partition(chart.marks.begin(), chart.marks.end(),
+                        [](const DatingChart::Mark& mark) { return mark.left_out.empty(); });
+  chart.window = window(telling);
+  std::string spoken = telling.words.say("dating.chart", {{"count", chart.marks.size()}});
+  if (chart.window) {
+    spoken += " " + telling.words.say("dating.chart-window", {{"window", chart.window->words}});
+  }
+  return document::ChartFigure{std::move(chart), std::move(spoken)};
+}
+
+std::string end_words(const Telling& telling, const std::optional<record::MarkEnd>& end) {
+  if (!end) return telling.words.say("dating.no-end");
+  const bool hard = end->firmness == EndFirmness::hard;
+  return telling.words.say(hard ? "dating.hard-end" : "dating.soft-end",
+                           {{"date", telling.words.date(end->date)}});
+}
+
+document::Row row_of(const Telling& telling, const Marking& mark) {
+  const auto cell = [](std::string words) { return document::Cell{document::plain(std::move(words))}; };
+  const auto& says = mark.says;
+  document::Row row;
+  row.cells.push_back(cell(quoted(telling, mark)));
+  std::string where = telling.piece_name(mark.piece);
+  if (!mark.where.empty()) where += ", " + mark.where;
+  row.cells.push_back(cell(where));
+  row.cells.push_back(cell(says ? end_words(telling, says->not_before) : ""));
+  row.cells.push_back(cell(says ? end_words(telling, says->not_after) : ""));
+  row.cells.push_back({says ? telling.text(says->because) : telling.text(mark.note)});
+  return row;
+}
+
+document::Table table(const Telling& telling) {
+  document::Table table;
+  const auto column = [](double width, bool row_name = false) {
+    return document::Column{document::Column::Align::words, width, row_name};
+  };
+  table.columns = {column(126, true), column(87), column(57), column(57), column(120)};
+  document::Row head;
+  for (const char* key : {"dating.as-read", "dating.where", "dating.not-before",
+                          "dating.not-after", "dating.because"}) {
+    head.cells.push_back({document::plain(telling.words.say(key))});
+  }
+  table.head.push_back(std::move(head));
+  for (const Marking& mark : telling.record.markings) table.rows.push_back(row_of(telling, mark));
+  table.title = telling.words.say("dating.marks");
+  table.summary = telling.words.say("dating.table-summary");
+  return table;
+}
+
+std::string stand_first(const Telling& telling) {
+  const auto& made = telling.record.reel.made;
+  if (telling.record.markings.empty()) return telling.words.say("dating.no-marks");
+  if (!made) return telling.words.say("dating.marks-only");
+  return telling.words.say("dating.answer",
+                           {{"date", telling.words.date(made->date)},
+                            {"sure", std::string(record::word_of(made->certainty))},
+                            {"count", telling.record.markings.size()}});
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_dating(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("dating");
+  chapter.stand_first = stand_first(telling);
+  if (auto figure = chart(telling)) chapter.blocks.emplace_back(std::move(*figure));
+  document::Paragraph how = telling.sentence(telling.words.say("dating.how"));
+  const auto& made = telling.record.reel.made;
+  if (made && !made->evidence.because.empty()) how = telling.paragraph(made->evidence.because);
+  how.beside.emplace_back(document::SideNote{document::with_lead(
+      telling.words.say("dating.hard-and-soft"), telling.words.say("dating.hard-and-soft-means"))});
+  chapter.blocks.emplace_back(std::move(how));
+  if (!telling.record.markings.empty()) chapter.blocks.emplace_back(table(telling));
+  return chapter;
+}
+
+}  // namespace winchbook::report

@@ -1,0 +1,243 @@
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using assess::originality::Finding;
+using assess::originality::PieceRow;
+using assess::originality::Side;
+using assess::originality::Standing;
+using document::Cell;
+using document::Sign;
+using document::Text;
+
+/// Over this many rows the ledger of a keepsake tells only what is not plainly original.
+constexpr std::size_t kRowsToTellAll = 60;
+
+struct StandingRow {
+  Standing standing;
+  Sign sign;
+  const char* key;
+};
+
+constexpr std::array<StandingRow, 9> kStandings{{
+    {Standing::original, Sign::original, "standing.original"},
+    {Standing::same_maker, Sign::same_maker, "standing.same-maker"},
+    {Standing::service_spare, Sign::same_maker, "standing.service-spare"},
+    {Standing::life, Sign::other, "standing.life"},
+    {Standing::another_maker, Sign::other, "standing.another-maker"},
+    {Standing::bench, Sign::other, "standing.bench"},
+    {Standing::missing, Sign::missing, "standing.missing"},
+    {Standing::left_empty, Sign::missing, "standing.left-empty"},
+    {Standing::not_determined, Sign::undetermined, "standing.not-determined"},
+}};
+
+const StandingRow& of(Standing standing) {
+  return *std::find_if(kStandings.begin(), kStandings.end(),
+                       [&](const StandingRow& row) { return row.standing == standing; });
+}
+
+std::string share_words(const Telling& telling, const base::RatioRange& range) {
+  const auto low = range.low.rounded(100);
+  const auto high = range.high.rounded(100);
+  if (low == high) return std::to_string(low);
+  return telling.words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
+}
+
+document::OriginalityChart::Bar bar(const Telling& telling, const char* when,
+                                    const base::RatioRange& range) {
+  return {telling.words.say(when),
+          {static_cast<double>(range.low.rounded(10000)) / 100.0,
+           static_cast<double>(range.high.rounded(10000)) / 100.0},
+          share_words(telling, range)};
+}
+
+void add_question(const Telling& telling, const char* key,
+                  const assess::originality::Index& index, document::ChartFigure& figure) {
+  if (!index.found || !index.left) return;
+  const std::string name = telling.words.say(key);
+  std::get<document::OriginalityChart>(figure.chart)
+      .questions.push_back({name,
+                            {bar(telling, "as-found", *index.found),
+                             bar(telling, "as-left", *index.left)}});
+  const std::string spoken = telling.words.say(
+      "ledger.chart-spoken", {{"question", name},
+                              {"found", share_words(telling, *index.found)},
+                              {"left", share_words(telling, *index.left)}});
+  figure.alternative = joined({figure.alternative, spoken});
+}
+
+std::optional<document::ChartFigure> chart(const Telling& telling, const Finding& finding) {
+  document::ChartFigure figure{document::OriginalityChart{}, ""};
+  add_question(telling, "ledger.parts", finding.born_here, figure);
+  add_question(telling, "ledger.surfaces", finding.surface, figure);
+  auto& chart = std::get<document::OriginalityChart>(figure.chart);
+  if (chart.questions.empty()) return std::nullopt;
+  std::string below = telling.words.say("ledger.hatched");
+  if (finding.way_back.born_here_restored) {
+    below += " " + telling.words.say(
+                       "ledger.refit",
+                       {{"share", share_words(telling, *finding.way_back.born_here_restored)}});
+  }
+  chart.below = document::plain(below);
+  return figure;
+}
+
+Text standing_words(const Telling& telling, Standing standing, bool changed) {
+  const StandingRow& row = of(standing);
+  Text text;
+  text.parts.emplace_back(document::SignRun{row.sign});
+  document::Run words{" " + telling.words.say(row.key)};
+  words.bold = changed;
+  text.parts.emplace_back(std::move(words));
+  return text;
+}
+
+/// The state of the largest part of a surface, and that there is more when there is.
+std::string surface_words(const Telling& telling, const Side& side) {
+  if (!side.makers_surface) return telling.words.say("surface.not-the-makers");
+  if (side.surface.empty()) return telling.words.say("surface.not-examined");
+  const auto most = std::max_element(
+      side.surface.begin(), side.surface.end(),
+      [](const auto& a, const auto& b) { return a.share < b.share; });
+  const std::string state =
+      telling.words.say("surface." + std::string(record::word_of(most->state)));
+  if (side.surface.size() == 1) return state;
+  return telling.words.say("surface.mostly", {{"state", state}});
+}
+
+Text same(const Telling& telling) {
+  Text text;
+  text.parts.emplace_back(document::Run{.text = telling.words.say("the-same"), .italic = true});
+  return text;
+}
+
+std::string name_of(const Telling& telling, const PieceRow& row) {
+  if (row.seats < 2) return row.name;
+  return telling.words.say("ledger.name-and-count",
+                           {{"name", row.name}, {"count", telling.words.spelled(row.seats)}});
+}
+
+document::Row ledger_row(const Telling& telling, const PieceRow& row) {
+  const std::string surface_found = surface_words(telling, row.found);
+  const std::string surface_left = surface_words(telling, row.left);
+  const bool same_standing = !row.changed && row.found.standing == row.left.standing;
+  document::Row out;
+  out.anchor = "row-" + std::to_string(row.number);
+  out.cells.push_back({document::plain(std::to_string(row.number))});
+  out.cells.push_back({document::plain(name_of(telling, row))});
+  out.cells.push_back({standing_words(telling, row.found.standing, false)});
+  out.cells.push_back({same_standing ? same(telling)
+                                     : standing_words(telling, row.left.standing, true)});
+  out.cells.push_back({document::plain(surface_found)});
+  out.cells.push_back({surface_left == surface_found ? same(telling)
+                                                     : document::plain(surface_left)});
+  Text letter;
+  if (row.letter) {
+    letter.parts.emplace_back(
+        document::Run{.text = *row.letter, .link = "#entry-" + *row.letter});
+  }
+  out.cells.push_back({std::move(letter)});
+  return out;
+}
+
+/// A row that a long ledger may leave out: the maker's, the same as found, nothing open.
+bool plainly_original(const PieceRow& row) {
+  return row.found.standing == Standing::original && row.left.standing == Standing::original &&
+         !row.changed && !row.letter;
+}
+
+void add_head(const Telling& telling, document::Table& table) {
+  const auto cell = [&](const char* key, int columns = 1) {
+    return Cell{document::plain(key == nullptr ? "" : telling.words.say(key)), columns};
+  };
+  table.head.push_back({{cell(nullptr), cell(nullptr), cell("ledger.the-part", 2),
+                         cell("ledger.its-surface", 2), cell(nullptr)}});
+  table.head.push_back({{cell("ledger.number"), cell("ledger.part"), cell("as-found"),
+                         cell("as-left"), cell("as-found"), cell("as-left"),
+                         cell("ledger.letter")}});
+}
+
+Text key_to_signs(const Telling& telling) {
+  Text text;
+  const auto add = [&](Sign sign, const char* key) {
+    text.parts.emplace_back(document::SignRun{sign});
+    text.parts.emplace_back(document::Run{" " + telling.words.say(key) + "   "});
+  };
+  add(Sign::original, "key.original");
+  add(Sign::same_maker, "key.same-maker");
+  add(Sign::other, "key.other");
+  add(Sign::missing, "key.missing");
+  add(Sign::undetermined, "key.not-determined");
+  text.parts.emplace_back(document::Run{telling.words.say("key.letters")});
+  return text;
+}
+
+document::Table ledger(const Telling& telling, const Finding& finding) {
+  document::Table table;
+  using Align = document::Column::Align;
+  table.columns = {{Align::words, 21}, {Align::words, 105, true}, {Align::words, 105},
+                   {Align::words, 108}, {Align::words, 66}, {Align::words, 51},
+                   {Align::numbers, 15}};
+  add_head(telling, table);
+  const bool all = finding.rows.size() <= kRowsToTellAll;
+  std::size_t untold = 0;
+  for (const PieceRow& row : finding.rows) {
+    if (all || !plainly_original(row)) {
+      table.rows.push_back(ledger_row(telling, row));
+    } else {
+      ++untold;
+    }
+  }
+  table.below = key_to_signs(telling);
+  if (untold > 0) {
+    table.below.parts.emplace_back(
+        document::Run{" " + telling.words.say("ledger.and-more", {{"count", untold}})});
+  }
+  table.summary = telling.words.say("ledger.summary");
+  return table;
+}
+
+std::string stand_first(const Telling& telling, const Finding& finding) {
+  if (!finding.assembled.empty()) {
+    return telling.words.say("ledger.assembled",
+                             {{"count", finding.assembled.front().at_least_reels}});
+  }
+  const std::string maker = telling.record.reel.maker.name.empty()
+                                ? telling.words.say("ledger.one-maker")
+                                : telling.record.reel.maker.name;
+  const auto& found = finding.found;
+  const auto& left = finding.left;
+  const bool same = found.original == left.original;
+  return telling.words.say(
+      same ? "ledger.answer-same" : "ledger.answer",
+      {{"found", telling.words.spelled(found.original, true)},
+       {"places", telling.words.spelled(found.places_for)},
+       {"left", telling.words.spelled(left.original, true)},
+       {"count", found.original},
+       {"maker", maker}});
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_first_ledger(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("first-ledger");
+  chapter.ledger = document::Ledger::first;
+  chapter.starts_page = true;
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr || last->originality.rows.empty()) {
+    chapter.blocks.emplace_back(telling.sentence(telling.words.say("ledger.no-rows")));
+    return chapter;
+  }
+  const Finding& finding = last->originality;
+  chapter.stand_first = stand_first(telling, finding);
+  if (auto figure = chart(telling, finding)) chapter.blocks.emplace_back(std::move(*figure));
+  chapter.blocks.emplace_back(ledger(telling, finding));
+  return chapter;
+}
+
+}  // namespace winchbook::report

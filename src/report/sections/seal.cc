@@ -1,0 +1,80 @@
+#include <utility>
+
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+/// Sixty-four digits in fours, four groups a line.
+std::string in_fours(std::string_view digits) {
+  std::string out;
+  for (std::size_t i = 0; i < digits.size(); i += 4) {
+    if (i > 0) out += i % 16 == 0 ? "\n" : "\u00A0";
+    out += digits.substr(i, 4);
+  }
+  return out;
+}
+
+document::Text lines(std::string_view text) {
+  document::Text out;
+  while (!text.empty()) {
+    const auto end = text.find('\n');
+    out.parts.emplace_back(document::Run{std::string(text.substr(0, end))});
+    if (end == std::string_view::npos) break;
+    out.parts.emplace_back(document::LineEnd{});
+    text.remove_prefix(end + 1);
+  }
+  return out;
+}
+
+document::Facts facts(const Telling& telling) {
+  const auto& words = telling.words;
+  const Edition& edition = telling.edition;
+  document::Facts facts;
+  facts.label_width = 72;
+  const auto add = [&](const char* key, document::Text text) {
+    facts.facts.push_back({words.say(key), std::move(text)});
+  };
+  add("seal.book", document::plain(words.say(
+                       "seal.book-is", {{"document", words.say("document." + edition.document)},
+                                        {"edition", std::to_string(edition.number)},
+                                        {"date", words.day(edition.date)}})));
+  std::string reel = telling.record.reel.model.empty() ? telling.record.reel.name
+                                                       : telling.record.reel.model;
+  if (!telling.record.reel.serial.empty()) {
+    reel = words.say("seal.reel-is", {{"reel", reel}, {"serial", telling.record.reel.serial}});
+  }
+  add("seal.reel", document::plain(std::move(reel)));
+  add("seal.fingerprint", lines(in_fours(edition.fingerprint)));
+  std::string earlier;
+  for (const std::string& code : edition.earlier) earlier += (earlier.empty() ? "" : ", ") + code;
+  add("seal.earlier", document::plain(earlier.empty() ? words.say("seal.none") : earlier));
+  add("seal.inside", document::plain(words.say("seal.inside-is",
+                                               {{"count", telling.record.photos.size()}})));
+  return facts;
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_seal(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("seal");
+  chapter.stand_first = telling.words.say("seal.answer");
+  const Edition& edition = telling.edition;
+  document::Seal seal{edition.code,
+                      "winchbook:1 " + edition.document + " " + std::to_string(edition.number) +
+                          " " + base::iso_text(edition.date) + " " + edition.code + " " +
+                          edition.fingerprint,
+                      telling.words.say("seal.qr", {{"code", edition.code}})};
+  chapter.blocks.emplace_back(std::move(seal));
+  chapter.blocks.emplace_back(facts(telling));
+  chapter.blocks.emplace_back(telling.sentence(telling.words.say("seal.check")));
+  chapter.blocks.emplace_back(document::Subhead{telling.words.say("seal.paper-only")});
+  document::Paragraph paper = telling.sentence(telling.words.say("seal.paper-only-is"));
+  paper.manner = document::ParagraphManner::unindented;
+  paper.beside.emplace_back(
+      document::SideNote{document::plain(telling.words.say("seal.loose-leaf"))});
+  chapter.blocks.emplace_back(std::move(paper));
+  return chapter;
+}
+
+}  // namespace winchbook::report

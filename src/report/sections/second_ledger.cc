@@ -1,0 +1,122 @@
+#include <utility>
+
+#include "report/bench_work.h"
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::Entry;
+using record::Fitting;
+
+void add_fact(const Telling& telling, const char* key, document::Text words, Entry& entry) {
+  if (words.empty()) return;
+  entry.facts.push_back({telling.words.say(key), std::move(words)});
+}
+
+std::string donor_words(const Telling& telling, const record::Piece& piece) {
+  if (piece.donor) {
+    if (const record::Donor* donor = find(telling.record, *piece.donor)) {
+      return telling.words.capitalised(donor->name) + ".";
+    }
+  }
+  if (piece.made_by.answer == record::MadeBy::bench) return telling.words.say("fitting.bench-made");
+  if (!piece.maker_name.empty()) return piece.maker_name + ".";
+  return telling.words.say("fitting.donor-not-known");
+}
+
+/// Where the old piece is now.
+std::string old_piece_words(const Telling& telling, const Fitting& fitting) {
+  if (!fitting.instead_of) return telling.words.say("fitting.none-came");
+  const record::Piece* old = find(telling.record, *fitting.instead_of);
+  if (old == nullptr) return telling.words.say("fitting.none-came");
+  const std::string key = "where." + std::string(record::word_of(old->now.kind));
+  return telling.words.say(key, {{"bag", telling.words.capitalised(old->now.bag)}});
+}
+
+std::optional<document::Photograph> first_photo(const Telling& telling,
+                                                const std::vector<record::PhotoId>& ids) {
+  for (const record::PhotoId& id : ids) {
+    const record::Photo* photo = find(telling.record, id);
+    if (photo != nullptr && !photo->withheld) return telling.photograph(*photo);
+  }
+  return std::nullopt;
+}
+
+Entry entry_of(const Telling& telling, const std::string& letter, const Fitting& fitting) {
+  Entry entry{letter, telling.piece_name(fitting.piece)};
+  entry.anchor = "entry-" + letter;
+  entry.old_part = first_photo(telling, fitting.old_photos);
+  entry.new_part = first_photo(telling, fitting.photos);
+  entry.old_part_absent =
+      telling.words.say(fitting.instead_of ? "fitting.no-picture" : "fitting.none-came-frame");
+  entry.new_part_absent = telling.words.say("fitting.no-picture");
+  if (const record::Piece* piece = find(telling.record, fitting.piece)) {
+    add_fact(telling, "fitting.donor", document::plain(donor_words(telling, *piece)), entry);
+  }
+  add_fact(telling, "fitting.why", telling.text(fitting.why), entry);
+  document::Text adapted = telling.text(fitting.adaptation);
+  if (adapted.empty()) adapted = document::plain(telling.words.say("fitting.not-adapted"));
+  add_fact(telling, "fitting.adapted", std::move(adapted), entry);
+  if (fitting.way_back) {
+    add_fact(telling, "fitting.way-back", telling.text(fitting.way_back->words), entry);
+  }
+  add_fact(telling, "fitting.old-one", document::plain(old_piece_words(telling, fitting)), entry);
+  return entry;
+}
+
+void add_entries(const Telling& telling, document::Chapter& chapter) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return;
+  for (const auto& lettered : last->originality.second_ledger) {
+    if (const Fitting* fitting = find(telling.record, lettered.fitting)) {
+      chapter.blocks.emplace_back(entry_of(telling, lettered.letter, *fitting));
+    }
+  }
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("second-ledger");
+  chapter.ledger = document::Ledger::second;
+  chapter.starts_page = true;
+  add_entries(telling, chapter);
+  const std::size_t fitted = chapter.blocks.size();
+  chapter.stand_first = telling.words.say(
+      "second.answer",
+      {{"count", fitted}, {"number", telling.words.spelled(static_cast<int>(fitted), true)}});
+  if (fitted > 0) {
+    document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
+    note.manner = document::ParagraphManner::note;
+    note.width = document::Width::full;
+    chapter.blocks.emplace_back(std::move(note));
+  }
+  add_bench_work(telling, telling.pictures.of("second-ledger"), chapter);
+  add_earlier_visits(telling, chapter);
+  return chapter;
+}
+
+std::optional<document::Chapter> tell_work(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("work");
+  chapter.ledger = document::Ledger::second;
+  chapter.starts_page = false;
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last != nullptr && last->originality.second_ledger.empty()) {
+    chapter.stand_first = telling.words.say("work.nothing-fitted");
+  }
+  const auto& pictures = telling.pictures.of("work");
+  if (pictures.size() == 2) {
+    document::Pair pair;
+    if (pictures[0] != nullptr) pair.found = telling.figure(*pictures[0], document::Width::full);
+    if (pictures[1] != nullptr) pair.left = telling.figure(*pictures[1], document::Width::full);
+    pair.not_photographed = telling.words.say("pair.not-photographed");
+    chapter.blocks.emplace_back(std::move(pair));
+  }
+  add_entries(telling, chapter);
+  add_bench_work(telling, {}, chapter);
+  add_earlier_visits(telling, chapter);
+  return chapter;
+}
+
+}  // namespace winchbook::report

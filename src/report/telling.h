@@ -1,0 +1,67 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "assess/assessment.h"
+#include "document/document.h"
+#include "record/enum_words.h"
+#include "record/record.h"
+#include "report/pictures.h"
+#include "words/catalogue.h"
+
+namespace winchbook::report {
+
+/// What the seal says of one issue of one document.
+struct Edition {
+  std::string document;     ///< "keepsake"
+  int number = 1;
+  base::Day date;
+  std::string code;         ///< "K7QM 4XT2 9DHW"
+  std::string fingerprint;  ///< 64 hexadecimal digits
+  std::vector<std::string> earlier = {};  ///< codes of earlier editions, earliest first
+};
+
+/// What every chapter is told from, and the few ways of turning the record's words into a document's.
+struct Telling {
+  const record::Record& record;
+  const record::Visit& visit;  ///< the stay that is told: the last
+  const assess::Assessment& assessment;
+  const words::Catalogue& words;
+  const PicturePlan& pictures;
+  const Edition& edition;
+
+  /// The bench's words with names, figure numbers and links set in.
+  [[nodiscard]] document::Text text(const record::Words& words) const;
+  /// The same as plain words.
+  [[nodiscard]] std::string plain(const record::Words& words) const;
+  /// A margin note: words that begin with emphasis carry it as a bold lead.
+  [[nodiscard]] document::Text note(const record::Words& words) const;
+  /// The full name, or what stands in for it.
+  [[nodiscard]] std::string name(const record::PersonId& id) const;
+  /// The short name where there is one.
+  [[nodiscard]] std::string short_name(const record::PersonId& id) const;
+  [[nodiscard]] std::string piece_name(const record::PieceId& id) const;
+
+  [[nodiscard]] document::Photograph photograph(const record::Photo& photo) const;
+  /// With its number, its sign by stage, and "what, date, scale" under it.
+  [[nodiscard]] document::Figure figure(const record::Photo& photo,
+                                        document::Width width) const;
+
+  [[nodiscard]] document::Caution caution(const record::Caution& caution) const;
+  /// Paragraphs with their margin notes; the first in `first` manner.
+  [[nodiscard]] std::vector<document::Block> paragraphs(const record::Prose& prose,
+                                                        document::ParagraphManner first) const;
+  /// One reading paragraph of the bench's words.
+  [[nodiscard]] document::Paragraph paragraph(const record::Words& words) const;
+  /// One reading paragraph of the program's words.
+  [[nodiscard]] document::Paragraph sentence(std::string words) const;
+  /// A chapter with the title and eyebrow of the messages "ID.title" and "ID.eyebrow".
+  [[nodiscard]] document::Chapter chapter(std::string_view id) const;
+};
+
+/// Joins with a space, leaving out what is empty.
+[[nodiscard]] std::string joined(const std::vector<std::string>& sentences);
+
+}  // namespace winchbook::report

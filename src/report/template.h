@@ -1,0 +1,61 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/result.h"
+#include "document/style.h"
+#include "words/catalogue.h"
+#include "xml/document.h"
+#include "xml/schema.h"
+
+namespace winchbook::report {
+
+/// One chapter as a template asks for it.
+struct SectionChoice {
+  std::string id;
+  std::optional<bool> starts_page;  ///< empty: as the section itself would
+};
+
+/// The chapters of a small job, and how small.
+struct ThinChoice {
+  std::size_t places = 0;
+  std::size_t photographs = 0;
+  std::vector<SectionChoice> sections;
+};
+
+/// A document as its template has it; which style file it names is read apart.
+struct Template {
+  std::string document;
+  std::string style_file;
+  std::string paper;  ///< empty: the record's region decides
+  std::vector<SectionChoice> sections;
+  std::optional<ThinChoice> thin;
+  std::vector<std::pair<std::string, std::string>> rewordings;  ///< message key, words
+};
+
+/// Reads a template file that has been parsed. Errors: what the schema refuses; a section the
+/// program does not know (the hint lists those it does).
+[[nodiscard]] base::Result<Template> read_template(const xml::Document& file,
+                                                   const xml::Schema& schema);
+
+/// Reads a style file for one paper. Errors: what the schema refuses; a paper, family or role that
+/// is not there; a frame that is not as wide as the columns.
+[[nodiscard]] base::Result<document::Style> read_style(const xml::Document& file,
+                                                       const xml::Schema& schema,
+                                                       std::string_view paper);
+
+/// One language's messages.
+struct CatalogueFile {
+  std::string language;
+  std::string otherwise;  ///< the language to ask where this one has no message; empty: none
+  words::Messages messages;
+};
+
+[[nodiscard]] base::Result<CatalogueFile> read_catalogue(const xml::Document& file,
+                                                         const xml::Schema& schema);
+
+}  // namespace winchbook::report

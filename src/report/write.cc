@@ -1,0 +1,175 @@
+#include "report/write.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::Document;
+using record::Record;
+using record::Visit;
+
+bool fitted_in(const Record& record, const Visit& visit) {
+  return std::any_of(record.fittings.begin(), record.fittings.end(),
+                     [&](const record::Fitting& one) { return one.visit == visit.id; });
+}
+
+/// A clean and grease of a few rows gets the template's short list of chapters.
+bool is_thin(const Record& record, const Visit& visit, const Template& design) {
+  return design.thin && record.places.size() <= design.thin->places &&
+         record.photos.size() <= design.thin->photographs && !fitted_in(record, visit);
+}
+
+std::string maker_line(const Telling& telling) {
+  const auto& maker = telling.record.reel.maker;
+  const std::string kind =
+      telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)));
+  const words::Argument kind_is{"kind", kind};
+  if (maker.kind == record::MakerStatement::Kind::not_determined || maker.name.empty()) {
+    return telling.words.say("cover.kind-only", {kind_is});
+  }
+  if (maker.kind == record::MakerStatement::Kind::attributed) {
+    return telling.words.say("cover.kind-attributed", {kind_is, {"maker", maker.name}});
+  }
+  if (maker.place.empty()) {
+    return telling.words.say("cover.kind-and-maker-only", {kind_is, {"maker", maker.name}});
+  }
+  return telling.words.say("cover.kind-and-maker",
+                           {kind_is, {"maker", maker.name}, {"place", maker.place}});
+}
+
+/// What became of it: at work, on its shelf, or still here.
+std::string last_line(const Telling& telling) {
+  const Visit& visit = telling.visit;
+  const auto year_of = [](const base::EdtfDate& date) {
+    const auto day = date.latest() ? date.latest() : date.earliest();
+    return day ? std::to_string(day->year) : date.text();
+  };
+  if (!visit.hand_back) {
+    return telling.words.say("cover.on-the-bench", {{"year", year_of(visit.taken_in)}});
+  }
+  using record::Use;
+  const bool shelf = visit.wishes.use == Use::show || visit.wishes.use == Use::keep ||
+                     visit.wishes.use == Use::sell;
+  return telling.words.say(shelf ? "cover.left-for-show" : "cover.left",
+                           {{"year", year_of(visit.hand_back->on)}});
+}
+
+std::string written_at(const Telling& telling) {
+  const auto& bench = telling.record.bench;
+  if (bench.restorers.empty()) {
+    return telling.words.say("cover.written-at-bench",
+                             {{"bench", bench.name}, {"place", bench.place}});
+  }
+  return telling.words.say("cover.written-at", {{"bench", bench.name},
+                                                {"place", bench.place},
+                                                {"name", telling.name(bench.restorers.front())}});
+}
+
+/// The marks a stranger would read first, when there is no photograph to show them.
+std::vector<std::string> marks_as_read(const Telling& telling) {
+  constexpr std::size_t kMost = 6;
+  std::vector<std::string> lines;
+  for (const record::Marking& mark : telling.record.markings) {
+    const std::string* text = record::told(mark.text);
+    if (text == nullptr || lines.size() == kMost) continue;
+    lines.push_back(*text);
+  }
+  return lines;
+}
+
+document::Cover cover_of(const Telling& telling, bool compact) {
+  const auto& words = telling.words;
+  const Record& record = telling.record;
+  document::Cover cover;
+  cover.compact = compact;
+  cover.eyebrow = words.say("cover.eyebrow." + telling.edition.document);
+  cover.name = record.reel.name;
+  cover.stand_first = {
+      maker_line(telling),
+      record.reel.made
+          ? words.say("cover.made", {{"date", words.date(record.reel.made->date)}})
+          : words.say("cover.made-not-known"),
+      last_line(telling)};
+  if (telling.pictures.cover != nullptr) {
+    document::Figure picture{telling.photograph(*telling.pictures.cover)};
+    picture.width = compact ? document::Width::main : document::Width::full;
+    cover.picture = std::move(picture);
+  } else {
+    cover.marks_as_read = marks_as_read(telling);
+    cover.no_picture_note =
+        words.say(cover.marks_as_read.empty() ? "cover.no-marks" : "cover.as-read");
+  }
+  cover.foot_left = {words.say("cover.edition", {{"number", telling.edition.number}}),
+                     words.day(telling.edition.date)};
+  const auto& owner = telling.visit.hand_back && telling.visit.hand_back->to
+                          ? telling.visit.hand_back->to
+                          : telling.visit.brought_by;
+  cover.foot_right = {owner ? words.say("cover.for", {{"name", telling.name(*owner)}})
+                            : words.say("cover.for-whoever"),
+                      written_at(telling)};
+  return cover;
+}
+
+Document frame_of(const Telling& telling) {
+  const auto& words = telling.words;
+  const std::string document = words.say("document." + telling.edition.document);
+  Document out;
+  out.title = words.say("folio", {{"name", telling.record.reel.name},
+                                  {"document", document},
+                                  {"edition", std::to_string(telling.edition.number)}});
+  out.subject = words.say("subject." + telling.edition.document);
+  out.author = telling.record.bench.name;
+  out.language = words.language();
+  // The braces of the page numbers stay: layout knows them when every page is full.
+  out.folio = {words.say("page-of", {{"page", "{page}"}, {"pages", "{pages}"}}), out.title,
+               telling.edition.code};
+  return out;
+}
+
+std::vector<std::string> ids_of(const std::vector<SectionChoice>& choices) {
+  std::vector<std::string> ids;
+  ids.reserve(choices.size());
+  for (const SectionChoice& choice : choices) ids.push_back(choice.id);
+  return ids;
+}
+
+}  // namespace
+
+base::Result<Document> write(const Record& record, const assess::Assessment& assessment,
+                             const Template& design, const words::Catalogue& words,
+                             const Edition& edition) {
+  const Visit* visit = record::last_visit(record);
+  if (visit == nullptr) {
+    return base::error("the record has no visit, so there is nothing to tell yet",
+                       "enter the visit in which the reel came to the bench", "no-visit");
+  }
+  const bool thin = is_thin(record, *visit, design);
+  const auto& sections = thin ? design.thin->sections : design.sections;
+  const PicturePlan pictures = plan_pictures(record, *visit, ids_of(sections));
+  const Telling telling{record, *visit, assessment, words, pictures, edition};
+  Document out = frame_of(telling);
+  out.cover = cover_of(telling, thin);
+  for (const SectionChoice& choice : sections) {
+    auto chapter = find_section(choice.id)(telling);
+    if (!chapter) continue;
+    if (choice.starts_page) chapter->starts_page = *choice.starts_page;
+    out.chapters.push_back(std::move(*chapter));
+  }
+  return out;
+}
+
+std::string paper_of(std::string_view language) {
+  constexpr std::array<std::string_view, 15> kLetter{"BZ", "CA", "CL", "CO", "CR", "DO", "GT", "MX",
+                                                     "NI", "PA", "PH", "PR", "SV", "US", "VE"};
+  const auto dash = language.rfind('-');
+  const std::string_view region =
+      dash == std::string_view::npos ? std::string_view{} : language.substr(dash + 1);
+  return std::find(kLetter.begin(), kLetter.end(), region) != kLetter.end() ? "letter" : "a4";
+}
+
+}  // namespace winchbook::report

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "assess/assessment.h"
+#include "base/result.h"
+#include "document/document.h"
+#include "record/record.h"
+#include "report/telling.h"
+#include "report/template.h"
+#include "words/catalogue.h"
+
+namespace winchbook::report {
+
+/// Tells the record as the template asks: a document without positions. The words are the catalogue's
+/// with the template's rewordings already in it. Error: a record without a visit has nothing to tell.
+[[nodiscard]] base::Result<document::Document> write(const record::Record& record,
+                                                     const assess::Assessment& assessment,
+                                                     const Template& design,
+                                                     const words::Catalogue& words,
+                                                     const Edition& edition);
+
+/// The paper of a record's region when neither template nor command line names one: "letter" for
+/// North America and a few other countries that use it, "a4" everywhere else.
+/// Source: CLDR 42, supplemental measurementData, paperSize US-Letter.
+[[nodiscard]] std::string paper_of(std::string_view language);
+
+}  // namespace winchbook::report
