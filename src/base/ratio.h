@@ -15,15 +15,9 @@ class Ratio {
   constexpr Ratio() = default;
   /// Error of the caller when `whole` is not positive.
   constexpr Ratio(Wide part, Wide whole) {
-    Wide a = part < 0 ? -part : part;
-    Wide b = whole;
-    while (b != 0) {
-      const Wide rest = a % b;
-      a = b;
-      b = rest;
-    }
-    part_ = a == 0 ? 0 : part / a;
-    whole_ = a == 0 ? 1 : whole / a;
+    const Wide common = greatest_common_divisor(part < 0 ? -part : part, whole);
+    part_ = part / common;
+    whole_ = whole / common;
   }
 
   [[nodiscard]] constexpr Wide part() const { return part_; }
@@ -44,26 +38,39 @@ class Ratio {
     return static_cast<std::int64_t>(scaled % whole_ < 0 ? down - 1 : down);
   }
 
+  // Sums of parts of one whole stay below that whole; the products never leave 128 bits.
   friend constexpr Ratio operator+(Ratio a, Ratio b) {
-    return {a.part_ * b.whole_ + b.part_ * a.whole_, a.whole_ * b.whole_};
+    const Wide common = greatest_common_divisor(a.whole_, b.whole_);
+    return {a.part_ * (b.whole_ / common) + b.part_ * (a.whole_ / common),
+            a.whole_ / common * b.whole_};
   }
   friend constexpr Ratio operator-(Ratio a) { return {-a.part_, a.whole_}; }
   friend constexpr Ratio operator-(Ratio a, Ratio b) { return a + -b; }
   friend constexpr Ratio operator*(Ratio a, Ratio b) {
-    return {a.part_ * b.part_, a.whole_ * b.whole_};
+    const Ratio left(a.part_, b.whole_);
+    const Ratio right(b.part_, a.whole_);
+    return {left.part_ * right.part_, left.whole_ * right.whole_};
   }
   friend constexpr bool operator==(Ratio a, Ratio b) {
     return a.part_ == b.part_ && a.whole_ == b.whole_;
   }
   friend constexpr std::strong_ordering operator<=>(Ratio a, Ratio b) {
-    const Wide left = a.part_ * b.whole_;
-    const Wide right = b.part_ * a.whole_;
-    return left < right   ? std::strong_ordering::less
-           : left > right ? std::strong_ordering::greater
-                          : std::strong_ordering::equal;
+    const Wide difference = (a - b).part_;
+    return difference < 0   ? std::strong_ordering::less
+           : difference > 0 ? std::strong_ordering::greater
+                            : std::strong_ordering::equal;
   }
 
  private:
+  static constexpr Wide greatest_common_divisor(Wide a, Wide b) {
+    while (b != 0) {
+      const Wide rest = a % b;
+      a = b;
+      b = rest;
+    }
+    return a;
+  }
+
   Wide part_ = 0;
   Wide whole_ = 1;
 };

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -32,6 +33,11 @@ struct PartsList {
   std::string source;
 };
 
+/// A seat's part of an amount (a weight, an area), in units of 1/2,772,000, so that up to twelve
+/// seats share it without a rest. What is finer than hundredths is cut off, and a million is the
+/// most.
+[[nodiscard]] std::int64_t units_per_seat(const base::Decimal& amount, int seats);
+
 /// The entry of a word, or null.
 [[nodiscard]] const PartsEntry* find(const PartsList& list, std::string_view word);
 
@@ -60,11 +66,18 @@ struct WordThreshold {
   int percent = 0;   ///< 0 for the last word
   /// False: the share must be over `percent`; true: `percent` itself is enough.
   bool inclusive = false;
+  std::string rule;  ///< in words
 };
 
 /// An axis whose word follows from a share; the best word first.
 struct ShareAxis {
   std::vector<WordThreshold> words;  ///< four
+};
+
+/// A word whose rule is no share.
+struct RuledWord {
+  std::string word;  ///< "weakened"
+  std::string rule;  ///< in words
 };
 
 /// Whether a surface in this state still is the maker's finish.
@@ -78,14 +91,10 @@ struct FinishRule {
 
 /// The rules of the condition axes.
 struct ConditionRules {
-  ShareAxis surface;       ///< nearly-all, most, half, little
-  ShareAxis completeness;  ///< whole, nearly, part, little
-  /// sound, marked, weakened, unsafe; the word is that of the gravest named fault.
-  std::vector<std::string> structure;
-  /// as-made, with-care, in-part, not; the rule is in ConditionRules::working_rule.
-  std::vector<std::string> working;
-  std::string structure_rule;
-  std::string working_rule;
+  ShareAxis surface;                 ///< nearly-all, most, half, little
+  ShareAxis completeness;            ///< whole, nearly, part, little
+  std::vector<RuledWord> structure;  ///< sound, marked, weakened, unsafe
+  std::vector<RuledWord> working;    ///< as-made, with-care, in-part, not
   std::vector<FinishRule> finish;
 };
 

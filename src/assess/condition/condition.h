@@ -36,7 +36,8 @@ enum class AreaBasis {
   none,
 };
 
-/// sound, marked, weakened, unsafe.
+/// sound, marked, weakened, unsafe. The word is the gravest fault's; each fault of that gravity
+/// moves the mark a sixth of the step, five sixths at most.
 struct StructureReading {
   WordRange word;
   Position position;
@@ -48,7 +49,9 @@ struct StructureReading {
   [[nodiscard]] int faults() const { return unsafe + weakening + blemish; }
 };
 
-/// as made, with care, in part, not.
+/// as made, with care, in part, not. "with care": the mark falls from the step's upper end by the
+/// share of the tests that went only with care. "in part": by the share of the tests that failed,
+/// one in part counting half. A test not made, or not safe to make, leaves the axis open.
 struct WorkingReading {
   WordRange word;
   Position position;

@@ -29,6 +29,7 @@ enum class Reason {
   record_not_born_here,  ///< the record answers no
   born_not_determined,   ///< the record leaves it open: from nothing to full
   made_at_bench,         ///< made at the bench: never born here, whatever the record answers
+  brought_by_bench,      ///< left open, but it came with the bench: not counted as born here
   from_donor,            ///< came off a donor: never born here, whatever the record answers
   place_empty,           ///< the place is empty
   place_not_examined,    ///< nobody says whether anything is there: from nothing to full
@@ -41,6 +42,7 @@ enum class Reason {
   surface_not_examined,      ///< no shares, or shares that do not reach 100
   surface_perhaps_anothers,  ///< not known to be the maker's: its surface may count anything
   loss_measured,             ///< finish came away in the cleaning
+  finished_later,            ///< a later finish lies over the maker's: never reported as his
   held_at_found,             ///< written better as left than as found; held at what was found
   found_at_least_as_left,    ///< not examined as found; at least what it was as left
 };
@@ -50,9 +52,9 @@ struct Side {
   Standing standing = Standing::not_determined;
   std::optional<record::PieceId> piece;
   std::vector<record::SurfaceShare>
-      surface;  ///< as written; empty: not examined, or not the maker's
-  bool makers_surface =
-      false;  ///< false: a dash stands in the ledger, and the surface is not weighed
+      surface;                   ///< as written; empty: not examined, or not the maker's
+  bool makers_surface = false;   ///< false: a dash stands in the ledger
+  bool surface_weighed = false;  ///< the surface is this reel's own and counts in the index
   /// Points of the born-here index that this row brings, of Finding's whole.
   base::RatioRange born_here;
   base::RatioRange surface_points;
@@ -118,6 +120,14 @@ struct Change {
 [[nodiscard]] std::vector<PrintedShare> printed(const Index& index, const Change& change,
                                                 std::int64_t steps);
 
+/// A difference of two figures at the low and at the high end of their ranges.
+struct Ends {
+  base::Ratio at_low;
+  base::Ratio at_high;
+
+  friend bool operator==(const Ends&, const Ends&) = default;
+};
+
 /// The old piece of a fitting and whether it can go back.
 struct Return {
   enum class Outcome {
@@ -142,16 +152,16 @@ struct Return {
   Outcome outcome = Outcome::not_determined;
   Because because = Because::at_hand;
   std::optional<base::Percent> degree;
-  bool reel_altered = false;   ///< something of the reel itself was cut, bored or bent for it
-  base::RatioRange born_here;  ///< what the return gives back to the index
-  base::RatioRange surface;
+  bool reel_altered = false;  ///< something of the reel itself was cut, bored or bent for it
+  Ends born_here;             ///< what the return gives back to the index
+  Ends surface;
 };
 
 /// A surface that the bench's work changed and that is not (wholly) to be had back.
 struct SurfaceLoss {
   int row = 0;
-  base::RatioRange lost;       ///< as found minus as left
-  base::RatioRange recovered;  ///< what the written degree of way back gives
+  Ends lost;       ///< as found minus as left
+  Ends recovered;  ///< what the written degree of way back gives
 };
 
 /// What can be restored of what was found.

@@ -1,0 +1,36 @@
+#pragma once
+
+#include <vector>
+
+#include "assess/condition/condition.h"
+
+namespace winchbook::assess::condition {
+
+/// One seat of a place at one moment.
+struct Seat {
+  const record::Place* place = nullptr;
+  const record::Piece* piece = nullptr;  ///< null: none that is described
+  enum class Filled { yes, no, not_examined } filled = Filled::not_examined;
+  bool loose = false;
+};
+
+/// Every seat of every place, those the maker left empty not counted.
+[[nodiscard]] std::vector<Seat> seats_of(const record::Record& record, const record::Visit& visit,
+                                         record::Moment moment);
+
+[[nodiscard]] AreaBasis area_basis(const record::Record& record, const knowledge::PartsList* parts);
+
+[[nodiscard]] SurfaceReading read_surface(const std::vector<Seat>& seats,
+                                          const record::Visit& visit, record::Moment moment,
+                                          const knowledge::ConditionRules& rules, AreaBasis basis,
+                                          const knowledge::PartsList* parts);
+
+[[nodiscard]] StructureReading read_structure(const record::Visit& visit, record::Moment moment);
+
+[[nodiscard]] WorkingReading read_working(const std::vector<record::Test>& tests,
+                                          record::Moment moment);
+
+[[nodiscard]] CompletenessReading read_completeness(const std::vector<Seat>& seats,
+                                                    const knowledge::ConditionRules& rules);
+
+}  // namespace winchbook::assess::condition

@@ -1,0 +1,96 @@
+#include "assess/originality/assembled.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "assess/originality/piece.h"
+
+namespace winchbook::assess::originality {
+namespace {
+
+using base::Ratio;
+
+/// Whose the weight is.
+struct Origins {
+  Ratio present;
+  Ratio own;
+  Ratio open;
+  std::map<record::DonorId, Ratio> donors;
+  bool donor_of_maker = false;
+  bool donor_of_another = false;
+  bool unnamed_of_maker = false;
+  std::set<std::string> unnamed_of_others;
+
+  void add(const record::Record& record, const record::Piece& piece, Ratio weight) {
+    present = present + weight;
+    switch (born_here(record, piece).answer) {
+      case record::BornHere::yes:
+        is_there_ = true;
+        own = own + weight;
+        return;
+      case record::BornHere::not_determined:
+        open = open + weight;
+        return;
+      case record::BornHere::no:
+        break;
+    }
+    if (piece.donor) {
+      const record::Donor* donor = find(record, *piece.donor);
+      donors[*piece.donor] = donors[*piece.donor] + weight;
+      const bool same = donor != nullptr && donor->same_maker;
+      (same ? donor_of_maker : donor_of_another) = true;
+      return;
+    }
+    // A spare, a bench's piece or one made for it in its life came off no reel.
+    const Standing whose = standing(record, piece, record::BornHere::no);
+    if (whose == Standing::same_maker) unnamed_of_maker = true;
+    if (whose == Standing::another_maker) unnamed_of_others.insert(piece.maker_name);
+  }
+
+  [[nodiscard]] Ratio largest() const {
+    Ratio most = own;
+    for (const auto& [donor, weight] : donors) {
+      most = std::max(most, weight);
+    }
+    return most;
+  }
+
+  /// Reels that certainly gave something.
+  [[nodiscard]] int reels() const {
+    int count = static_cast<int>(donors.size()) + (is_there_ ? 1 : 0);
+    if (unnamed_of_maker && !donor_of_maker) ++count;
+    if (!unnamed_of_others.empty() && !donor_of_another) ++count;
+    return count;
+  }
+
+ private:
+  bool is_there_ = false;
+};
+
+}  // namespace
+
+std::optional<Assembled> assembled(const record::Record& record, const Finding& finding,
+                                   record::Moment moment,
+                                   const knowledge::OriginalityRules& rules) {
+  Origins origins;
+  for (const PieceRow& row : finding.rows) {
+    const Side& side = moment == record::Moment::found ? row.found : row.left;
+    const record::Piece* piece = side.piece ? find(record, *side.piece) : nullptr;
+    if (row.weight == Ratio() || side.standing == Standing::missing) continue;
+    if (piece != nullptr) {
+      origins.add(record, *piece, row.weight);
+    } else {
+      origins.present = origins.present + row.weight;
+      origins.open = origins.open + row.weight;
+    }
+  }
+  if (origins.present == Ratio() || origins.reels() < 2) return std::nullopt;
+  const Ratio of_present(origins.present.whole(), origins.present.part());
+  const Ratio low = origins.largest() * of_present;
+  const Ratio high = (origins.largest() + origins.open) * of_present;
+  if (high >= Ratio(rules.dominant_percent, 100)) return std::nullopt;
+  return Assembled{moment, origins.reels(), {low, high}};
+}
+
+}  // namespace winchbook::assess::originality
