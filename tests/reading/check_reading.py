@@ -271,7 +271,7 @@ def spoken(pdf):
     """The words of each page as the structure tree has them, in reading order."""
     pages = {page.number: [] for page in pdf.pages}
     for element in pdf.tree.walk():
-        if element.type in BLOCKS and element.type != "TR":
+        if element.type in (BLOCKS | {"TH", "TD", "LBody"}) - {"TR"}:
             place = first_place(pdf, element)
             if place:
                 pages[place[0]].append(pdf.text(element))
