@@ -152,9 +152,9 @@ base::Result<std::string> draw(const Pages& pages, const Contents& contents,
   Object& resources = haru.add_object();
   base::Diagnostics faults;
   for (int page = 0; page < static_cast<int>(page_objects.size()); ++page) {
-    const HPDF_Page object = page_objects[static_cast<std::size_t>(page)].page();
-    haru.put(object, "Contents", haru.add_deflated(pen.draw_page(page)));
-    haru.put(object, "Resources", resources);
+    const PageObject& object = page_objects[static_cast<std::size_t>(page)];
+    haru.set_content(object, pen.draw_page(page));
+    haru.put(object.page(), "Resources", resources);
     for (auto& fault : add_links(page, pages, page_objects, structure, haru)) {
       faults.push_back(std::move(fault));
     }

@@ -76,19 +76,15 @@ Haru::~Haru() {
   HPDF_Free(document_);
 }
 
-Object& Haru::keep(HPDF_Dict dict, std::string_view data) {
-  return objects_.emplace_back(dict, data);
-}
-
 Object& Haru::add_object() {
   HPDF_Dict dict = demand(HPDF_Dict_New(document_->mmgr));
   HPDF_Xref_Add(document_->xref, dict);
-  return keep(dict, {});
+  return objects_.emplace_back(dict, std::string_view());
 }
 
-Object& Haru::add_stream(std::string_view data) {
-  HPDF_Dict dict = demand(HPDF_DictStream_New(document_->mmgr, document_->xref));
-  Object& object = keep(dict, data);
+/// Takes over a stream dictionary of libharu's: it will read `data` instead of its own buffer.
+Object& Haru::keep_stream(HPDF_Dict dict, std::string_view data) {
+  Object& object = objects_.emplace_back(dict, data);
   HPDF_Stream_Free(dict->stream);
   const auto read = [](HPDF_Stream stream, HPDF_BYTE* out, HPDF_UINT* size) -> HPDF_STATUS {
     auto* from = static_cast<Object*>(stream->attr);
@@ -113,15 +109,28 @@ Object& Haru::add_stream(std::string_view data) {
   return object;
 }
 
-Object& Haru::add_deflated(std::string_view data) {
-  std::string packed(libdeflate_zlib_compress_bound(compressor_.get(), data.size()), '\0');
+void Haru::deflate(Object& object, std::string_view data) {
+  std::string& packed = object.packed_;
+  packed.resize(libdeflate_zlib_compress_bound(compressor_.get(), data.size()));
   packed.resize(libdeflate_zlib_compress(compressor_.get(), data.data(), data.size(), packed.data(),
                                          packed.size()));
-  Object& object = add_stream({});
-  object.packed_ = std::move(packed);
-  object.data_ = object.packed_;
+  object.data_ = packed;
   object.entries = "/Filter/FlateDecode";
+}
+
+Object& Haru::add_stream(std::string_view data) {
+  return keep_stream(demand(HPDF_DictStream_New(document_->mmgr, document_->xref)), data);
+}
+
+Object& Haru::add_deflated(std::string_view data) {
+  Object& object = add_stream({});
+  deflate(object, data);
   return object;
+}
+
+void Haru::set_content(const PageObject& page, std::string_view data) {
+  const auto* attributes = static_cast<HPDF_PageAttr>(page.page()->attr);
+  deflate(keep_stream(attributes->contents, {}), data);
 }
 
 PageObject Haru::add_page(base::Length width, base::Length height) {
@@ -144,14 +153,7 @@ void Haru::put_number(HPDF_Dict dict, const char* key, int value) {
 }
 
 void Haru::put_text(HPDF_Dict dict, const char* key, std::string_view utf8) {
-  // libharu writes binary strings in hexadecimal, so the bytes are made from ours.
-  std::string digits;
-  append_utf16_hex(digits, utf8);
-  std::string bytes = "\xFE\xFF";
-  const auto value = [](char c) { return c <= '9' ? c - '0' : c - 'A' + 10; };
-  for (std::size_t i = 0; i + 1 < digits.size(); i += 2) {
-    bytes += static_cast<char>(value(digits[i]) * 16 + value(digits[i + 1]));
-  }
+  std::string bytes = "\xFE\xFF" + utf16(utf8);
   HPDF_Dict_Add(dict, key,
                 HPDF_Binary_New(document_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
                                 static_cast<HPDF_UINT>(bytes.size())));

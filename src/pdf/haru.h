@@ -75,6 +75,8 @@ class Haru {
   /// A stream whose data stand as they are and must outlive this.
   [[nodiscard]] Object& add_stream(std::string_view data);
   [[nodiscard]] PageObject add_page(base::Length width, base::Length height);
+  /// Deflates `data` into the content stream that libharu made with the page.
+  void set_content(const PageObject& page, std::string_view data);
 
   /// Entries of the objects that libharu writes itself.
   void put(HPDF_Dict dict, const char* key, const Object& object);
@@ -97,7 +99,8 @@ class Haru {
     HPDF_STATUS detail = 0;
   };
   static void record_fault(HPDF_STATUS code, HPDF_STATUS detail, void* fault);
-  Object& keep(HPDF_Dict dict, std::string_view data);
+  Object& keep_stream(HPDF_Dict dict, std::string_view data);
+  void deflate(Object& object, std::string_view data);
   void put_identifier();
 
   Fault fault_;

@@ -15,8 +15,8 @@ void append_hex_byte(std::string& out, unsigned value) {
 }
 
 void append_utf16_unit(std::string& out, unsigned unit) {
-  append_hex_byte(out, unit >> 8U);
-  append_hex_byte(out, unit);
+  out += static_cast<char>(unit >> 8U);
+  out += static_cast<char>(unit & 0xFFU);
 }
 
 bool is_plain_ascii(std::string_view text) {
@@ -50,7 +50,9 @@ void append_length(std::string& out, base::Length length) {
   append_thousandths(out, length.thousandths);
 }
 
-void append_utf16_hex(std::string& out, std::string_view utf8) {
+std::string utf16(std::string_view utf8) {
+  std::string out;
+  out.reserve(2 * utf8.size());
   for (std::size_t i = 0; i < utf8.size();) {
     const auto lead = static_cast<unsigned char>(utf8[i]);
     const std::size_t length = lead < 0x80   ? 1
@@ -78,6 +80,12 @@ void append_utf16_hex(std::string& out, std::string_view utf8) {
     }
     i += length;
   }
+  return out;
+}
+
+void append_utf16_hex(std::string& out, std::string_view utf8) {
+  for (const char byte : utf16(utf8))
+    append_hex_byte(out, static_cast<unsigned char>(byte));
 }
 
 void append_text(std::string& out, std::string_view utf8) {
