@@ -87,6 +87,9 @@ void on_message(j_common_ptr info, int level) {
   if (level < 0) on_error(info);
 }
 
+/// For what is read between two guarded stretches: a bad profile is no profile.
+void ignore_message(j_common_ptr /*info*/, int /*level*/) {}
+
 void on_progress(j_common_ptr info) {
   Decoder& decoder = decoder_of(info);
   if (decoder.info.input_scan_number <= kMostScans) return;
@@ -210,7 +213,9 @@ base::Result<JpegFacts> look(std::string_view bytes, Depth depth) {
       &decoder->info, &jpeg_destroy_decompress);
   if (!read_header(*decoder, bytes)) return damaged(*decoder);
   if (auto fault = fault_of_header(decoder->info)) return *fault;
+  decoder->errors.emit_message = ignore_message;
   JpegFacts facts = facts_of(decoder->info);
+  decoder->errors.emit_message = on_message;
   if (depth == Depth::header) return facts;
   std::vector<unsigned char> row(static_cast<std::size_t>(facts.width) * 4);
   if (!read_rows(*decoder, row.data())) return damaged(*decoder);

@@ -72,7 +72,7 @@ constexpr auto kExpectations = std::to_array<Expectation>({
     {"currency", "three capital letters such as GBP", "use the code of ISO 4217"},
     {"digest", "64 hexadecimal digits in small letters", "copy the whole SHA-256"},
     {"withheld", "64 hexadecimal digits in small letters", "copy the whole digest"},
-    {"salt", "32 to 128 hexadecimal digits in small letters", "copy the whole salt"},
+    {"salt", "32 hexadecimal digits in small letters", "copy the whole salt"},
     {"percent", "a number from 0 to 100", "write the share per hundred, without the sign"},
     {"count", "a whole number from 1 to 10000", "write digits only"},
     {"whole", "a whole number from 0 to 10000", "write digits only"},
