@@ -116,12 +116,4 @@ CheckReport check(const base::Files& files, const fs::path& path, const fs::path
   return report;
 }
 
-std::string told(const Diagnostics& found, std::size_t most) {
-  std::string out;
-  for (std::size_t i = 0; i < std::min(most, found.size()); ++i)
-    out += base::to_string(found[i]);
-  if (found.size() > most) out += fmt::format("and {} more\n", found.size() - most);
-  return out;
-}
-
 }  // namespace winchbook::app

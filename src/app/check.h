@@ -2,9 +2,6 @@
 
 #include <cstddef>
 #include <filesystem>
-#include <span>
-#include <string>
-#include <string_view>
 
 #include "base/diagnostic.h"
 #include "base/files.h"
@@ -24,9 +21,6 @@ struct CheckReport {
 /// written. `schemas` is the folder with record-1.xsd.
 [[nodiscard]] CheckReport check(const base::Files& files, const std::filesystem::path& path,
                                 const std::filesystem::path& schemas);
-
-/// The faults as they are printed: at most `most` of them, then "and N more".
-[[nodiscard]] std::string told(const base::Diagnostics& found, std::size_t most = 100);
 
 /// Checks one photograph against the record. Errors and warnings without a place.
 [[nodiscard]] base::Diagnostics check_photograph(const base::Files& files,
