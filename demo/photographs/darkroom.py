@@ -48,7 +48,7 @@ def develop(out):
     """Render the scene and write it as a JPEG to `out`."""
     w, h = WIDTH, HEIGHT
     r = SC.render; r.engine = 'CYCLES'; r.resolution_x, r.resolution_y, r.resolution_percentage = w, h, 100
-    c = SC.cycles; c.device = 'CPU'; c.samples = SAMPLES; c.use_adaptive_sampling = True; c.adaptive_threshold = .04; c.adaptive_min_samples = 12
+    c = SC.cycles; c.device = 'CPU'; c.samples = SAMPLES; c.use_adaptive_sampling = True; c.adaptive_threshold = .04; c.adaptive_min_samples = 10
     c.use_denoising = False; c.max_bounces = 4; c.diffuse_bounces = 1; c.glossy_bounces = 3; c.transmission_bounces = 2
     c.sample_clamp_indirect = 2.5; c.sample_clamp_direct = 14.; c.caustics_reflective = c.caustics_refractive = False; c.blur_glossy = .6
     c.seed = 40; r.threads_mode = 'AUTO'; c.filter_width = 1.6

@@ -415,7 +415,7 @@ def cork_washer(r1, r0, th, seed, gone=0.):
     def edge(r, a, k):
         bite = max(0., mnoise.noise((cos(a) * 2.1 + seed * 7, sin(a) * 2.1, k)) - .12) * .55
         crumb = .030 * mnoise.noise((cos(a) * 9 + seed, sin(a) * 9, k)) + .016 * mnoise.noise((cos(a) * 28, sin(a) * 28 + seed, k))
-        return r + (-bite if k < 1 else bite * .35) + crumb
+        return r + (-bite if k < 1 else bite * .12) + crumb * .7
     n = 220
     if gone:
         a0, a1 = gone * pi, 2 * pi - gone * pi
