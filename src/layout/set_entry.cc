@@ -70,6 +70,10 @@ class EntrySetter {
 
   /// Returns the foot of the side column.
   Length put_pictures(Length top) {
+    // An empty frame is as high as the picture beside it.
+    for (const auto& part : {entry_.old_part, entry_.new_part}) {
+      if (part) frame_height_ = fitted(*part, kPictureWidth, kPictureHeight).height;
+    }
     const Length old_foot = put_part(entry_.old_part, entry_.old_part_absent, {Length{}, top});
     const Length new_foot = put_part(entry_.new_part, entry_.new_part_absent,
                                      {setting_.style.side - kPictureWidth, top});
@@ -83,14 +87,14 @@ class EntrySetter {
       box.x = at.x;
       box.y = at.y;
       add_picture(*part, box, tag(TagType::figure, parent_, part->alternative), setting_, frame_);
-      return at.y + kPictureHeight;
+      return box.y + box.height;
     }
     if (absent.empty()) return {};
-    const Rect box{at.x, at.y, kPictureWidth, kPictureHeight};
+    const Rect box{at.x, at.y, kPictureWidth, frame_height_};
     const Stroke dashes{kInk, setting_.style.ink, {points(3), points(2)}};
     frame_.items.emplace_back(outlined_box(box, dashes, kArtifact));
     put_reason(absent, box);
-    return at.y + kPictureHeight;
+    return box.y + box.height;
   }
 
   void put_reason(const std::string& absent, Rect box) {
@@ -132,6 +136,7 @@ class EntrySetter {
   TagId parent_;
   const Setting& setting_;
   Frame frame_;
+  Length frame_height_ = kPictureHeight;
 };
 
 }  // namespace

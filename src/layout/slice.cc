@@ -134,8 +134,8 @@ std::optional<Frame> cut_off(Frame& frame, Length height) {
       place({{}, {}, {std::move(item)}}, {{}, -cut}, rest.items);
     }
   }
-  if (first.items.empty()) return std::nullopt;
   frame = std::move(rest);
+  if (first.items.empty()) return std::nullopt;
   return first;
 }
 

@@ -1,0 +1,95 @@
+#include "layout/furniture.h"
+
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "layout/set_words.h"
+#include "layout/shapes.h"
+
+namespace winchbook::layout {
+namespace {
+
+using base::points;
+using document::Ledger;
+using document::Role;
+
+constexpr Length kUnderFrame = points(35.5);
+constexpr Length kEdgeGap = points(23);
+constexpr Length kEdgeWidth = points(6);
+constexpr Length kBoxWidth = points(5);
+constexpr Length kBoxHeight = points(14);
+constexpr Length kBoxPitch = points(22);
+
+std::string replaced(std::string words, std::string_view place, std::string_view with) {
+  const std::size_t at = words.find(place);
+  if (at != std::string::npos) words.replace(at, place.size(), with);
+  return words;
+}
+
+Length width_of(const std::string& words, const Setting& setting) {
+  return inline_text(document::plain(words), Role::folio, kArtifact, setting).right;
+}
+
+/// A name too long for the foot is cut after a word.
+std::string cut_to(const std::string& name, Length room, const Setting& setting) {
+  if (width_of(name, setting) <= room) return name;
+  std::string shorter = name;
+  while (true) {
+    const std::size_t space = shorter.rfind(' ');
+    if (space == std::string::npos) return shorter + "\u2026";
+    shorter.resize(space);
+    if (width_of(shorter + "\u2026", setting) <= room) return shorter + "\u2026";
+  }
+}
+
+void put(const std::string& words, Point baseline, const Setting& setting, Page& page) {
+  const InlineText line = inline_text(document::plain(words), Role::folio, kArtifact, setting);
+  for (const SetLine& set : set_lines(line, {setting.style.frame_width()}, setting))
+    place({{}, {}, set.items}, baseline, page.items);
+}
+
+void add_folio(const document::Folio& folio, std::size_t number, std::size_t count,
+               const Setting& setting, Page& page) {
+  const document::Style& style = setting.style;
+  const Length y = page.height - style.paper.foot + kUnderFrame;
+  const std::string numbered = replaced(replaced(folio.page_of, "{page}", std::to_string(number)),
+                                        "{pages}", std::to_string(count));
+  const Length main = style.paper.left + style.side + style.gutter;
+  const Length code = width_of(folio.code, setting);
+  put(numbered, {style.paper.left, y}, setting, page);
+  put(cut_to(folio.name, style.main - code - style.gutter, setting), {main, y}, setting, page);
+  put(folio.code, {main + style.main - code, y}, setting, page);
+}
+
+void add_edge_mark(Ledger ledger, const Setting& setting, Page& page) {
+  const document::Paper& paper = setting.style.paper;
+  const Length left = paper.left + setting.style.frame_width() + kEdgeGap;
+  const Length height = page.height - paper.top - paper.foot;
+  if (ledger == Ledger::first) {
+    page.items.emplace_back(
+        filled_box({left, paper.top, kEdgeWidth, height}, setting.style.ink, kArtifact));
+  }
+  if (ledger != Ledger::second) return;
+  const Stroke stroke{points(1), setting.style.ink};
+  for (Length y; y + kBoxHeight <= height; y += kBoxPitch) {
+    page.items.emplace_back(outlined_box({left + (kEdgeWidth - kBoxWidth) / 2, paper.top + y,
+                                          kBoxWidth, kBoxHeight},
+                                         stroke, kArtifact));
+  }
+}
+
+}  // namespace
+
+void add_furniture(const document::Document& document, const std::vector<Ledger>& ledgers,
+                   const Setting& setting, Pages& pages) {
+  const bool bare_cover = document.cover && !document.cover->compact;
+  for (std::size_t i = 0; i < pages.pages.size(); ++i) {
+    Page& page = pages.pages[i];
+    if (i < ledgers.size()) add_edge_mark(ledgers[i], setting, page);
+    if (i == 0 && bare_cover) continue;
+    add_folio(document.folio, i + 1, pages.pages.size(), setting, page);
+  }
+}
+
+}  // namespace winchbook::layout

@@ -1,0 +1,264 @@
+#include "layout/page_flow.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace winchbook::layout {
+namespace {
+
+using base::points;
+
+constexpr Length kBetweenNotes = points(7.5);
+
+Length up_to_grid(Length y, Length line) {
+  const int lines = (y.thousandths + line.thousandths - 1) / line.thousandths;
+  return line * lines;
+}
+
+}  // namespace
+
+void keep_with_headings(Slices& chapter, Length line) {
+  std::vector<Slice>& slices = chapter.slices;
+  for (std::size_t i = 0; i < slices.size(); ++i) {
+    const bool opening = i == 0;
+    if (!opening && !slices[i].heading) continue;
+    const Length wanted = line * (opening ? 8 : 3);
+    Length kept;
+    for (std::size_t j = i; j + 1 < slices.size() && kept < wanted; ++j) {
+      slices[j].keep_with_next = true;
+      kept += slices[j + 1].heading ? Length{} : slices[j + 1].frame.height;
+    }
+  }
+}
+
+Length PageFlow::frame_height() const {
+  const document::Paper& paper = setting_.style.paper;
+  return paper.height - paper.top - paper.foot;
+}
+
+Point PageFlow::frame_corner() const {
+  return {setting_.style.paper.left, setting_.style.paper.top};
+}
+
+void PageFlow::draw(const Frame& frame, Point at) {
+  const Point corner = frame_corner();
+  place(frame, {corner.x + at.x, corner.y + at.y}, pages_.pages.back().items);
+}
+
+void PageFlow::new_page() {
+  const document::Paper& paper = setting_.style.paper;
+  pages_.pages.push_back({paper.width, paper.height, {}});
+  ledgers_.push_back(furniture_.ledger);
+  level_ = {};
+  if (continues_) {
+    draw(furniture_.continued, {});
+    level_.main = furniture_.continued_body;
+    level_.margin = furniture_.continued_margin;
+    level_.margin_foot = furniture_.continued_margin;
+  }
+  place_waiting();
+}
+
+void PageFlow::place_waiting() {
+  std::vector<SideItem> waiting = std::exchange(waiting_, {});
+  bool first = true;
+  for (std::size_t i = 0; i < waiting.size(); ++i) {
+    SideItem& item = waiting[i];
+    const Length top = std::max(level_.margin, first ? item.drop : Length{});
+    const Length room = frame_height() - top;
+    if (item.frame.height > room) {
+      std::optional<Frame> part;
+      if (first) part = cut_off(item.frame, room);
+      if (part) draw(*part, {{}, top});
+      if (!part && first) {
+        // Nothing to cut: it stands over rather than being lost.
+        draw(item.frame, {{}, top});
+        ++i;
+      }
+      level_.margin = level_.margin_foot = frame_height();
+      waiting_.assign(std::make_move_iterator(waiting.begin() + static_cast<std::ptrdiff_t>(i)),
+                      std::make_move_iterator(waiting.end()));
+      return;
+    }
+    draw(item.frame, {{}, top});
+    level_.margin_foot = top + item.frame.height;
+    level_.margin = level_.margin_foot + kBetweenNotes;
+    first = false;
+  }
+}
+
+Length PageFlow::head_height(const Level& level, const Slice& slice) const {
+  if (!level.at_top || slice.head < 0) return {};
+  return chapter_.heads[static_cast<std::size_t>(slice.head)].height;
+}
+
+Length PageFlow::top_of(const Level& level, const Slice& slice) const {
+  const Length line = setting_.style.line;
+  Length top = level.main;
+  if (slice.starts_block) top = up_to_grid(top + (level.at_top ? Length{} : slice.above), line);
+  if (slice.full && level.margin_foot > top) {
+    const bool on_grid = slice.starts_block || level.at_top;
+    top = on_grid ? up_to_grid(level.margin_foot, line) : level.margin_foot;
+  }
+  return top + head_height(level, slice);
+}
+
+std::optional<Length> PageFlow::margin_top(const Level& level, Length top,
+                                           const SideItem& item) const {
+  const Length wanted = std::max(top + item.drop, level.margin);
+  if (wanted + item.frame.height <= frame_height()) return wanted;
+  // At the foot of a page a note may begin above its paragraph's line rather than leave the page.
+  const Length lifted = frame_height() - item.frame.height;
+  if (lifted >= level.margin) return lifted;
+  return std::nullopt;
+}
+
+Length PageFlow::pass(Level& level, const Slice& slice) const {
+  const Length top = top_of(level, slice);
+  const Length foot = top + slice.frame.height;
+  level.at_top = false;
+  level.main = foot;
+  if (slice.full) level.margin = level.margin_foot = foot;
+  for (const SideItem& item : slice.beside) {
+    const std::optional<Length> at = margin_top(level, top, item);
+    if (!at) continue;
+    level.margin_foot = *at + item.frame.height;
+    level.margin = level.margin_foot + kBetweenNotes;
+  }
+  return foot;
+}
+
+Length PageFlow::overflow(std::size_t first, std::size_t last) const {
+  Level level = level_;
+  Length foot;
+  for (std::size_t i = first; i <= last; ++i)
+    foot = pass(level, chapter_.slices[i]);
+  return std::max(Length{}, foot - frame_height());
+}
+
+bool PageFlow::shrink_to_fit(std::size_t first, std::size_t last) {
+  const Length over = overflow(first, last);
+  if (over.thousandths == 0) return true;
+  Length possible;
+  for (std::size_t i = first; i <= last; ++i)
+    possible += chapter_.slices[i].shrinkable;
+  if (possible < over) return false;
+  Length left = over;
+  for (std::size_t i = first; i <= last; ++i) {
+    Slice& slice = chapter_.slices[i];
+    const Length by = std::min(left, slice.shrinkable);
+    if (by.thousandths == 0) continue;
+    shrink_picture(slice, by);
+    left -= by;
+  }
+  return overflow(first, last).thousandths == 0;
+}
+
+void PageFlow::put_beside(std::vector<SideItem>& items, Length top) {
+  for (SideItem& item : items) {
+    const std::optional<Length> at =
+        waiting_.empty() ? margin_top(level_, top, item) : std::nullopt;
+    if (!at) {
+      waiting_.push_back(std::move(item));
+      continue;
+    }
+    draw(item.frame, {{}, *at});
+    level_.margin_foot = *at + item.frame.height;
+    level_.margin = level_.margin_foot + kBetweenNotes;
+  }
+}
+
+void PageFlow::put(Slice& slice) {
+  const Length top = top_of(level_, slice);
+  const Length head = head_height(level_, slice);
+  if (head.thousandths > 0) {
+    draw(chapter_.heads[static_cast<std::size_t>(slice.head)], {{}, top - head});
+  }
+  draw(slice.frame, {{}, top});
+  const Anchor here{static_cast<int>(pages_.pages.size()) - 1, frame_corner().y + top};
+  for (const std::string& anchor : slice.anchors)
+    pages_.anchors.emplace(anchor, here);
+  if (slice.bookmark) {
+    pages_.bookmarks.push_back({slice.bookmark->words, here, slice.bookmark->level});
+  }
+  level_.at_top = false;
+  level_.main = top + slice.frame.height;
+  if (slice.full) level_.margin = level_.margin_foot = level_.main;
+  put_beside(slice.beside, top);
+  continues_ = true;
+}
+
+void PageFlow::place_piecewise(Slice& slice) {
+  while (top_of(level_, slice) + slice.frame.height > frame_height()) {
+    const Length room = frame_height() - top_of(level_, slice);
+    std::optional<Frame> part = cut_off(slice.frame, room);
+    if (!part) break;
+    Slice piece = slice;
+    piece.frame = std::move(*part);
+    piece.bookmark = std::exchange(slice.bookmark, std::nullopt);
+    slice.beside.clear();
+    slice.anchors.clear();
+    put(piece);
+    new_page();
+  }
+  put(slice);
+}
+
+void PageFlow::place_one(Slice& slice) {
+  const auto fits = [&] {
+    return top_of(level_, slice) + slice.frame.height <= frame_height();
+  };
+  if (!fits() && !level_.at_top) new_page();
+  // The margin of a fresh page may be full of what waited for it.
+  while (!fits() && slice.full && !waiting_.empty())
+    new_page();
+  if (fits()) {
+    put(slice);
+  } else {
+    place_piecewise(slice);
+  }
+}
+
+void PageFlow::place_group(std::size_t first, std::size_t last) {
+  const bool fresh = level_.at_top;
+  if (!shrink_to_fit(first, last) && !fresh) new_page();
+  if (shrink_to_fit(first, last)) {
+    for (std::size_t i = first; i <= last; ++i)
+      put(chapter_.slices[i]);
+    return;
+  }
+  for (std::size_t i = first; i <= last; ++i)
+    place_one(chapter_.slices[i]);
+}
+
+void PageFlow::place_cover(const Frame& cover, bool goes_on) {
+  new_page();
+  Slice slice;
+  slice.frame = cover;
+  slice.full = true;
+  place_one(slice);
+  continues_ = false;
+  if (!goes_on) level_.main = frame_height();
+}
+
+void PageFlow::place_chapter(const ChapterFurniture& furniture, Slices chapter) {
+  finish();
+  chapter_ = std::move(chapter);
+  if (chapter_.slices.empty()) return;
+  furniture_ = furniture;
+  continues_ = false;
+  if (pages_.pages.empty() || (furniture.starts_page && !level_.at_top)) new_page();
+  std::size_t first = 0;
+  for (std::size_t i = 0; i < chapter_.slices.size(); ++i) {
+    if (chapter_.slices[i].keep_with_next && i + 1 < chapter_.slices.size()) continue;
+    place_group(first, i);
+    first = i + 1;
+  }
+}
+
+void PageFlow::finish() {
+  while (!waiting_.empty())
+    new_page();
+}
+
+}  // namespace winchbook::layout

@@ -1,0 +1,146 @@
+#include "layout/set_chapter.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "layout/set_beside.h"
+#include "layout/set_entry.h"
+#include "layout/set_figure.h"
+#include "layout/set_list.h"
+#include "layout/set_opening.h"
+#include "layout/set_paragraph.h"
+#include "layout/set_ruled_lines.h"
+#include "layout/set_seal.h"
+#include "layout/set_table.h"
+
+namespace winchbook::layout {
+namespace {
+
+using base::points;
+using document::Block;
+using document::Width;
+
+/// Sets one block after another under a section, knowing what stood before.
+class BlockSetter {
+ public:
+  BlockSetter(TagId section, TagType subhead_level, const Setting& setting, Slices& slices)
+      : section_(section), subhead_level_(subhead_level), setting_(setting), slices_(slices) {}
+
+  void set(const Block& block) {
+    const bool entry = std::holds_alternative<document::Entry>(block);
+    if (!entry) close_entries();
+    std::visit(*this, block);
+    const auto* paragraph = std::get_if<document::Paragraph>(&block);
+    after_text_ = paragraph != nullptr &&
+                  (paragraph->manner == document::ParagraphManner::reading ||
+                   paragraph->manner == document::ParagraphManner::opening ||
+                   paragraph->manner == document::ParagraphManner::unindented);
+    after_entry_ = entry;
+  }
+
+  /// The rule under the last entry of a run.
+  void close_entries() {
+    if (!std::exchange(after_entry_, false)) return;
+    slices_.slices.back().frame.items.emplace_back(
+        dashed_rule({{}, slices_.slices.back().frame.height}, setting_.style.frame_width(),
+                    setting_));
+    slices_.below = setting_.style.line;
+  }
+
+  void operator()(const document::Paragraph& block) {
+    add_paragraph(block, after_text_, section_, setting_, slices_);
+  }
+  void operator()(const document::Subhead& block) {
+    add_subhead(block, subhead_level_, section_, setting_, slices_);
+  }
+  void operator()(const document::Figure& block) {
+    add_figure(block, section_, setting_, slices_);
+  }
+  void operator()(const document::FigureRow& block) {
+    if (!block.figures.empty()) add_figure_row(block, section_, setting_, slices_);
+  }
+  void operator()(const document::Pair& block) { add_pair(block, section_, setting_, slices_); }
+  void operator()(const document::Table& block) { add_table(block, section_, setting_, slices_); }
+  void operator()(const document::List& block) { add_list(block, section_, setting_, slices_); }
+  void operator()(const document::Facts& block) { add_facts(block, section_, setting_, slices_); }
+  void operator()(const document::Notes& block) { add_notes(block, section_, setting_, slices_); }
+
+  void operator()(const document::ChartFigure& block) {
+    const document::Style& style = setting_.style;
+    Tag figure{.type = TagType::figure, .parent = section_};
+    figure.alternative = block.alternative;
+    const TagId tag = setting_.add_tag(std::move(figure));
+    Slice slice;
+    slice.full = block.width == Width::full;
+    const Length width = slice.full ? style.frame_width() : style.main;
+    const Frame chart = set_chart(block.chart, width, tag, setting_);
+    place(chart, {slice.full ? Length{} : style.side + style.gutter, {}}, slice.frame.items);
+    slice.frame.width = style.frame_width();
+    slice.frame.height = chart.height;
+    slices_.start_block(style.line);
+    slices_.add(std::move(slice));
+    slices_.below = style.line;
+  }
+
+  void operator()(const document::Entry& block) {
+    Slice slice;
+    slice.full = true;
+    slice.frame = set_entry(block, section_, setting_);
+    if (!block.anchor.empty()) slice.anchors.push_back(block.anchor);
+    if (!after_entry_) slices_.start_block(setting_.style.line);
+    slices_.add(std::move(slice));
+  }
+
+  void operator()(const document::RuledLines& block) {
+    slices_.start_block(setting_.style.line);
+    for (Frame& frame : set_ruled_lines(block, section_, setting_)) {
+      Slice slice;
+      slice.full = true;
+      slice.frame = std::move(frame);
+      slices_.add(std::move(slice));
+    }
+    slices_.below = setting_.style.line;
+  }
+
+  void operator()(const document::Seal& block) {
+    const document::Style& style = setting_.style;
+    Slice slice;
+    const Frame code = set_seal_code(block, section_, setting_);
+    place(code, {style.side + style.gutter, {}}, slice.frame.items);
+    slice.frame.width = style.frame_width();
+    slice.frame.height = code.height;
+    slice.beside.push_back({set_qr_code(block, section_, setting_), points(7.5)});
+    slices_.start_block({});
+    slices_.add(std::move(slice));
+  }
+
+ private:
+  TagId section_;
+  TagType subhead_level_;
+  const Setting& setting_;
+  Slices& slices_;
+  bool after_text_ = false;
+  bool after_entry_ = false;
+};
+
+}  // namespace
+
+SetChapter set_chapter(const document::Chapter& chapter, TagType title_level, TagId parent,
+                       const Setting& setting) {
+  const TagId section = setting.add_tag(
+      {.type = TagType::section, .parent = parent, .title = chapter.title});
+  const Setting here{setting.style, setting.fonts, setting.language, setting.tags, chapter.id};
+  SetChapter set;
+  set.furniture = chapter_furniture(chapter, here);
+  set.slices.add(set_opening(chapter, title_level, section, here));
+  const TagType below = title_level == TagType::h1 ? TagType::h2 : TagType::h3;
+  BlockSetter setter(section, below, here, set.slices);
+  for (const Block& block : chapter.blocks)
+    setter.set(block);
+  setter.close_entries();
+  keep_with_headings(set.slices, setting.style.line);
+  return set;
+}
+
+}  // namespace winchbook::layout

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <vector>
+
+#include "base/length.h"
+
+namespace winchbook::layout {
+
+/// What a column holds, or how wide it has to be.
+struct ColumnNeed {
+  base::Length least;  ///< its widest unbreakable piece
+  base::Length most;   ///< everything in one line
+  base::Length fixed;  ///< 0: by content
+};
+
+/// Widths of the columns, gaps at their right included but for the last; together `total` unless
+/// all are fixed. Columns sized by content get all they could use, and share what is left over in
+/// proportion to it; when that is too much they get what they must have and share the rest; when
+/// even that is too much, everything shrinks in proportion.
+[[nodiscard]] std::vector<base::Length> column_widths(std::vector<ColumnNeed> needs,
+                                                      base::Length total, base::Length gap);
+
+}  // namespace winchbook::layout
