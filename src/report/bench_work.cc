@@ -40,11 +40,11 @@ void add_strip_down(const Telling& telling, Chapter& chapter) {
   chapter.blocks.emplace_back(Subhead{telling.words.say("bench.taken-apart")});
   const int pieces = pieces_taken_off(telling);
   document::Paragraph summary = telling.sentence(telling.words.say(
-      "bench.strip-summary", {{"pieces", pieces},
-                              {"pieces-spelled", telling.words.spelled(pieces)},
-                              {"steps", steps.size()},
-                              {"steps-spelled", telling.words.spelled(
-                                                    static_cast<int>(steps.size()))}}));
+      "bench.strip-summary",
+      {{"pieces", pieces},
+       {"pieces-spelled", telling.words.spelled(pieces)},
+       {"steps", steps.size()},
+       {"steps-spelled", telling.words.spelled(static_cast<int>(steps.size()))}}));
   summary.manner = document::ParagraphManner::unindented;
   for (const record::StripStep& step : steps) {
     if (step.caution) summary.beside.emplace_back(telling.caution(*step.caution));
@@ -67,7 +67,8 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
     document::Text words = telling.text(one.what);
     if (!one.loss.empty()) {
       words.parts.emplace_back(document::Run{" "});
-      for (auto& part : telling.text(one.loss).parts) words.parts.push_back(std::move(part));
+      for (auto& part : telling.text(one.loss).parts)
+        words.parts.push_back(std::move(part));
     }
     if (!one.against_warning.empty()) {
       words.parts.emplace_back(
@@ -103,15 +104,16 @@ std::string reading_of(const Telling& telling, const record::TestResult& result)
   if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
   std::vector<std::string> parts;
   if (result.reading && result.reading_high) {
-    parts.push_back(telling.words.say(
-        "test.range", {{"low", telling.words.number(*result.reading)},
-                       {"high", telling.words.number(*result.reading_high)}}));
+    parts.push_back(
+        telling.words.say("test.range", {{"low", telling.words.number(*result.reading)},
+                                         {"high", telling.words.number(*result.reading_high)}}));
   } else if (result.reading) {
     parts.push_back(telling.words.number(*result.reading));
   }
   if (!result.words.empty()) parts.push_back(result.words);
   std::string out;
-  for (const std::string& part : parts) out += (out.empty() ? "" : ", ") + part;
+  for (const std::string& part : parts)
+    out += (out.empty() ? "" : ", ") + part;
   return out;
 }
 
@@ -139,7 +141,8 @@ void add_bags(const Telling& telling, Chapter& chapter) {
     return std::pair(a.label.size(), a.label) < std::pair(b.label.size(), b.label);
   });
   Subhead head{telling.words.say("bench.bags")};
-  head.beside.emplace_back(document::SideNote{document::plain(telling.words.say("bench.bags-why"))});
+  head.beside.emplace_back(
+      document::SideNote{document::plain(telling.words.say("bench.bags-why"))});
   chapter.blocks.emplace_back(std::move(head));
   chapter.blocks.emplace_back(std::move(bags));
 }
@@ -154,7 +157,8 @@ void add_flags(const Telling& telling, Chapter& chapter) {
     facts.facts.push_back({telling.words.capitalised(flag.name), telling.text(flag.what)});
   }
   Subhead head{telling.words.say("bench.flags")};
-  head.beside.emplace_back(document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
+  head.beside.emplace_back(
+      document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
   chapter.blocks.emplace_back(std::move(head));
   chapter.blocks.emplace_back(std::move(facts));
 }
@@ -164,8 +168,8 @@ void add_flags(const Telling& telling, Chapter& chapter) {
 document::Table tests_table(const Telling& telling) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 0, true}, {Align::words, 30}, {Align::numbers, 72},
-                   {Align::numbers, 72}};
+  table.columns = {
+      {Align::words, 0, true}, {Align::words, 30}, {Align::numbers, 72}, {Align::numbers, 72}};
   table.width = document::Width::main;
   table.dashed = true;
   table.title = telling.words.say("bench.proved");
@@ -206,8 +210,8 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
 void add_earlier_visits(const Telling& telling, Chapter& chapter) {
   for (const Visit& visit : telling.record.visits) {
     if (visit.id == telling.visit.id || visit.summary.empty()) continue;
-    chapter.blocks.emplace_back(Subhead{telling.words.say(
-        "bench.earlier", {{"date", telling.words.date(visit.taken_in)}})});
+    chapter.blocks.emplace_back(Subhead{
+        telling.words.say("bench.earlier", {{"date", telling.words.date(visit.taken_in)}})});
     document::Paragraph paragraph = telling.paragraph(visit.summary);
     paragraph.manner = document::ParagraphManner::unindented;
     chapter.blocks.emplace_back(std::move(paragraph));

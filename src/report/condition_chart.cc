@@ -83,7 +83,8 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
   for (const AxisRow& row : kAxes) {
     const std::string key = std::string("condition.") + row.key;
     ConditionChart::Axis axis{telling.words.say(key), telling.words.say(key + ".what")};
-    for (const char* word : row.words) axis.words.push_back(telling.words.say(key + "." + word));
+    for (const char* word : row.words)
+      axis.words.push_back(telling.words.say(key + "." + word));
     const std::string found = row.fact(telling, condition.found);
     const std::string left = row.fact(telling, condition.left);
     axis.marks = {{Sign::found, share_of(row.position(condition.found)), found},

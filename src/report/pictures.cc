@@ -107,7 +107,8 @@ void number_them(const std::vector<std::string>& sections, PicturePlan& plan) {
         number(pair.left);
       }
     }
-    for (const Photo* photo : plan.of(section)) number(photo);
+    for (const Photo* photo : plan.of(section))
+      number(photo);
   }
 }
 

@@ -37,7 +37,9 @@ TellSection find_section(std::string_view id) {
   return row == kSections.end() ? nullptr : row->tell;
 }
 
-bool knows_section(std::string_view id) { return find_section(id) != nullptr; }
+bool knows_section(std::string_view id) {
+  return find_section(id) != nullptr;
+}
 
 std::string section_names() {
   std::string names;

@@ -43,7 +43,8 @@ Run run_of(const Telling& telling, const record::Run& part) {
 
 Text Telling::text(const record::Words& said) const {
   Text out;
-  for (const record::Run& part : said.runs) out.parts.emplace_back(run_of(*this, part));
+  for (const record::Run& part : said.runs)
+    out.parts.emplace_back(run_of(*this, part));
   return out;
 }
 
@@ -81,6 +82,10 @@ std::string Telling::piece_name(const record::PieceId& id) const {
 
 document::Photograph Telling::photograph(const Photo& photo) const {
   document::Photograph out{photo.id.text, photo.width, photo.height};
+  const auto facts = photograph_facts.find(photo.id);
+  if (facts != photograph_facts.end() && facts->second.on_its_side) {
+    std::swap(out.width, out.height);
+  }
   out.alternative = plain(photo.alternative.empty() ? photo.caption : photo.alternative);
   return out;
 }
@@ -120,7 +125,9 @@ std::vector<Block> Telling::paragraphs(const record::Prose& prose,
   return out;
 }
 
-document::Paragraph Telling::paragraph(const record::Words& said) const { return {text(said)}; }
+document::Paragraph Telling::paragraph(const record::Words& said) const {
+  return {text(said)};
+}
 
 document::Paragraph Telling::sentence(std::string said) const {
   return {document::plain(std::move(said))};

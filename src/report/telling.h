@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,15 +16,22 @@ namespace winchbook::report {
 
 /// What the seal says of one issue of one document.
 struct Edition {
-  std::string document;     ///< "keepsake"
+  std::string document;  ///< "keepsake"
   int number = 1;
   base::Day date;
-  std::string code;         ///< "K7QM 4XT2 9DHW"
-  std::string fingerprint;  ///< 64 hexadecimal digits
+  std::string code;                       ///< "K7QM 4XT2 9DHW"
+  std::string fingerprint;                ///< 64 hexadecimal digits
   std::vector<std::string> earlier = {};  ///< codes of earlier editions, earliest first
 };
 
-/// What every chapter is told from, and the few ways of turning the record's words into a document's.
+/// What the program saw in a photograph's file besides what the record says of it.
+struct PhotographFacts {
+  bool on_its_side = false;  ///< stored turned by a quarter: width and height change places
+};
+using PhotographFactsById = std::map<record::PhotoId, PhotographFacts>;
+
+/// What every chapter is told from, and the few ways of turning the record's words into a
+/// document's.
 struct Telling {
   const record::Record& record;
   const record::Visit& visit;  ///< the stay that is told: the last
@@ -31,6 +39,7 @@ struct Telling {
   const words::Catalogue& words;
   const PicturePlan& pictures;
   const Edition& edition;
+  const PhotographFactsById& photograph_facts;
 
   /// The bench's words with names, figure numbers and links set in.
   [[nodiscard]] document::Text text(const record::Words& words) const;
@@ -46,8 +55,7 @@ struct Telling {
 
   [[nodiscard]] document::Photograph photograph(const record::Photo& photo) const;
   /// With its number, its sign by stage, and "what, date, scale" under it.
-  [[nodiscard]] document::Figure figure(const record::Photo& photo,
-                                        document::Width width) const;
+  [[nodiscard]] document::Figure figure(const record::Photo& photo, document::Width width) const;
 
   [[nodiscard]] document::Caution caution(const record::Caution& caution) const;
   /// Paragraphs with their margin notes; the first in `first` manner.

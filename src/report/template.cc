@@ -98,10 +98,9 @@ void read_paper(const xml::Document& file, std::string_view paper, Style& style,
     const base::Length frame = style.paper.width - style.paper.left - style.paper.right;
     const base::Length off = frame - style.frame_width();
     if (off > points(0.01) || off < points(-0.01)) {
-      faults.push_back(base::error_at(file.where(node),
-                                      "the margins leave a frame of another width than 471 points",
-                                      "change left or right until width - left - right is 471",
-                                      "template-paper"));
+      faults.push_back(base::error_at(
+          file.where(node), "the margins leave a frame of another width than 471 points",
+          "change left or right until width - left - right is 471", "template-paper"));
     }
     return;
   }
@@ -152,12 +151,12 @@ void read_types(const xml::Document& file, Style& style, Diagnostics& faults) {
     const auto family = families.find(attribute(node, "family"));
     if (role == kRoleNames.end() || family == families.end()) {
       const bool no_role = role == kRoleNames.end();
-      faults.push_back(base::error_at(
-          file.where(node),
-          no_role ? "there is no role \"" + name + "\""
-                  : "there is no family \"" + attribute(node, "family") + "\"",
-          no_role ? "take a role of the house style" : "name a family of this file",
-          "template-type"));
+      faults.push_back(
+          base::error_at(file.where(node),
+                         no_role ? "there is no role \"" + name + "\""
+                                 : "there is no family \"" + attribute(node, "family") + "\"",
+                         no_role ? "take a role of the house style" : "name a family of this file",
+                         "template-type"));
       continue;
     }
     const auto index = static_cast<std::size_t>(role->second);
@@ -184,8 +183,8 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.paper = attribute(root, "paper");
   out.sections = sections_of(file, root, faults);
   if (const pugi::xml_node thin = root.child("thin")) {
-    out.thin = ThinChoice{thin.attribute("places").as_uint(), thin.attribute("photographs").as_uint(),
-                          sections_of(file, thin, faults)};
+    out.thin = ThinChoice{thin.attribute("places").as_uint(),
+                          thin.attribute("photographs").as_uint(), sections_of(file, thin, faults)};
   }
   for (const pugi::xml_node node : root.children("words")) {
     out.rewordings.emplace_back(attribute(node, "key"), node.child_value());

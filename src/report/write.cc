@@ -89,12 +89,11 @@ document::Cover cover_of(const Telling& telling, bool compact) {
   cover.compact = compact;
   cover.eyebrow = words.say("cover.eyebrow." + telling.edition.document);
   cover.name = record.reel.name;
-  cover.stand_first = {
-      maker_line(telling),
-      record.reel.made
-          ? words.say("cover.made", {{"date", words.date(record.reel.made->date)}})
-          : words.say("cover.made-not-known"),
-      last_line(telling)};
+  cover.stand_first = {maker_line(telling),
+                       record.reel.made
+                           ? words.say("cover.made", {{"date", words.date(record.reel.made->date)}})
+                           : words.say("cover.made-not-known"),
+                       last_line(telling)};
   if (telling.pictures.cover != nullptr) {
     document::Figure picture{telling.photograph(*telling.pictures.cover)};
     picture.width = compact ? document::Width::main : document::Width::full;
@@ -134,15 +133,16 @@ Document frame_of(const Telling& telling) {
 std::vector<std::string> ids_of(const std::vector<SectionChoice>& choices) {
   std::vector<std::string> ids;
   ids.reserve(choices.size());
-  for (const SectionChoice& choice : choices) ids.push_back(choice.id);
+  for (const SectionChoice& choice : choices)
+    ids.push_back(choice.id);
   return ids;
 }
 
 }  // namespace
 
-base::Result<Document> write(const Record& record, const assess::Assessment& assessment,
-                             const Template& design, const words::Catalogue& words,
-                             const Edition& edition) {
+base::Result<Document> write(const Source& source) {
+  const Record& record = source.record;
+  const Template& design = source.design;
   const Visit* visit = record::last_visit(record);
   if (visit == nullptr) {
     return base::error("the record has no visit, so there is nothing to tell yet",
@@ -151,7 +151,8 @@ base::Result<Document> write(const Record& record, const assess::Assessment& ass
   const bool thin = is_thin(record, *visit, design);
   const auto& sections = thin ? design.thin->sections : design.sections;
   const PicturePlan pictures = plan_pictures(record, *visit, ids_of(sections));
-  const Telling telling{record, *visit, assessment, words, pictures, edition};
+  const Telling telling{record,   *visit,         source.assessment,      source.words,
+                        pictures, source.edition, source.photograph_facts};
   Document out = frame_of(telling);
   out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {

@@ -10,13 +10,19 @@
 
 namespace winchbook::report {
 
-/// Tells the record as the template asks: a document without positions. The words are the catalogue's
-/// with the template's rewordings already in it. Error: a record without a visit has nothing to tell.
-[[nodiscard]] base::Result<document::Document> write(const record::Record& record,
-                                                     const assess::Assessment& assessment,
-                                                     const Template& design,
-                                                     const words::Catalogue& words,
-                                                     const Edition& edition);
+/// What a document is written from.
+struct Source {
+  const record::Record& record;
+  const assess::Assessment& assessment;
+  const Template& design;
+  const words::Catalogue& words;  ///< with the template's rewordings already in it
+  const Edition& edition;
+  const PhotographFactsById& photograph_facts;
+};
+
+/// Tells the record as the template asks: a document without positions.
+/// Error: a record without a visit has nothing to tell.
+[[nodiscard]] base::Result<document::Document> write(const Source& source);
 
 /// The paper of a record's region when neither template nor command line names one: "letter" for
 /// North America and a few other countries that use it, "a4" everywhere else.

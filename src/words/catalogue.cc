@@ -32,9 +32,10 @@ bool says_itself(std::string_view pattern) {
   return pattern.find_first_of("{}'#") == std::string_view::npos;
 }
 
-} // namespace
+}  // namespace
 
-/// ICU's formatters, each made when it is first needed: starting up must not pay for a whole book's.
+/// ICU's formatters, each made when it is first needed: starting up must not pay for a whole
+/// book's.
 struct Catalogue::Icu {
   icu::Locale locale;
   std::map<std::string, icu::MessageFormat, std::less<>> patterns = {};
@@ -44,7 +45,8 @@ struct Catalogue::Icu {
 };
 
 Catalogue::Catalogue(std::string language, Messages messages)
-    : language_(std::move(language)), messages_(std::move(messages)),
+    : language_(std::move(language)),
+      messages_(std::move(messages)),
       icu_(std::make_unique<Icu>(Icu{icu::Locale(language_.c_str())})) {}
 Catalogue::~Catalogue() = default;
 Catalogue::Catalogue(Catalogue&&) noexcept = default;
@@ -55,11 +57,14 @@ void Catalogue::reword(std::string_view key, std::string pattern) {
   icu_->patterns.erase(std::string(key));
 }
 
-bool Catalogue::has(std::string_view key) const { return messages_.find(key) != messages_.end(); }
+bool Catalogue::has(std::string_view key) const {
+  return messages_.find(key) != messages_.end();
+}
 
 std::vector<std::string> Catalogue::keys() const {
   std::vector<std::string> keys;
-  for (const auto& [key, pattern] : messages_) keys.push_back(key);
+  for (const auto& [key, pattern] : messages_)
+    keys.push_back(key);
   return keys;
 }
 
@@ -87,8 +92,7 @@ std::string Catalogue::say(std::string_view key, Arguments arguments) const {
   auto known = icu_->patterns.find(key);
   UErrorCode code = U_ZERO_ERROR;
   if (known == icu_->patterns.end()) {
-    known = icu_->patterns
-                .try_emplace(std::string(key), unicode(found->second), icu_->locale, code)
+    known = icu_->patterns.try_emplace(std::string(key), unicode(found->second), icu_->locale, code)
                 .first;
   }
   std::vector<icu::UnicodeString> names;
@@ -163,13 +167,11 @@ std::string Catalogue::point(const base::EdtfPoint& point, DateForm form) const 
   auto known = icu_->dates.find(key);
   UErrorCode code = U_ZERO_ERROR;
   if (known == icu_->dates.end()) {
-    known = icu_->dates
-                .try_emplace(key, unicode(messages_.at(key)), icu_->locale, code)
-                .first;
+    known = icu_->dates.try_emplace(key, unicode(messages_.at(key)), icu_->locale, code).first;
     known->second.setTimeZone(*icu::TimeZone::getGMT());
   }
   icu::GregorianCalendar calendar(*icu::TimeZone::getGMT(), icu_->locale, code);
-  calendar.setGregorianChange(-8.64e15, code); // the record's dates are proleptic
+  calendar.setGregorianChange(-8.64e15, code);  // the record's dates are proleptic
   calendar.clear();
   calendar.set(static_cast<std::int32_t>(point.earliest.year), point.earliest.month - 1,
                point.earliest.day);
@@ -203,7 +205,8 @@ std::string Catalogue::span(const base::EdtfMember& member, DateForm form) const
 
 std::string Catalogue::date(const base::EdtfDate& date, DateForm form) const {
   std::vector<std::string> members;
-  for (const base::EdtfMember& member : date.members()) members.push_back(span(member, form));
+  for (const base::EdtfMember& member : date.members())
+    members.push_back(span(member, form));
   if (members.size() == 1) return members.front();
   if (date.form() == base::EdtfDate::Form::all_of) return list(members);
   return say("date.one-of", {{"first", members.front()}, {"last", members.back()}});
@@ -218,7 +221,8 @@ std::string Catalogue::list(const std::vector<std::string>& items) const {
   }
   std::vector<icu::UnicodeString> parts;
   parts.reserve(items.size());
-  for (const std::string& item : items) parts.push_back(unicode(item));
+  for (const std::string& item : items)
+    parts.push_back(unicode(item));
   icu::UnicodeString out;
   icu_->list->format(parts.data(), static_cast<std::int32_t>(parts.size()), out, code);
   return utf8(out);
@@ -251,4 +255,4 @@ std::string Catalogue::capitalised(std::string_view words) const {
   return utf8(text);
 }
 
-} // namespace winchbook::words
+}  // namespace winchbook::words

@@ -28,8 +28,7 @@ struct Argument {
       : name(the_name), value(std::string(words)) {}
   Argument(std::string_view the_name, const char* words)
       : name(the_name), value(std::string(words)) {}
-  Argument(std::string_view the_name, int number)
-      : name(the_name), value(std::int64_t{number}) {}
+  Argument(std::string_view the_name, int number) : name(the_name), value(std::int64_t{number}) {}
   Argument(std::string_view the_name, std::size_t number)
       : name(the_name), value(static_cast<std::int64_t>(number)) {}
 };
@@ -42,7 +41,7 @@ enum class DateForm { full, without_year };
 
 /// The messages of one language, each an ICU MessageFormat pattern under a dotted key.
 class Catalogue {
-public:
+ public:
   /// `language` is a BCP 47 tag that ICU knows. A pattern is read when it is first said.
   Catalogue(std::string language, Messages messages);
   ~Catalogue();
@@ -73,8 +72,7 @@ public:
   [[nodiscard]] std::string money(const base::Money& amount) const;
   [[nodiscard]] std::string day(const base::Day& day, DateForm form = DateForm::full) const;
   /// "3 March 2026", "August 1962", "about 1994", "between 1938 and 1940", "since 2025".
-  [[nodiscard]] std::string date(const base::EdtfDate& date,
-                                 DateForm form = DateForm::full) const;
+  [[nodiscard]] std::string date(const base::EdtfDate& date, DateForm form = DateForm::full) const;
   /// "a, b and c".
   [[nodiscard]] std::string list(const std::vector<std::string>& items) const;
   /// "twenty-one"; with capital: "Twenty-one".
@@ -82,7 +80,7 @@ public:
   /// The first letter as a sentence begins.
   [[nodiscard]] std::string capitalised(std::string_view words) const;
 
-private:
+ private:
   struct Icu;
   [[nodiscard]] std::string point(const base::EdtfPoint& point, DateForm form) const;
   [[nodiscard]] std::string span(const base::EdtfMember& member, DateForm form) const;
@@ -91,4 +89,4 @@ private:
   std::unique_ptr<Icu> icu_;
 };
 
-} // namespace winchbook::words
+}  // namespace winchbook::words

@@ -13,7 +13,8 @@ std::string stand_first(const Telling& telling, const record::Advice& advice) {
   std::vector<std::string> sentences;
   if (advice.advised) {
     sentences.push_back(telling.words.say(
-        "advice.advised", {{"course", telling.words.capitalised(course(telling, *advice.advised))}}));
+        "advice.advised",
+        {{"course", telling.words.capitalised(course(telling, *advice.advised))}}));
   }
   if (advice.chosen) {
     const bool same = advice.advised == advice.chosen;
@@ -29,7 +30,8 @@ std::string cost_words(const Telling& telling, const record::CourseCost& cost) {
                                        {"high", telling.words.money(*cost.high)}});
   }
   if (cost.low) return telling.words.money(*cost.low);
-  if (cost.high) return telling.words.say("advice.up-to", {{"cost", telling.words.money(*cost.high)}});
+  if (cost.high)
+    return telling.words.say("advice.up-to", {{"cost", telling.words.money(*cost.high)}});
   return "";
 }
 
@@ -49,9 +51,8 @@ document::Table courses(const Telling& telling, const record::Advice& advice) {
     name.parts.emplace_back(
         document::Run{.text = telling.words.capitalised(course(telling, one.course)),
                       .bold = advice.chosen == one.course});
-    row.cells = {{std::move(name)},
-                 {document::plain(cost_words(telling, one))},
-                 {telling.text(one.effect)}};
+    row.cells = {
+        {std::move(name)}, {document::plain(cost_words(telling, one))}, {telling.text(one.effect)}};
     table.rows.push_back(std::move(row));
   }
   table.summary = telling.words.say("advice.summary");

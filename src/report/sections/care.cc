@@ -24,7 +24,8 @@ void add_all(const Telling& telling, const std::vector<record::Words>& sentences
              document::Text& into) {
   for (const record::Words& one : sentences) {
     if (!into.empty()) into.parts.emplace_back(document::Run{" "});
-    for (auto& part : telling.text(one).parts) into.parts.push_back(std::move(part));
+    for (auto& part : telling.text(one).parts)
+      into.parts.push_back(std::move(part));
   }
 }
 
@@ -53,8 +54,7 @@ std::optional<document::Chapter> tell_care(const Telling& telling) {
   document::Text fish = document::plain(drag_sentence(telling, care));
   if (!care.line.empty()) {
     if (!fish.empty()) fish.parts.emplace_back(document::Run{" "});
-    fish.parts.emplace_back(
-        document::Run{telling.words.say("care.line", {{"line", care.line}})});
+    fish.parts.emplace_back(document::Run{telling.words.say("care.line", {{"line", care.line}})});
   }
   add_all(telling, care.fish, fish);
   if (!fish.empty()) paragraphs.push_back({std::move(fish)});
@@ -72,7 +72,8 @@ std::optional<document::Chapter> tell_care(const Telling& telling) {
     paragraphs[at].beside.emplace_back(telling.caution(caution));
     at = (at + 1) % paragraphs.size();
   }
-  for (document::Paragraph& one : paragraphs) chapter.blocks.emplace_back(std::move(one));
+  for (document::Paragraph& one : paragraphs)
+    chapter.blocks.emplace_back(std::move(one));
   return chapter;
 }
 

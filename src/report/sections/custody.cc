@@ -8,12 +8,14 @@ namespace {
 using record::CustodyGap;
 using record::CustodyStep;
 
-/// "Augusta Merrow [1911/1979], purser of the Ellery Sound ferry, bought new, 1948": the holder, who
-/// they were, how it came to them, and when.
+/// "Augusta Merrow [1911/1979], purser of the Ellery Sound ferry, bought new, 1948": the holder,
+/// who they were, how it came to them, and when.
 document::Text step_words(const Telling& telling, const CustodyStep& step) {
   const record::Person* person = find(telling.record, step.holder);
   document::Text text = document::plain(telling.name(step.holder));
-  const auto add = [&](std::string words) { text.parts.emplace_back(document::Run{std::move(words)}); };
+  const auto add = [&](std::string words) {
+    text.parts.emplace_back(document::Run{std::move(words)});
+  };
   if (person != nullptr && person->lived && record::told(person->name) != nullptr) {
     add(telling.words.say("custody.lived", {{"dates", telling.words.date(*person->lived)}}));
   }
@@ -25,12 +27,13 @@ document::Text step_words(const Telling& telling, const CustodyStep& step) {
   }
   if (!step.how.empty()) {
     add(", ");
-    for (auto& part : telling.text(step.how).parts) text.parts.push_back(std::move(part));
+    for (auto& part : telling.text(step.how).parts)
+      text.parts.push_back(std::move(part));
   }
   if (step.from && step.until) {
-    add(", " + telling.words.say("custody.from-until",
-                                 {{"from", telling.words.date(*step.from)},
-                                  {"until", telling.words.date(*step.until)}}));
+    add(", " +
+        telling.words.say("custody.from-until", {{"from", telling.words.date(*step.from)},
+                                                 {"until", telling.words.date(*step.until)}}));
   } else if (step.from) {
     add(", " + telling.words.say("custody.from", {{"from", telling.words.date(*step.from)}}));
   }
@@ -40,11 +43,12 @@ document::Text step_words(const Telling& telling, const CustodyStep& step) {
 document::Text gap_words(const Telling& telling, const CustodyGap& gap) {
   document::Text text = document::plain(telling.words.say("custody.gap-open"));
   if (gap.from && gap.until) {
-    text.parts.emplace_back(document::Run{
-        telling.words.say("custody.gap-dates", {{"from", telling.words.date(*gap.from)},
-                                                {"until", telling.words.date(*gap.until)}})});
+    text.parts.emplace_back(document::Run{telling.words.say(
+        "custody.gap-dates",
+        {{"from", telling.words.date(*gap.from)}, {"until", telling.words.date(*gap.until)}})});
   }
-  for (auto& part : telling.text(gap.what).parts) text.parts.push_back(std::move(part));
+  for (auto& part : telling.text(gap.what).parts)
+    text.parts.push_back(std::move(part));
   text.parts.emplace_back(document::Run{telling.words.say("custody.gap-close")});
   return text;
 }
@@ -56,13 +60,13 @@ document::Text told(const Telling& telling, std::vector<document::Text>& notes) 
   const auto& custody = telling.record.custody;
   for (std::size_t i = 0; i < custody.size(); ++i) {
     const auto* step = std::get_if<CustodyStep>(&custody[i]);
-    document::Text words =
-        step != nullptr ? step_words(telling, *step)
-                        : gap_words(telling, std::get<CustodyGap>(custody[i]));
-    for (auto& part : words.parts) out.parts.push_back(std::move(part));
+    document::Text words = step != nullptr ? step_words(telling, *step)
+                                           : gap_words(telling, std::get<CustodyGap>(custody[i]));
+    for (auto& part : words.parts)
+      out.parts.push_back(std::move(part));
     const bool last = i + 1 == custody.size();
-    const bool direct = !last && step != nullptr &&
-                        std::holds_alternative<CustodyStep>(custody[i + 1]);
+    const bool direct =
+        !last && step != nullptr && std::holds_alternative<CustodyStep>(custody[i + 1]);
     out.parts.emplace_back(document::Run{direct ? ";" : "."});
     if (step != nullptr && !step->source.empty()) {
       notes.push_back(document::plain(step->source));

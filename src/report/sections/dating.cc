@@ -54,10 +54,9 @@ std::optional<DatingChart::Range> window(const Telling& telling) {
   if (!made || !made->date.earliest() || !made->date.latest()) return std::nullopt;
   const auto first = static_cast<int>(made->date.earliest()->year);
   const auto last = static_cast<int>(made->date.latest()->year);
-  return DatingChart::Range{
-      first, last,
-      telling.words.say("dating.window",
-                        {{"first", std::to_string(first)}, {"last", std::to_string(last)}})};
+  return DatingChart::Range{first, last,
+                            telling.words.say("dating.window", {{"first", std::to_string(first)},
+                                                                {"last", std::to_string(last)}})};
 }
 
 std::optional<document::ChartFigure> chart(const Telling& telling) {
@@ -86,7 +85,9 @@ std::string end_words(const Telling& telling, const std::optional<record::MarkEn
 }
 
 document::Row row_of(const Telling& telling, const Marking& mark) {
-  const auto cell = [](std::string words) { return document::Cell{document::plain(std::move(words))}; };
+  const auto cell = [](std::string words) {
+    return document::Cell{document::plain(std::move(words))};
+  };
   const auto& says = mark.says;
   document::Row row;
   row.cells.push_back(cell(quoted(telling, mark)));
@@ -106,12 +107,13 @@ document::Table table(const Telling& telling) {
   };
   table.columns = {column(126, true), column(87), column(57), column(57), column(120)};
   document::Row head;
-  for (const char* key : {"dating.as-read", "dating.where", "dating.not-before",
-                          "dating.not-after", "dating.because"}) {
+  for (const char* key : {"dating.as-read", "dating.where", "dating.not-before", "dating.not-after",
+                          "dating.because"}) {
     head.cells.push_back({document::plain(telling.words.say(key))});
   }
   table.head.push_back(std::move(head));
-  for (const Marking& mark : telling.record.markings) table.rows.push_back(row_of(telling, mark));
+  for (const Marking& mark : telling.record.markings)
+    table.rows.push_back(row_of(telling, mark));
   table.title = telling.words.say("dating.marks");
   table.summary = telling.words.say("dating.table-summary");
   return table;

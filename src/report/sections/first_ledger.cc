@@ -56,18 +56,17 @@ document::OriginalityChart::Bar bar(const Telling& telling, const char* when,
           share_words(telling, range)};
 }
 
-void add_question(const Telling& telling, const char* key,
-                  const assess::originality::Index& index, document::ChartFigure& figure) {
+void add_question(const Telling& telling, const char* key, const assess::originality::Index& index,
+                  document::ChartFigure& figure) {
   if (!index.found || !index.left) return;
   const std::string name = telling.words.say(key);
   std::get<document::OriginalityChart>(figure.chart)
-      .questions.push_back({name,
-                            {bar(telling, "as-found", *index.found),
-                             bar(telling, "as-left", *index.left)}});
-  const std::string spoken = telling.words.say(
-      "ledger.chart-spoken", {{"question", name},
-                              {"found", share_words(telling, *index.found)},
-                              {"left", share_words(telling, *index.left)}});
+      .questions.push_back(
+          {name, {bar(telling, "as-found", *index.found), bar(telling, "as-left", *index.left)}});
+  const std::string spoken =
+      telling.words.say("ledger.chart-spoken", {{"question", name},
+                                                {"found", share_words(telling, *index.found)},
+                                                {"left", share_words(telling, *index.left)}});
   figure.alternative = joined({figure.alternative, spoken});
 }
 
@@ -101,9 +100,9 @@ Text standing_words(const Telling& telling, Standing standing, bool changed) {
 std::string surface_words(const Telling& telling, const Side& side) {
   if (!side.makers_surface) return telling.words.say("surface.not-the-makers");
   if (side.surface.empty()) return telling.words.say("surface.not-examined");
-  const auto most = std::max_element(
-      side.surface.begin(), side.surface.end(),
-      [](const auto& a, const auto& b) { return a.share < b.share; });
+  const auto most =
+      std::max_element(side.surface.begin(), side.surface.end(),
+                       [](const auto& a, const auto& b) { return a.share < b.share; });
   const std::string state =
       telling.words.say("surface." + std::string(record::word_of(most->state)));
   if (side.surface.size() == 1) return state;
@@ -131,15 +130,14 @@ document::Row ledger_row(const Telling& telling, const PieceRow& row) {
   out.cells.push_back({document::plain(std::to_string(row.number))});
   out.cells.push_back({document::plain(name_of(telling, row))});
   out.cells.push_back({standing_words(telling, row.found.standing, false)});
-  out.cells.push_back({same_standing ? same(telling)
-                                     : standing_words(telling, row.left.standing, true)});
+  out.cells.push_back(
+      {same_standing ? same(telling) : standing_words(telling, row.left.standing, true)});
   out.cells.push_back({document::plain(surface_found)});
-  out.cells.push_back({surface_left == surface_found ? same(telling)
-                                                     : document::plain(surface_left)});
+  out.cells.push_back(
+      {surface_left == surface_found ? same(telling) : document::plain(surface_left)});
   Text letter;
   if (row.letter) {
-    letter.parts.emplace_back(
-        document::Run{.text = *row.letter, .link = "#entry-" + *row.letter});
+    letter.parts.emplace_back(document::Run{.text = *row.letter, .link = "#entry-" + *row.letter});
   }
   out.cells.push_back({std::move(letter)});
   return out;
@@ -157,9 +155,9 @@ void add_head(const Telling& telling, document::Table& table) {
   };
   table.head.push_back({{cell(nullptr), cell(nullptr), cell("ledger.the-part", 2),
                          cell("ledger.its-surface", 2), cell(nullptr)}});
-  table.head.push_back({{cell("ledger.number"), cell("ledger.part"), cell("as-found"),
-                         cell("as-left"), cell("as-found"), cell("as-left"),
-                         cell("ledger.letter")}});
+  table.head.push_back(
+      {{cell("ledger.number"), cell("ledger.part"), cell("as-found"), cell("as-left"),
+        cell("as-found"), cell("as-left"), cell("ledger.letter")}});
 }
 
 Text key_to_signs(const Telling& telling) {
@@ -180,8 +178,8 @@ Text key_to_signs(const Telling& telling) {
 document::Table ledger(const Telling& telling, const Finding& finding) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 21}, {Align::words, 105, true}, {Align::words, 105},
-                   {Align::words, 108}, {Align::words, 66}, {Align::words, 51},
+  table.columns = {{Align::words, 21},  {Align::words, 105, true}, {Align::words, 105},
+                   {Align::words, 108}, {Align::words, 66},        {Align::words, 51},
                    {Align::numbers, 15}};
   add_head(telling, table);
   const bool all = finding.rows.size() <= kRowsToTellAll;
@@ -213,13 +211,12 @@ std::string stand_first(const Telling& telling, const Finding& finding) {
   const auto& found = finding.found;
   const auto& left = finding.left;
   const bool same = found.original == left.original;
-  return telling.words.say(
-      same ? "ledger.answer-same" : "ledger.answer",
-      {{"found", telling.words.spelled(found.original, true)},
-       {"places", telling.words.spelled(found.places_for)},
-       {"left", telling.words.spelled(left.original, true)},
-       {"count", found.original},
-       {"maker", maker}});
+  return telling.words.say(same ? "ledger.answer-same" : "ledger.answer",
+                           {{"found", telling.words.spelled(found.original, true)},
+                            {"places", telling.words.spelled(found.places_for)},
+                            {"left", telling.words.spelled(left.original, true)},
+                            {"count", found.original},
+                            {"maker", maker}});
 }
 
 }  // namespace

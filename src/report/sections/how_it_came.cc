@@ -24,11 +24,11 @@ std::vector<document::Beside> wishes(const Telling& telling) {
   }
   std::vector<std::string> stays;
   for (const record::Agreement& agreement : visit.agreements) {
-    for (const record::Words& one : agreement.must_stay) stays.push_back(telling.plain(one));
+    for (const record::Words& one : agreement.must_stay)
+      stays.push_back(telling.plain(one));
   }
   if (!stays.empty()) {
-    notes.emplace_back(
-        SideNote{document::with_lead(words.say("came.must-stay"), joined(stays))});
+    notes.emplace_back(SideNote{document::with_lead(words.say("came.must-stay"), joined(stays))});
   }
   return notes;
 }
@@ -54,10 +54,11 @@ std::optional<document::List> faults(const Telling& telling) {
     if (!fault.found) continue;
     const std::string gravity =
         telling.words.say("severity." + std::string(record::word_of(*fault.found)));
-    document::Text text = document::with_lead(
-        telling.words.capitalised(fault.name),
-        telling.words.say("came.fault", {{"gravity", gravity}}) + " ");
-    for (auto& part : telling.text(fault.what).parts) text.parts.push_back(std::move(part));
+    document::Text text =
+        document::with_lead(telling.words.capitalised(fault.name),
+                            telling.words.say("came.fault", {{"gravity", gravity}}) + " ");
+    for (auto& part : telling.text(fault.what).parts)
+      text.parts.push_back(std::move(part));
     list.items.push_back(std::move(text));
   }
   if (list.items.empty()) return std::nullopt;
@@ -69,8 +70,8 @@ std::optional<document::List> faults(const Telling& telling) {
 std::optional<document::Chapter> tell_how_it_came(const Telling& telling) {
   const record::Visit& visit = telling.visit;
   document::Chapter chapter = telling.chapter("how-it-came");
-  chapter.eyebrow = telling.words.say("came.eyebrow-dated",
-                                      {{"date", telling.words.date(visit.taken_in)}});
+  chapter.eyebrow =
+      telling.words.say("came.eyebrow-dated", {{"date", telling.words.date(visit.taken_in)}});
   chapter.eyebrow_continued =
       telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
   chapter.stand_first = telling.plain(visit.arrived);
@@ -80,8 +81,8 @@ std::optional<document::Chapter> tell_how_it_came(const Telling& telling) {
   first.beside = wishes(telling);
   chapter.blocks.emplace_back(std::move(first));
   if (auto named = faults(telling)) {
-    chapter.blocks.emplace_back(document::Subhead{
-        telling.words.say("came.faults", {{"count", named->items.size()}})});
+    chapter.blocks.emplace_back(
+        document::Subhead{telling.words.say("came.faults", {{"count", named->items.size()}})});
     chapter.blocks.emplace_back(std::move(*named));
   }
   if (auto chart = condition_chart(telling)) chapter.blocks.emplace_back(std::move(*chart));

@@ -14,7 +14,8 @@ std::string when_and_by(const Telling& telling, const record::LifeEvent& event) 
   }
   if (event.by) parts.push_back(telling.name(*event.by));
   std::string out;
-  for (const std::string& part : parts) out += (out.empty() ? "" : ", ") + part;
+  for (const std::string& part : parts)
+    out += (out.empty() ? "" : ", ") + part;
   return telling.words.capitalised(out);
 }
 
@@ -23,7 +24,8 @@ document::SideNote beside(const Telling& telling, const record::LifeEvent& event
   document::Text text;
   if (!event.keep_because.empty()) {
     text = document::with_lead(telling.words.say("life.must-stay"), " ");
-    for (auto& part : telling.text(event.keep_because).parts) text.parts.push_back(std::move(part));
+    for (auto& part : telling.text(event.keep_because).parts)
+      text.parts.push_back(std::move(part));
     text.parts.emplace_back(document::LineEnd{});
   }
   std::string known = when_and_by(telling, event);
@@ -40,18 +42,17 @@ std::optional<document::Chapter> tell_life(const Telling& telling) {
   if (telling.record.life.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("life");
   chapter.ledger = document::Ledger::none;
-  chapter.stand_first =
-      telling.words.say("life.answer", {{"count", telling.record.life.size()}});
+  chapter.stand_first = telling.words.say("life.answer", {{"count", telling.record.life.size()}});
   for (const record::LifeEvent& event : telling.record.life) {
     document::Subhead head{telling.words.capitalised(event.title)};
     head.anchor = "life-" + event.id.text;
     chapter.blocks.emplace_back(std::move(head));
-    auto paragraphs =
-        telling.paragraphs(event.what, document::ParagraphManner::unindented);
+    auto paragraphs = telling.paragraphs(event.what, document::ParagraphManner::unindented);
     if (paragraphs.empty()) paragraphs.emplace_back(telling.sentence(event.title));
     auto& first = std::get<document::Paragraph>(paragraphs.front());
     first.beside.emplace_back(beside(telling, event));
-    for (document::Block& block : paragraphs) chapter.blocks.push_back(std::move(block));
+    for (document::Block& block : paragraphs)
+      chapter.blocks.push_back(std::move(block));
   }
   return chapter;
 }

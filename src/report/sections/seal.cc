@@ -39,18 +39,19 @@ document::Facts facts(const Telling& telling) {
                        "seal.book-is", {{"document", words.say("document." + edition.document)},
                                         {"edition", std::to_string(edition.number)},
                                         {"date", words.day(edition.date)}})));
-  std::string reel = telling.record.reel.model.empty() ? telling.record.reel.name
-                                                       : telling.record.reel.model;
+  std::string reel =
+      telling.record.reel.model.empty() ? telling.record.reel.name : telling.record.reel.model;
   if (!telling.record.reel.serial.empty()) {
     reel = words.say("seal.reel-is", {{"reel", reel}, {"serial", telling.record.reel.serial}});
   }
   add("seal.reel", document::plain(std::move(reel)));
   add("seal.fingerprint", lines(in_fours(edition.fingerprint)));
   std::string earlier;
-  for (const std::string& code : edition.earlier) earlier += (earlier.empty() ? "" : ", ") + code;
+  for (const std::string& code : edition.earlier)
+    earlier += (earlier.empty() ? "" : ", ") + code;
   add("seal.earlier", document::plain(earlier.empty() ? words.say("seal.none") : earlier));
-  add("seal.inside", document::plain(words.say("seal.inside-is",
-                                               {{"count", telling.record.photos.size()}})));
+  add("seal.inside",
+      document::plain(words.say("seal.inside-is", {{"count", telling.record.photos.size()}})));
   return facts;
 }
 

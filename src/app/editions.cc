@@ -1,0 +1,86 @@
+#include "app/editions.h"
+
+#include <filesystem>
+#include <sstream>
+#include <system_error>
+#include <utility>
+
+namespace winchbook::app {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr const char* kNamespace = "urn:winchbook:editions:1";
+
+fs::path list_path(const fs::path& folder) {
+  return folder / "editions.xml";
+}
+
+void add_row(pugi::xml_node list, const IssuedEdition& edition) {
+  pugi::xml_node row = list.append_child("edition");
+  const auto add = [&](const char* name, const std::string& value) {
+    row.append_child(name).text().set(value.c_str());
+  };
+  add("document", edition.document);
+  add("number", std::to_string(edition.number));
+  add("issued-on", edition.issued_on);
+  add("reader", edition.reader);
+  add("file", edition.file);
+  add("fingerprint", edition.fingerprint);
+  add("code", edition.code);
+  add("program", edition.program);
+}
+
+std::string list_of(const std::vector<IssuedEdition>& editions) {
+  pugi::xml_document list;
+  pugi::xml_node declaration = list.append_child(pugi::node_declaration);
+  declaration.append_attribute("version") = "1.0";
+  declaration.append_attribute("encoding") = "UTF-8";
+  pugi::xml_node root = list.append_child("editions");
+  root.append_attribute("xmlns") = kNamespace;
+  root.append_attribute("version") = "1";
+  for (const IssuedEdition& edition : editions)
+    add_row(root, edition);
+  std::ostringstream out;
+  list.save(out, "  ", pugi::format_default, pugi::encoding_utf8);
+  return out.str();
+}
+
+}  // namespace
+
+base::Result<std::vector<IssuedEdition>> read_editions(const World& world, const fs::path& folder) {
+  std::vector<IssuedEdition> editions;
+  if (!world.files.exists(list_path(folder))) return editions;
+  const auto document = read_xml(world, list_path(folder));
+  if (!document) return document.faults();
+  const auto schema = read_schema(world, "editions-1.xsd");
+  if (!schema) return schema.faults();
+  base::Diagnostics faults = schema->faults_in(*document, document->root());
+  if (base::has_error(faults)) return faults;
+  for (const pugi::xml_node row : document->root().children("edition")) {
+    const auto told = [&](const char* name) { return std::string(row.child(name).child_value()); };
+    editions.push_back({told("document"), row.child("number").text().as_int(), told("issued-on"),
+                        told("reader"), told("file"), told("fingerprint"), told("code"),
+                        told("program")});
+  }
+  return editions;
+}
+
+base::Diagnostics keep_edition(const World& world, const fs::path& folder,
+                               const IssuedEdition& edition, std::string_view pdf) {
+  auto editions = read_editions(world, folder);
+  if (!editions) return editions.faults();
+  editions.value().push_back(edition);
+  std::error_code code;
+  fs::create_directories(folder / fs::path(edition.file).parent_path(), code);
+  if (code) {
+    return {base::error_at({(folder / edition.file).string(), 0, 0},
+                           "cannot make the folder: " + code.message(),
+                           "make it by hand, or give yourself the right to", "file-write")};
+  }
+  base::Diagnostics faults = world.files.write_aside(folder / edition.file, pdf);
+  if (base::has_error(faults)) return faults;
+  return world.files.write_aside(list_path(folder), list_of(*editions));
+}
+
+}  // namespace winchbook::app

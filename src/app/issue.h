@@ -1,0 +1,40 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "app/world.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::app {
+
+/// What is asked of one issue.
+struct IssueRequest {
+  enum class Give { pdf, words, pages };
+
+  std::filesystem::path record;  ///< a reel's folder or its record.xml
+  std::string document = "keepsake";
+  std::filesystem::path design;  ///< a template file; empty: the program's own of that name
+  std::string paper;             ///< "a4" or "letter"; empty: template, then region
+  std::string reader = "owner";
+  base::Day date;
+  std::filesystem::path output;  ///< the PDF; empty: beside the record
+  bool final = false;            ///< listed in editions.xml and kept in issued/
+  Give give = Give::pdf;         ///< words or pages: what would be printed, as text
+};
+
+struct Issued {
+  std::filesystem::path file;  ///< the PDF written; empty when text was asked for
+  std::string text;            ///< the words or the pages, when they were asked for
+  std::size_t pages = 0;
+  int edition = 1;
+  std::string code;
+  base::Diagnostics warnings;
+};
+
+/// Reads, assesses, writes, lays out and draws one document. Errors: everything wrong with the
+/// record; a photograph that is not what the record says; a character no face has; a folder that
+/// cannot be written to. Nothing is left half written.
+[[nodiscard]] base::Result<Issued> issue(const World& world, const IssueRequest& request);
+
+}  // namespace winchbook::app

@@ -1,0 +1,71 @@
+#include "cli/command.h"
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <algorithm>
+#include <array>
+#include <map>
+#include <ostream>
+
+namespace winchbook::cli {
+namespace {
+
+constexpr std::array kCommands{
+    Command{"check",
+            "look a record over: is it whole, does it agree with itself and its photographs",
+            add_check},
+    Command{"issue", "write a document: the keepsake for the family", add_issue},
+};
+
+constexpr const char* kAbout =
+    "winchbook keeps the book of a fishing reel's life.\n"
+    "\n"
+    "You write what came to the bench, what is its maker's, what you did and what you\n"
+    "left alone into record.xml in the reel's folder; winchbook looks it over, reckons\n"
+    "what can be reckoned, and sets it as a book the family can keep.";
+
+constexpr const char* kExitCodes =
+    "Exit codes: 0 fine, 1 the record is wrong, 2 the command line is wrong,\n"
+    "3 a file or the machine is in the way, 4 a fault of winchbook itself.";
+
+/// A fault of files or machine, by the name of its rule.
+bool of_the_machine(const base::Diagnostic& fault) {
+  return fault.rule.starts_with("file-") || fault.rule.starts_with("font-") ||
+         fault.rule.starts_with("schema-own");
+}
+
+}  // namespace
+
+Exit tell(const base::Diagnostics& faults, std::ostream& err) {
+  for (const base::Diagnostic& fault : faults)
+    err << base::to_string(fault);
+  if (!base::has_error(faults)) return kFine;
+  return std::any_of(faults.begin(), faults.end(), of_the_machine) ? kMachineWrong : kRecordWrong;
+}
+
+int run(int argc, const char* const* argv, Surroundings& surroundings) {
+  CLI::App program{kAbout, "winchbook"};
+  program.footer(kExitCodes);
+  program.set_version_flag("--version", "winchbook " + surroundings.version);
+  program.require_subcommand(1);
+  program.get_formatter()->column_width(24);
+  std::map<const CLI::App*, Action> actions;
+  for (const Command& command : kCommands) {
+    CLI::App* one = program.add_subcommand(std::string(command.name), std::string(command.summary));
+    actions.emplace(one, command.add(*one));
+  }
+  try {
+    program.parse(argc, argv);
+    return actions.at(program.get_subcommands().front())(surroundings);
+  } catch (const CLI::Success& wanted) {
+    program.exit(wanted, surroundings.out, surroundings.err);
+    return kFine;
+  } catch (const CLI::ParseError& fault) {
+    surroundings.err << "winchbook: " << fault.what()
+                     << "\n  hint: winchbook --help, or winchbook COMMAND --help\n";
+    return kCommandLineWrong;
+  }
+}
+
+}  // namespace winchbook::cli

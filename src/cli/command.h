@@ -1,0 +1,60 @@
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <iosfwd>
+#include <string>
+#include <string_view>
+
+#include "base/edtf_date.h"
+#include "base/files.h"
+#include "base/result.h"
+
+namespace CLI {
+class App;
+}
+
+/// The bench's words on the command line: each fills a request, runs a job and tells what came of
+/// it.
+namespace winchbook::cli {
+
+/// What a command works with: handed in, so that tests can hand in something else.
+struct Surroundings {
+  base::Files& files;
+  std::filesystem::path data;  ///< schemas/, report-templates/, shared/
+  std::string version;
+  base::Day today;  ///< the only place where the clock is asked is main
+  std::ostream& out;
+  std::ostream& err;
+};
+
+/// Exit codes of the program.
+enum Exit : int {
+  kFine = 0,
+  kRecordWrong = 1,
+  kCommandLineWrong = 2,
+  kMachineWrong = 3,  ///< files or machine
+  kOurBug = 4,
+};
+
+/// Runs the command once its options are read.
+using Action = std::function<Exit(Surroundings&)>;
+
+struct Command {
+  std::string_view name;
+  std::string_view summary;  ///< one line of --help
+  Action (*add)(CLI::App&);  ///< adds the options; what it returns runs when the command was given
+};
+
+Action add_check(CLI::App& app);
+Action add_grade(CLI::App& app);
+Action add_issue(CLI::App& app);
+
+/// Prints the faults and gives the exit code they deserve: 3 when a file or the machine is in the
+/// way, else 1.
+[[nodiscard]] Exit tell(const base::Diagnostics& faults, std::ostream& err);
+
+/// Reads the command line and runs the command. Never throws.
+[[nodiscard]] int run(int argc, const char* const* argv, Surroundings& surroundings);
+
+}  // namespace winchbook::cli

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+namespace winchbook::cli {
+
+/// The folder with schemas/, report-templates/ and shared/: what `set` says, or where this program
+/// was built from. `set` may be null.
+[[nodiscard]] std::filesystem::path data_folder(const char* set);
+/// "0.1.0".
+[[nodiscard]] std::string version();
+
+}  // namespace winchbook::cli

@@ -1,0 +1,41 @@
+#include <cstdlib>
+#include <ctime>
+#include <exception>
+#include <iostream>
+
+#include "base/files.h"
+#include "cli/command.h"
+#include "cli/place.h"
+
+namespace {
+
+/// Today by this machine's clock and time zone.
+winchbook::base::Day today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  return {local.tm_year + 1900, local.tm_mon + 1, local.tm_mday};
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    winchbook::base::RealFiles files;
+    winchbook::cli::Surroundings surroundings{
+        files,
+        winchbook::cli::data_folder(std::getenv("WINCHBOOK_DATA")),  // NOLINT
+        winchbook::cli::version(),
+        today(),
+        std::cout,
+        std::cerr};
+    return winchbook::cli::run(argc, argv, surroundings);
+  } catch (const std::exception& bug) {
+    std::cerr << "winchbook: a fault of winchbook itself: " << bug.what()
+              << "\n  hint: nothing was changed; keep the record and tell whoever looks after "
+                 "winchbook\n";
+  } catch (...) {
+    std::cerr << "winchbook: a fault of winchbook itself\n";
+  }
+  return winchbook::cli::kOurBug;
+}
