@@ -51,7 +51,7 @@ struct CustodyStep {
   Held held = Held::both;
   PersonId holder;
   std::optional<base::EdtfDate> from;   ///< empty: not known
-  std::optional<base::EdtfDate> until;  ///< empty: not known; "../" open ends are told in EDTF
+  std::optional<base::EdtfDate> until;  ///< empty: they have it still; "1979/": nobody knows
   Words how;                            ///< bought new, left to her, lent, found in a tin
   std::string source;                   ///< receipt, letter, the owner's word
   Certainty certainty = Certainty::certain;

@@ -53,9 +53,10 @@ bool starts_with_own_prefix(pugi::xml_attribute attribute) {
 
 /// A prefix bound to the record's namespace, anywhere: the record is written without prefixes.
 pugi::xml_node prefixed(pugi::xml_node element) {
-  return element.find_node([](pugi::xml_node node) {
+  const auto binds = [](pugi::xml_node node) {
     return std::any_of(node.attributes_begin(), node.attributes_end(), starts_with_own_prefix);
-  });
+  };
+  return binds(element) ? element : element.find_node(binds);
 }
 
 bool is_language(std::string_view text) {

@@ -51,6 +51,10 @@ bool continues(const SaidOf& said, const xmlNode* node, int code) {
 void collect(void* user, ToldError error) {
   auto& all = *static_cast<std::vector<SaidOf>*>(user);
   const auto* node = static_cast<const xmlNode*>(error->node);
+  // An element in a text is told once; that the text is then no value of its type follows from it.
+  const bool follows = !all.empty() && all.back().node == node && is_of_value(error->code) &&
+                       !is_of_value(all.back().messages.back().code);
+  if (follows) return;
   if (all.empty() || !continues(all.back(), node, error->code)) all.push_back({node, {}});
   all.back().messages.push_back({error->code, message_of(error)});
 }

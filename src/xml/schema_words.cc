@@ -57,53 +57,84 @@ std::vector<std::string> allowed_words(std::string_view text) {
   return words;
 }
 
+/// What a value must look like. The validator names the type of a value, or the pattern it fails.
 struct Expectation {
   std::string_view type;
+  std::string_view pattern;
   std::string_view expected;
   std::string_view hint;
 };
 
-/// What a value of a named type must look like.
 constexpr auto kExpectations = std::to_array<Expectation>({
-    {"edtf", "a date such as 1948, 1962-08, 1948~ or 1948/1979",
+    {"edtf", R"([-0-9XYTZ:+?~%/.,{}\[\]]+)", "a date such as 1948, 1962-08, 1948~ or 1948/1979",
      "write EDTF (ISO 8601-2), with hyphens"},
-    {"money", "an amount and a currency such as 12.50 GBP",
+    {"money", R"([0-9]{1,12}(\.[0-9]{1,4})? [A-Z]{3})",
+     "an amount and a currency such as 12.50 GBP",
      "use a point, and the three letters of ISO 4217"},
-    {"currency", "three capital letters such as GBP", "use the code of ISO 4217"},
-    {"digest", "64 hexadecimal digits in small letters", "copy the whole SHA-256"},
-    {"withheld", "64 hexadecimal digits in small letters", "copy the whole digest"},
-    {"salt", "32 hexadecimal digits in small letters", "copy the whole salt"},
-    {"percent", "a number from 0 to 100", "write the share per hundred, without the sign"},
-    {"count", "a whole number from 1 to 10000", "write digits only"},
-    {"whole", "a whole number from 0 to 10000", "write digits only"},
-    {"pixels", "a whole number from 1 to 1000000", "write digits only"},
-    {"reading", "a number such as -3 or 12.5",
+    {"currency", "[A-Z]{3}", "three capital letters such as GBP", "use the code of ISO 4217"},
+    {"digest", "[0-9a-f]{64}", "64 hexadecimal digits in small letters", "copy the whole digest"},
+    {"salt", "[0-9a-f]{32}", "32 hexadecimal digits in small letters", "copy the whole salt"},
+    {"number", R"([0-9]+(\.[0-9]+)?)", "a number such as 12 or 12.5, not below 0",
+     "write the number alone, with a point; the unit is fixed by the element"},
+    {"reading", R"(-?[0-9]+(\.[0-9]+)?)", "a number such as -3 or 12.5",
      "write the number alone; the unit has its own element"},
-    {"word", "a word in small letters, digits and hyphens",
+    {"whole", "[0-9]+", "a whole number", "write digits only"},
+    {"word", "[a-z0-9]+(-[a-z0-9]+)*", "a word in small letters, digits and hyphens",
      "see the parts list of the reel's kind"},
-    {"text", "some words", "write it, or take the element out"},
-    {"lines", "some words", "write it, or take the element out"},
-    {"path", "a file name", "write it from the reel's folder, such as photos/foot.jpg"},
-    {"id", "a letter followed by letters, digits, hyphens",
-     "an id has no spaces and at most 64 characters"},
+    {"id", "", "a letter followed by letters, digits or hyphens, at most 64 characters",
+     "an id has no spaces"},
 });
 
-constexpr Expectation kNumber{
-    "number", "a number such as 12 or 12.5, not below 0",
-    "write the number alone, with a point; the unit is fixed by the element"};
-
-bool is_number_type(std::string_view type) {
-  static constexpr auto kTypes = std::to_array<std::string_view>(
-      {"number", "millimetres", "square-millimetres", "metres", "grams", "newtons", "hours",
-       "minutes", "ratio", "index-weight"});
-  return std::find(kTypes.begin(), kTypes.end(), type) != kTypes.end();
-}
+/// The names of types that are only other names of one above.
+constexpr auto kSameAs = std::to_array<std::pair<std::string_view, std::string_view>>({
+    {"withheld", "digest"},
+    {"millimetres", "number"},
+    {"square-millimetres", "number"},
+    {"metres", "number"},
+    {"grams", "number"},
+    {"newtons", "number"},
+    {"hours", "number"},
+    {"minutes", "number"},
+    {"ratio", "number"},
+    {"index-weight", "number"},
+    {"percent", "number"},
+    {"count", "whole"},
+    {"pixels", "whole"},
+});
 
 const Expectation* expectation_of(std::string_view type) {
-  if (is_number_type(type)) return &kNumber;
+  for (const auto& [name, other] : kSameAs) {
+    if (name == type) type = other;
+  }
   const auto found = std::find_if(kExpectations.begin(), kExpectations.end(),
                                   [&](const Expectation& one) { return one.type == type; });
   return found == kExpectations.end() ? nullptr : &*found;
+}
+
+/// The expectation whose pattern is named in "…is not accepted by the pattern '…'."
+const Expectation* expectation_of_pattern(std::string_view text) {
+  constexpr std::string_view kBefore = "by the pattern '";
+  const std::size_t at = text.find(kBefore);
+  if (at == kNone) return nullptr;
+  const std::size_t open = at + kBefore.size();
+  const std::string_view pattern = text.substr(open, text.rfind('\'') - open);
+  const auto found = std::find_if(kExpectations.begin(), kExpectations.end(),
+                                  [&](const Expectation& one) { return one.pattern == pattern; });
+  return found == kExpectations.end() ? nullptr : &*found;
+}
+
+/// A facet other than a pattern or a list: what was expected, or empty.
+std::string expected_by_facet(std::string_view text) {
+  const auto limit = [&] {
+    const std::size_t at = text.rfind("('");
+    return at == kNone ? std::string() : in_quotes(text, at);
+  };
+  if (text.find("[facet 'maxInclusive']") != kNone) return "a number of at most " + limit();
+  if (text.find("[facet 'minInclusive']") != kNone) return "a number of at least " + limit();
+  if (text.find("[facet 'minLength']") != kNone) return "some words";
+  if (text.find("[facet 'maxLength']") != kNone) return "fewer characters";
+  if (text.find("Digits']") != kNone) return "fewer digits";
+  return {};
 }
 
 /// The type named in "'x' is not a valid value of the atomic type '{urn}edtf'."
@@ -128,20 +159,22 @@ ToldFault unexpected_element(std::string_view text, std::string_view element) {
 
 ToldFault bad_value(const std::vector<ValidatorMessage>& messages, std::string_view element,
                     std::string_view value) {
-  std::string type;
+  const auto told = [&](std::string_view expected, std::string hint) {
+    return ToldFault{fmt::format("\"{}\" holds {}, expected {}", element, quoted(value), expected),
+                     std::move(hint)};
+  };
   for (const ValidatorMessage& one : messages) {
     const std::vector<std::string> words = allowed_words(one.text);
     if (!words.empty()) {
       const std::string like = nearest(value, words);
-      return {fmt::format("\"{}\" holds {}, expected {}", element, quoted(value), either(words)),
-              like.empty() ? "use one of the words of the list"
-                           : fmt::format("did you mean \"{}\"?", like)};
+      return told(either(words), like.empty() ? "use one of the words of the list"
+                                              : fmt::format("did you mean \"{}\"?", like));
     }
-    if (std::string named = type_named(one.text); !named.empty()) type = std::move(named);
-  }
-  if (const Expectation* known = expectation_of(type)) {
-    return {fmt::format("\"{}\" holds {}, expected {}", element, quoted(value), known->expected),
-            std::string(known->hint)};
+    const Expectation* known = expectation_of_pattern(one.text);
+    if (known == nullptr) known = expectation_of(type_named(one.text));
+    if (known != nullptr) return told(known->expected, std::string(known->hint));
+    const std::string expected = expected_by_facet(one.text);
+    if (!expected.empty()) return told(expected, "correct it, or take the element out");
   }
   return {fmt::format("\"{}\" holds {}, which it may not", element, quoted(value)),
           "see the element's entry in the schema"};
@@ -180,27 +213,37 @@ std::string quoted(std::string_view text) {
   return folded.empty() ? "nothing" : "\"" + folded + "\"";
 }
 
-std::string nearest(std::string_view word, const std::vector<std::string>& known) {
-  const auto distance = [&](std::string_view other) {
-    std::vector<std::size_t> row(other.size() + 1);
-    for (std::size_t j = 0; j < row.size(); ++j)
-      row[j] = j;
-    for (std::size_t i = 0; i < word.size(); ++i) {
-      std::size_t diagonal = row[0];
-      row[0] = i + 1;
-      for (std::size_t j = 0; j < other.size(); ++j) {
-        const std::size_t replaced = diagonal + (word[i] == other[j] ? 0 : 1);
-        diagonal = row[j + 1];
-        row[j + 1] = std::min({row[j] + 1, row[j + 1] + 1, replaced});
+namespace {
+
+/// How many letters must be put in, taken out, changed or exchanged with their neighbour.
+std::size_t letters_away(std::string_view a, std::string_view b) {
+  std::vector<std::vector<std::size_t>> away(a.size() + 1, std::vector<std::size_t>(b.size() + 1));
+  for (std::size_t i = 0; i <= a.size(); ++i)
+    away[i][0] = i;
+  for (std::size_t j = 0; j <= b.size(); ++j)
+    away[0][j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t changed = away[i - 1][j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+      away[i][j] = std::min({away[i - 1][j] + 1, away[i][j - 1] + 1, changed});
+      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) {
+        away[i][j] = std::min(away[i][j], away[i - 2][j - 2] + 1);
       }
     }
-    return row[other.size()];
-  };
+  }
+  return away[a.size()][b.size()];
+}
+
+}  // namespace
+
+std::string nearest(std::string_view word, const std::vector<std::string>& known) {
+  constexpr std::size_t kLongestWord = 64;
   std::string best;
-  std::size_t least = std::min<std::size_t>(2, std::max<std::size_t>(1, word.size() / 3)) + 1;
-  if (word.size() > 64) return best;
+  if (word.size() > kLongestWord) return best;
+  std::size_t least = std::clamp<std::size_t>(word.size() / 3, 1, 2) + 1;
   for (const std::string& one : known) {
-    const std::size_t away = distance(one);
+    if (one.size() > kLongestWord) continue;
+    const std::size_t away = letters_away(word, one);
     if (away < least) {
       least = away;
       best = one;
