@@ -53,6 +53,16 @@ Length at_size(std::int64_t units, int units_per_em, Length size) {
   return base::scaled(size, units, units_per_em);
 }
 
+/// Width of an item's first `count` glyphs.
+Length width_of_glyphs(const TextItem& item, std::size_t count, const text::FontMetrics& fonts) {
+  std::int64_t units = 0;
+  for (std::size_t i = 0; i < count; ++i)
+    units += item.glyphs[i].advance;
+  return at_size(units, fonts.metrics(item.face).units_per_em, item.size) +
+         base::scaled(item.size, std::int64_t{item.tracking} * static_cast<std::int64_t>(count),
+                      1000);
+}
+
 }  // namespace
 
 void place(const Frame& frame, Point offset, std::vector<Item>& out) {
@@ -98,12 +108,17 @@ Length Setting::width(document::Role role, std::string_view words, Manner manner
 }
 
 Length width_of(const TextItem& item, const text::FontMetrics& fonts) {
-  std::int64_t units = 0;
-  for (const text::Glyph& glyph : item.glyphs)
-    units += glyph.advance;
-  const int glyphs = static_cast<int>(item.glyphs.size());
-  return at_size(units, fonts.metrics(item.face).units_per_em, item.size) +
-         base::scaled(item.size, std::int64_t{item.tracking} * glyphs, 1000);
+  return width_of_glyphs(item, item.glyphs.size(), fonts);
+}
+
+Length seen_width_of(const TextItem& item, const text::FontMetrics& fonts) {
+  std::size_t count = item.glyphs.size();
+  const auto is_space = [&](const text::Glyph& glyph) {
+    return glyph.cluster < item.text.size() && item.text[glyph.cluster] == ' ';
+  };
+  while (count > 0 && is_space(item.glyphs[count - 1]))
+    --count;
+  return width_of_glyphs(item, count, fonts);
 }
 
 Length first_baseline(document::Role role, const Setting& setting) {

@@ -50,6 +50,8 @@ struct Setting {
 
 /// How far a set line reaches to the right of its origin.
 [[nodiscard]] Length width_of(const TextItem& item, const text::FontMetrics& fonts);
+/// The same without the spaces at its end, which a broken line keeps for those who copy the text.
+[[nodiscard]] Length seen_width_of(const TextItem& item, const text::FontMetrics& fonts);
 
 /// Where the first baseline stands below the top of a role's line, half the leading above and half
 /// below the face: 10.3 of 15 for reading text, 8.8 of 11.25 for side notes.

@@ -103,7 +103,7 @@ class EntrySetter {
     Length wide;
     for (const Item& item : words.items) {
       if (const auto* text = std::get_if<TextItem>(&item)) {
-        wide = std::max(wide, text->origin.x + width_of(*text, setting_.fonts));
+        wide = std::max(wide, text->origin.x + seen_width_of(*text, setting_.fonts));
       }
     }
     const Length spare = std::max(Length{}, box.height - words.height);

@@ -18,7 +18,8 @@ constexpr Length kAbove = points(13);    // from the top of an axis's block to i
 constexpr Length kMark = points(8);      // from the line to the first marks on either side
 constexpr Length kRadius = points(3.6);  // of ring and disc, outside
 constexpr Length kFactGap = points(3.4);
-constexpr Length kWords = points(17);  // from the line to the middle of its words
+constexpr Length kWords = points(19);       // from the line to the middle of its words
+constexpr Length kLeastFact = points(100);  // the narrowest column a fact is broken into
 constexpr Length kTick = points(3);
 constexpr Length kWhite = points(4);  // kept between neighbours on one level
 constexpr Colour kPaper{255, 255, 255};
@@ -68,10 +69,16 @@ struct PlacedMark {
   Length high;
   Label fact;
   Length fact_left;
+  bool fact_apart = false;  ///< on levels of its own, beyond the mark's
   std::size_t level = 0;
+
+  [[nodiscard]] std::size_t levels() const {
+    return static_cast<std::size_t>(fact.lines) + (fact_apart ? 1 : 0);
+  }
 };
 
-/// A mark with its fact at its right or, where that has no room, at its left.
+/// A mark with its fact at its right or, where that has no room, at its left; a fact too long for
+/// either is broken into lines there, or stands beyond the mark if both are too narrow for that.
 PlacedMark beside(const ConditionChart::Mark& mark, const Scale& scale, const Drawing& drawing) {
   PlacedMark placed;
   placed.sign = mark.sign;
@@ -87,10 +94,18 @@ PlacedMark beside(const ConditionChart::Mark& mark, const Scale& scale, const Dr
   const bool fits_after = placed.fact.lines == 1 && placed.fact.width <= room_after;
   const bool fits_before = placed.fact.lines == 1 && placed.fact.width <= room_before;
   const bool right = fits_after || (!fits_before && room_after >= room_before);
+  placed.fact_left = after;
   if (!fits_after && !fits_before) {
-    placed.fact = drawing.label(words, right ? room_after : room_before);
+    const Length room = std::max(room_after, room_before);
+    placed.fact_apart = room < kLeastFact;
+    placed.fact = drawing.label(words, placed.fact_apart ? drawing.width() - scale.left : room);
   }
-  placed.fact_left = right ? after : before - placed.fact.width;
+  if (placed.fact_apart) {
+    placed.fact_left = std::clamp(placed.middle - placed.fact.width / 2, scale.left,
+                                  std::max(scale.left, drawing.width() - placed.fact.width));
+  } else if (!right) {
+    placed.fact_left = before - placed.fact.width;
+  }
   return placed;
 }
 
@@ -99,7 +114,8 @@ void draw_mark(const PlacedMark& mark, Length line, Drawing& drawing) {
   const Length away = kMark + drawing.leading() * static_cast<int>(mark.level);
   const Length y = above ? line - away : line + away;
   const Colour ink = drawing.style().ink;
-  if (mark.high > mark.low) {
+  // A range no wider than its mark is covered by it.
+  if (mark.high - mark.low > kRadius * 2 + points(1)) {
     drawing.line({mark.low, y}, {mark.high, y}, points(1));
     for (const Length end : {mark.low + points(0.5), mark.high - points(0.5)}) {
       drawing.line({end, y - points(3)}, {end, y + points(3)}, points(1));
@@ -111,7 +127,8 @@ void draw_mark(const PlacedMark& mark, Length line, Drawing& drawing) {
     drawing.add(disc({mark.middle, y}, kRadius, ink, drawing.figure()));
   }
   // The lines of a long fact grow away from the axis.
-  const Length first = above ? y - drawing.leading() * (mark.fact.lines - 1) : y;
+  const Length near = drawing.leading() * (mark.fact_apart ? 1 : 0);
+  const Length first = above ? y - near - drawing.leading() * (mark.fact.lines - 1) : y + near;
   drawing.put(mark.fact, mark.fact_left, first);
 }
 
@@ -153,7 +170,7 @@ Length draw_axis(const ConditionChart::Axis& axis, Length top, const Columns& co
     const Stretch stretch{
         std::min({placed.low, placed.middle - kRadius, placed.fact_left}),
         std::max({placed.high, placed.middle + kRadius, placed.fact_left + placed.fact.width})};
-    placed.level = side.take(stretch, static_cast<std::size_t>(placed.fact.lines));
+    placed.level = side.take(stretch, placed.levels());
     marks.push_back(std::move(placed));
   }
   const Length line = top + kAbove + above.beyond_one(drawing.leading());
@@ -170,7 +187,7 @@ Length draw_axis(const ConditionChart::Axis& axis, Length top, const Columns& co
   drawing.put(name, {}, name_middle);
   drawing.put(what, {}, what_middle);
   const Length named = what_middle + drawing.leading() * what.lines;
-  const Length pitch = drawing.leading() * 10 / 3;
+  const Length pitch = drawing.leading() * 11 / 3;
   return std::max(line + pitch - kAbove + lower + words, named) - top;
 }
 

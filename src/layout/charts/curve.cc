@@ -40,20 +40,32 @@ Steps steps_over(double low, double high) {
   return {std::floor(low), std::ceil(span), 1};
 }
 
+/// The slope at an end, from the two nearest secants and the widths they span; never so steep that
+/// the curve would turn.
+double end_slope(double near, double next, double near_width, double next_width) {
+  const double slope =
+      ((2 * near_width + next_width) * near - near_width * next) / (near_width + next_width);
+  if (slope * near <= 0) return 0;
+  return std::abs(slope) > 3 * std::abs(near) ? 3 * near : slope;
+}
+
 /// Slopes by which a cubic through the points never swings beyond them (Fritsch and Carlson,
 /// SIAM Journal on Numerical Analysis 17 (1980), 238–246).
 std::vector<double> slopes_of(const std::vector<Spot>& spots) {
+  std::vector<double> widths;
   std::vector<double> secants;
   for (std::size_t i = 0; i + 1 < spots.size(); ++i) {
-    secants.push_back((spots[i + 1].second - spots[i].second) /
-                      (spots[i + 1].first - spots[i].first));
+    widths.push_back(spots[i + 1].first - spots[i].first);
+    secants.push_back((spots[i + 1].second - spots[i].second) / widths.back());
   }
-  std::vector<double> slopes = {secants.front()};
+  if (secants.size() == 1) return {secants[0], secants[0]};
+  std::vector<double> slopes = {end_slope(secants[0], secants[1], widths[0], widths[1])};
   for (std::size_t i = 1; i < secants.size(); ++i) {
     const double product = secants[i - 1] * secants[i];
     slopes.push_back(product <= 0 ? 0 : 2 * product / (secants[i - 1] + secants[i]));
   }
-  slopes.push_back(secants.back());
+  const std::size_t last = secants.size() - 1;
+  slopes.push_back(end_slope(secants[last], secants[last - 1], widths[last], widths[last - 1]));
   return slopes;
 }
 
@@ -103,6 +115,7 @@ Frame set_curve(const CurveChart& chart, Length width, TagId figure, const Setti
     drawing.put_frame(unit.frame, {Length{}, y});
     y += unit.frame.height + points(3.75);
   }
+  y = std::max(y, points(3.75));  // half of the topmost number stands above the axis
   const std::vector<Spot> spots = in_order(chart.points);
   if (spots.size() < 2) return drawing.finish(y);
   const auto [least, most] = std::minmax_element(

@@ -18,7 +18,7 @@ std::map<Length, Length> line_ends(const Frame& frame, const text::FontMetrics& 
   for (const Item& item : frame.items) {
     if (const auto* text = std::get_if<TextItem>(&item)) {
       Length& end = ends[text->origin.y];
-      end = std::max(end, text->origin.x + width_of(*text, fonts));
+      end = std::max(end, text->origin.x + seen_width_of(*text, fonts));
     }
   }
   return ends;
