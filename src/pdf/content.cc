@@ -2,45 +2,14 @@
 
 #include <fmt/format.h>
 
-#include <array>
-#include <cmath>
 #include <cstddef>
 #include <iterator>
 #include <utility>
 
 #include "pdf/syntax.h"
+#include "pdf/text_run.h"
 
 namespace winchbook::pdf {
-namespace {
-
-constexpr std::string_view kHex = "0123456789ABCDEF";
-
-std::int64_t rounded_quotient(std::int64_t a, std::int64_t b) {
-  return (a >= 0 ? a + b / 2 : a - b / 2) / b;
-}
-
-/// Characters that set nothing and are dropped in shaping; a glyph before one does not mean it.
-/// (Soft hyphen, joiners, word joiner, byte order mark.)
-std::string without_ignorables(std::string_view text) {
-  constexpr std::array<std::string_view, 6> kIgnored = {"\u00AD", "\u200B", "\u200C",
-                                                        "\u200D", "\u2060", "\uFEFF"};
-  std::string out(text);
-  for (const std::string_view ignored : kIgnored) {
-    for (std::size_t at = out.find(ignored); at != std::string::npos; at = out.find(ignored, at)) {
-      out.erase(at, ignored.size());
-    }
-  }
-  return out;
-}
-
-bool is_ascii(std::string_view text) {
-  for (const char c : text) {
-    if ((c & 0x80) != 0) return false;
-  }
-  return true;
-}
-
-}  // namespace
 
 void Content::begin_content(const char* type, int id) {
   end();
@@ -154,63 +123,8 @@ void Content::add_text(const layout::TextItem& item, EmbeddedFont& font) {
     append_text(out_, item.actual_text);
     out_ += ">>BDC\n";
   }
-  show(item, font);
+  append_run(item, font, out_);
   if (!item.actual_text.empty()) out_ += "EMC\n";
-}
-
-/// One TJ, or several where the baseline rises. Where the shaped advance differs from the width the
-/// font states, a number corrects it; what is less than half a thousandth of an em is carried on.
-void Content::show(const layout::TextItem& item, EmbeddedFont& font) {
-  const std::int64_t em = font.units_per_em();
-  const auto thousandths = [&](std::int64_t units) {  // of 1/1000 em
-    return rounded_quotient(units * 1'000'000, em);
-  };
-  bool in_codes = false;
-  const auto leave_codes = [&] {
-    if (in_codes) out_ += '>';
-    in_codes = false;
-  };
-  std::int64_t owed = 0;
-  std::int32_t rise = 0;
-  out_ += '[';
-  for (std::size_t i = 0; i < item.glyphs.size(); ++i) {
-    const text::Glyph& glyph = item.glyphs[i];
-    if (glyph.y_offset != rise) {
-      leave_codes();
-      out_ += "]TJ ";
-      append_thousandths(
-          out_, rounded_quotient(std::int64_t{glyph.y_offset} * item.size.thousandths, em));
-      out_ += " Ts[";
-      rise = glyph.y_offset;
-    }
-    const std::int64_t shift = rounded_quotient(owed + thousandths(glyph.x_offset), 1000);
-    if (shift != 0) {
-      leave_codes();
-      append_number(out_, -shift);
-    }
-    owed += thousandths(glyph.advance) - font.width(glyph.id) - shift * 1000;
-    std::size_t next = i + 1;
-    while (next < item.glyphs.size() && item.glyphs[next].cluster == glyph.cluster)
-      ++next;
-    const std::size_t end =
-        next < item.glyphs.size() ? item.glyphs[next].cluster : item.text.size();
-    std::string_view text = std::string_view(item.text).substr(glyph.cluster, end - glyph.cluster);
-    std::string cleaned;
-    if (!is_ascii(text)) {
-      cleaned = without_ignorables(text);
-      text = cleaned;
-    }
-    const bool leads = i == 0 || item.glyphs[i - 1].cluster != glyph.cluster;
-    // A second glyph for one character says nothing of its own.
-    const unsigned code = font.code(glyph.id, leads ? text : "\u200B");
-    if (!in_codes) out_ += '<';
-    in_codes = true;
-    out_ +=
-        {kHex[code >> 12U & 15U], kHex[code >> 8U & 15U], kHex[code >> 4U & 15U], kHex[code & 15U]};
-  }
-  leave_codes();
-  out_ += "]TJ\n";
-  if (rise != 0) out_ += "0 Ts\n";
 }
 
 bool Content::append_rectangle(const layout::PathItem& item) {

@@ -1,7 +1,7 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
-#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -39,7 +39,6 @@ class Content {
   void append_colour(document::Colour colour, std::string_view rgb, std::string_view grey);
   void append_point(base::Point point);
   [[nodiscard]] bool append_rectangle(const layout::PathItem& item);
-  void show(const layout::TextItem& item, EmbeddedFont& font);
 
   base::Length height_;
   std::string out_;

@@ -11,6 +11,7 @@
 #include <cstddef>
 #include <iterator>
 #include <optional>
+#include <stdexcept>
 #include <utility>
 
 #include "pdf/syntax.h"
@@ -85,25 +86,22 @@ EmbeddedFont::EmbeddedFont(hb_face_t* face, std::string name, Haru& haru)
       type0_(&haru.add_object()),
       units_per_em_(static_cast<int>(hb_face_get_upem(face))),
       codes_(1),
-      next_(1) {}
+      first_(hb_face_get_glyph_count(face)) {}
 
-std::uint16_t EmbeddedFont::code(std::uint32_t glyph, std::string_view text) {
-  const auto found = first_.try_emplace(glyph, static_cast<std::uint16_t>(codes_.size()));
-  std::uint16_t at = found.first->second;
-  if (!found.second) {
-    while (codes_[at].text != text && next_[at] != 0)
-      at = next_[at];
-    if (codes_[at].text == text) return at;
-    next_[at] = static_cast<std::uint16_t>(codes_.size());
+EmbeddedFont::Shown EmbeddedFont::show(std::uint32_t glyph, std::string_view text) {
+  std::uint16_t* last = &first_.at(glyph);
+  while (*last != 0) {
+    Code& known = codes_[*last];
+    if (known.text == text) return {*last, known.width};
+    last = &known.next;
   }
-  codes_.push_back({glyph, std::string(text)});
-  next_.push_back(0);
-  return static_cast<std::uint16_t>(codes_.size() - 1);
-}
-
-std::int64_t EmbeddedFont::width(std::uint32_t glyph) const {
+  if (codes_.size() > 0xFFFF) throw std::length_error("a font has run out of codes");
+  const auto code = static_cast<std::uint16_t>(codes_.size());
+  *last = code;
   const std::int64_t advance = hb_font_get_glyph_h_advance(font_.get(), glyph);
-  return (advance * 1'000'000 + units_per_em_ / 2) / units_per_em_;
+  const std::int64_t width = rounded_quotient(advance * 1'000'000, units_per_em_);
+  codes_.push_back({glyph, std::string(text), width, 0});
+  return {code, width};
 }
 
 namespace {
@@ -208,7 +206,7 @@ std::string EmbeddedFont::widths() const {
   std::string out;
   for (std::size_t i = 1; i < codes_.size(); ++i) {
     if (i > 1) out += ' ';
-    append_thousandths(out, width(codes_[i].glyph));
+    append_thousandths(out, codes_[i].width);
   }
   return out;
 }

@@ -4,7 +4,6 @@
 #include <memory>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 #include "base/result.h"
@@ -28,10 +27,13 @@ class EmbeddedFont {
 
   [[nodiscard]] const std::string& name() const { return name_; }
   [[nodiscard]] const Object& object() const { return *type0_; }
-  /// The code for `glyph` set for `text` (UTF-8).
-  [[nodiscard]] std::uint16_t code(std::uint32_t glyph, std::string_view text);
-  /// Width of the glyph as the file will state it, in thousandths of 1/1000 em.
-  [[nodiscard]] std::int64_t width(std::uint32_t glyph) const;
+  /// How a glyph is shown.
+  struct Shown {
+    std::uint16_t code = 0;
+    std::int64_t width = 0;  ///< as the file will state it, in thousandths of 1/1000 em
+  };
+  /// The code for `glyph` set for `text` (UTF-8). Throws std::length_error beyond 65,535 codes.
+  [[nodiscard]] Shown show(std::uint32_t glyph, std::string_view text);
   [[nodiscard]] int units_per_em() const { return units_per_em_; }
   /// Cuts the subset and writes the font. Error: the face cannot be subset.
   [[nodiscard]] base::Diagnostics embed();
@@ -40,6 +42,8 @@ class EmbeddedFont {
   struct Code {
     std::uint32_t glyph = 0;
     std::string text;
+    std::int64_t width = 0;
+    std::uint16_t next = 0;  ///< another code of the same glyph
   };
   [[nodiscard]] Object& descriptor(const std::string& base_font, const Object& file);
   [[nodiscard]] std::string widths() const;
@@ -52,9 +56,7 @@ class EmbeddedFont {
   Object* type0_;
   int units_per_em_;
   std::vector<Code> codes_;
-  /// For every glyph its first code; further codes of the same glyph follow through next_.
-  std::unordered_map<std::uint32_t, std::uint16_t> first_;
-  std::vector<std::uint16_t> next_;
+  std::vector<std::uint16_t> first_;  ///< by glyph, its first code
 };
 
 }  // namespace winchbook::pdf

@@ -96,10 +96,8 @@ void append_text(std::string& out, std::string_view utf8) {
     return;
   }
   out += '(';
-  for (const char c : utf8) {
-    if (c == '(' || c == ')' || c == '\\') out += '\\';
-    out += c;
-  }
+  for (const char c : utf8)
+    append_string_byte(out, static_cast<unsigned char>(c));
   out += ')';
 }
 
