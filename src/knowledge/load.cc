@@ -175,7 +175,10 @@ void check_grading(const xml::Document& document, pugi::xml_node root, base::Dia
   for (const char* axis : {"surface", "completeness"}) {
     const pugi::xml_node node = root.child("condition").child(axis);
     check_order(document, node, "word", falls, faults);
-    const pugi::xml_node last = node.last_child();
+    pugi::xml_node last;
+    for (const pugi::xml_node one : node.children("word")) {
+      last = one;
+    }
     if (whole_number(last.attribute("percent"), 1) != 0) {
       faults.push_back(base::error_at(document.where(last), "the last word does not begin at 0",
                                       "give it percent 0, bound \"from\"", "row-order"));

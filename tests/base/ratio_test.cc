@@ -39,7 +39,8 @@ TEST_CASE("rounding down goes towards minus infinity") {
 TEST_CASE("parts of a very large whole stay exact") {
   const Wide whole = Wide{1'000'000'000'000} * 1'000'000'000'000;
   Ratio sum;
-  for (int i = 0; i < 1000; ++i) sum = sum + Ratio(whole / 1000 - 1, whole);
+  for (int i = 0; i < 1000; ++i)
+    sum = sum + Ratio(whole / 1000 - 1, whole);
   CHECK(sum == Ratio(whole - 1000, whole));
   CHECK(sum < Ratio(1, 1));
 }

@@ -118,22 +118,30 @@ SurfaceCredit surface_credit(const record::Record& record, const record::Visit& 
                              const record::Piece& piece, record::Moment moment,
                              const knowledge::OriginalityRules& rules) {
   SurfaceCredit credit;
-  const record::PieceState* state = state_of(visit, piece.id, moment);
+  const record::PieceState* state = record::state_of(visit, piece.id, moment);
   std::int64_t examined = 0;
   std::int64_t kept = 0;  // hundredths of a percent × percent of credit
   const bool loss = loss_measured(record, visit, piece.id, moment);
+  const record::FinishBy uppermost = record::uppermost_finish(piece, visit, moment);
+  const bool finished_later =
+      uppermost != record::FinishBy::maker && uppermost != record::FinishBy::not_determined;
   bool loss_counts = false;
-  if (state != nullptr) {
+  if (state != nullptr && uppermost != record::FinishBy::not_determined) {
     for (const record::SurfaceShare& share : state->surface) {
+      std::string_view counted_as = word(share.state);
       const bool clean = share.state == record::SurfaceState::untouched ||
                          share.state == record::SurfaceState::cleaned;
-      loss_counts = loss_counts || (clean && loss);
-      const int percent =
-          knowledge::credit(rules.surface, clean && loss ? "cleaned-with-loss" : word(share.state));
+      if (finished_later) {
+        counted_as = word(record::SurfaceState::refinished);
+      } else if (clean && loss) {
+        counted_as = "cleaned-with-loss";
+        loss_counts = true;
+      }
       examined += hundredths(share.share);
-      kept += hundredths(share.share) * percent;
+      kept += hundredths(share.share) * knowledge::credit(rules.surface, counted_as);
     }
   }
+  if (finished_later) credit.reasons.push_back(Reason::finished_later);
   if (loss_counts) credit.reasons.push_back(Reason::loss_measured);
   if (examined > kAll) {  // more than the whole piece: nothing can be made of it
     examined = 0;
