@@ -53,6 +53,9 @@ class OpenedPdf {
   [[nodiscard]] std::string stream(std::string_view part) const {
     return inflated(with(part).second);
   }
+  [[nodiscard]] std::string stream_number(int number) const {
+    return inflated(objects_.at(number));
+  }
   /// The first stream whose inflated data hold `part`.
   [[nodiscard]] std::string stream_holding(std::string_view part) const {
     for (const auto& [number, object] : objects_) {
