@@ -7,14 +7,14 @@ import time
 import bpy
 import numpy as np
 
-from settings import HEIGHT, SAMPLES, SHOT, WIDTH, WORN
+from settings import HEIGHT, SAMPLES, SCALE, SHOT, WIDTH, WORN
 
 SC = bpy.context.scene
 EXPOSURE = 1.0
 QUALITY = 89
 
 
-def nlm(img, alb, nor, h=.20, rad=5, pr=1):
+def nlm(img, alb, nor, h=.20, rad=5, pr=1, nw=.06):
     """Joint non-local means in log space, guided by albedo and normal passes."""
     L = np.log1p(img * 4.); out = np.zeros_like(L); ws = np.zeros(L.shape[:2], np.float32)
     def boxf(a):
@@ -29,10 +29,20 @@ def nlm(img, alb, nor, h=.20, rad=5, pr=1):
             S = np.roll(L, (dy, dx), (0, 1))
             d = boxf(((L - S) ** 2).mean(2)) / (h * h * .5)
             d += ((alb - np.roll(alb, (dy, dx), (0, 1))) ** 2).sum(2) / .0022
-            d += ((nor - np.roll(nor, (dy, dx), (0, 1))) ** 2).sum(2) / .06
+            d += ((nor - np.roll(nor, (dy, dx), (0, 1))) ** 2).sum(2) / nw
             w = np.exp(-np.minimum(d, 30)) * math.exp(-(dx * dx + dy * dy) / (2 * (rad * .6) ** 2))
             out += S * w[..., None]; ws += w
     return np.expm1(out / ws[..., None]) / 4.
+
+
+def enlarge(a, w, h):
+    """Catmull-Rom resampling to w x h, for pictures rendered small and finished at full size."""
+    for ax, n in ((0, h), (1, w)):
+        m = a.shape[ax]; x = (np.arange(n) + .5) * m / n - .5; i = np.floor(x).astype(int); t = (x - i).astype(np.float32)
+        k = (-.5 * t + t ** 2 - .5 * t ** 3, 1 - 2.5 * t ** 2 + 1.5 * t ** 3, .5 * t + 2 * t ** 2 - 1.5 * t ** 3, -.5 * t ** 2 + .5 * t ** 3)
+        shape = [1, 1, 1]; shape[ax] = n
+        a = sum(k[j].reshape(shape) * np.take(a, np.clip(i + j - 1, 0, m - 1), ax) for j in range(4))
+    return np.maximum(a, 0).astype(np.float32)
 
 
 def blur(a, s):
@@ -46,7 +56,7 @@ def blur(a, s):
 
 def develop(out):
     """Render the scene and write it as a JPEG to `out`."""
-    w, h = WIDTH, HEIGHT
+    w, h = round(WIDTH * SCALE), round(HEIGHT * SCALE)
     r = SC.render; r.engine = 'CYCLES'; r.resolution_x, r.resolution_y, r.resolution_percentage = w, h, 100
     c = SC.cycles; c.device = 'CPU'; c.samples = SAMPLES; c.use_adaptive_sampling = True; c.adaptive_threshold = .04; c.adaptive_min_samples = 10
     c.use_denoising = False; c.max_bounces = 4; c.diffuse_bounces = 1; c.glossy_bounces = 3; c.transmission_bounces = 2
@@ -76,7 +86,9 @@ def develop(out):
     img *= np.minimum(1, 1.2 * (nb + .02) / (lum + 1e-4))[..., None]
     nor = blur(nor, 1)
     keep = .15 if WORN else .10
-    img = (1 - keep) * nlm(img, alb, nor, h=.20 if WORN else .26) + keep * img
+    img = (1 - keep) * nlm(img, alb, nor, h=.21 if WORN else .32, nw=.06 if WORN else .12) + keep * img
+    w, h = WIDTH, HEIGHT
+    if SCALE != 1: img = np.expm1(enlarge(np.log1p(img * 4), w, h)) / 4
     # in-camera sharpening, done on the log image so highlights do not ring
     lg = np.log1p(img * 4); img = np.expm1(np.maximum(lg + .40 * (lg - blur(lg, 1)), 0)) / 4
     # lens and sensor: faint bloom, vignette, luminance-dependent grain

@@ -41,6 +41,7 @@ _parser.add_argument('--shot', choices=list(SHOTS), required=True)
 _parser.add_argument('-o', '--out', required=True)
 _parser.add_argument('--draft', action='store_true', help='480 pixels wide, 10 samples')
 _parser.add_argument('--samples', type=int, help='override the samples per pixel')
+_parser.add_argument('--scale', type=float, default=1., help='render at this share of the size, then enlarge')
 _args = _parser.parse_args(sys.argv[sys.argv.index('--') + 1:])
 
 SHOT, OUT = _args.shot, _args.out
@@ -48,6 +49,7 @@ VIEW, STATE, REEL, WIDTH, HEIGHT, SAMPLES = SHOTS[SHOT]
 if _args.draft:
     WIDTH, HEIGHT, SAMPLES = 480, 360, 10
 SAMPLES = _args.samples or SAMPLES
+SCALE = _args.scale
 WORN = STATE == 'found'
 DUNLIN = REEL == 'dunlin-2'
 RND = random.Random(40)          # one seed for both states: wear and turned slots stay put
