@@ -115,6 +115,33 @@ inline std::vector<Shape> shapes_in(const layout::Frame& frame) {
   return all;
 }
 
+/// True when the straight outlines of a filled path wind round the spot.
+inline bool covers(const layout::PathItem& path, double x, double y) {
+  using Kind = layout::PathItem::Step::Kind;
+  int winding = 0;
+  layout::Point start;
+  layout::Point here;
+  const auto side = [&](const layout::Point& to) {
+    const double x0 = to_points(here.x);
+    const double y0 = to_points(here.y);
+    const double x1 = to_points(to.x);
+    const double y1 = to_points(to.y);
+    if ((y0 <= y) != (y1 <= y)) {
+      const double crossing = x0 + (y - y0) / (y1 - y0) * (x1 - x0);
+      if (crossing > x) winding += y1 > y0 ? 1 : -1;
+    }
+    here = to;
+  };
+  for (const layout::PathItem::Step& step : path.steps) {
+    if (step.kind == Kind::move) {
+      start = here = step.to;
+    } else {
+      side(step.kind == Kind::close ? start : step.to);
+    }
+  }
+  return winding != 0;
+}
+
 /// The words that begin so, or nothing.
 inline std::optional<Words> find(const layout::Frame& frame, const text::FontMetrics& fonts,
                                  const std::string& beginning) {
