@@ -31,6 +31,7 @@ class Object {
   Object(HPDF_Dict dict, std::string_view data);
   Object(const Object&) = delete;
   Object& operator=(const Object&) = delete;
+  ~Object() = default;
 
   std::string entries;
 
