@@ -23,24 +23,6 @@ bool is_inside(const fs::path& file, const fs::path& folder) {
   return rest == folder.end();
 }
 
-/// A path that a link leads out of the reel's folder. What its text alone shows is a rule of the
-/// record.
-std::optional<Diagnostic> fault_of_place(const base::Files& files, const fs::path& folder,
-                                         const std::string& file) {
-  const fs::path path = folder / file;
-  if (!files.exists(path)) {
-    return base::error(fmt::format("photograph \"{}\" is missing", file),
-                       "put the file back, or take the photograph out of the record",
-                       "photo-missing");
-  }
-  if (!is_inside(files.resolved(path), files.resolved(folder))) {
-    return base::error(
-        fmt::format("photograph \"{}\" leaves the reel's folder through a link", file),
-        "copy the file into photos/ in place of the link", "photo-path");
-  }
-  return std::nullopt;
-}
-
 void compare(const record::Photo& photo, const photo::JpegFacts& facts, const std::string& bytes,
              Diagnostics& found) {
   if (facts.width != photo.width || facts.height != photo.height) {
@@ -76,6 +58,24 @@ void check_original(const base::Files& files, const fs::path& folder, const reco
 }
 
 }  // namespace
+
+// What a path's text alone shows is a rule of the record.
+/// record.
+std::optional<Diagnostic> fault_of_place(const base::Files& files, const fs::path& folder,
+                                         const std::string& file) {
+  const fs::path path = folder / file;
+  if (!files.exists(path)) {
+    return base::error(fmt::format("photograph \"{}\" is missing", file),
+                       "put the file back, or take the photograph out of the record",
+                       "photo-missing");
+  }
+  if (!is_inside(files.resolved(path), files.resolved(folder))) {
+    return base::error(
+        fmt::format("photograph \"{}\" leaves the reel's folder through a link", file),
+        "copy the file into photos/ in place of the link", "photo-path");
+  }
+  return std::nullopt;
+}
 
 Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
                              const record::Photo& photo) {

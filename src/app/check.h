@@ -2,6 +2,8 @@
 
 #include <cstddef>
 #include <filesystem>
+#include <optional>
+#include <string>
 
 #include "base/diagnostic.h"
 #include "base/files.h"
@@ -21,6 +23,11 @@ struct CheckReport {
 /// written. `schemas` is the folder with record-1.xsd.
 [[nodiscard]] CheckReport check(const base::Files& files, const std::filesystem::path& path,
                                 const std::filesystem::path& schemas);
+
+/// A photograph that is not there, or that a link leads out of the reel's folder; without a place.
+[[nodiscard]] std::optional<base::Diagnostic> fault_of_place(const base::Files& files,
+                                                             const std::filesystem::path& folder,
+                                                             const std::string& file);
 
 /// Checks one photograph against the record. Errors and warnings without a place.
 [[nodiscard]] base::Diagnostics check_photograph(const base::Files& files,

@@ -4,6 +4,7 @@
 #include <set>
 #include <utility>
 
+#include "app/check.h"
 #include "app/editions.h"
 #include "assess/assessment.h"
 #include "document/document.h"
@@ -99,6 +100,11 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
   for (const record::Photo& photo : loaded.record.photos) {
     if (photo.withheld) continue;
     const base::Location where = loaded.where(photo.id.text);
+    if (auto fault = fault_of_place(world.files, loaded.folder, photo.file)) {
+      fault->where = where;
+      faults.push_back(std::move(*fault));
+      continue;
+    }
     auto bytes = world.files.read(loaded.folder / photo.file, photo::kMostBytes);
     const bool same = bytes && seal::hex(seal::fingerprint(*bytes)) == photo.sha256;
     const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});

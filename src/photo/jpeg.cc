@@ -126,6 +126,11 @@ bool read_rows(Decoder& decoder, unsigned char* row) {
   return true;
 }
 
+Diagnostic cut_short() {
+  return refuse("the photograph is cut short", "copy it again from the camera or the backup",
+                "photo-truncated");
+}
+
 Diagnostic damaged(const Decoder& decoder) {
   if (decoder.too_many_scans) {
     return refuse(fmt::format("the photograph is stored in more than {} passes", kMostScans),
@@ -134,8 +139,7 @@ Diagnostic damaged(const Decoder& decoder) {
   const std::string_view said = decoder.said.data();
   if (said.find("Premature end") != std::string_view::npos ||
       said.find("No more bytes") != said.npos) {
-    return refuse("the photograph is cut short", "copy it again from the camera or the backup",
-                  "photo-truncated");
+    return cut_short();
   }
   return refuse(fmt::format("the photograph is damaged ({})", said),
                 "copy it again from the camera or the backup", "photo-damaged");
@@ -196,6 +200,13 @@ JpegFacts facts_of(jpeg_decompress_struct& info) {
   return facts;
 }
 
+/// A JPEG ends with its end marker (ITU-T T.81, B.1.1.3); a few bytes behind it do no harm.
+bool has_end(std::string_view bytes) {
+  constexpr std::size_t kMostBehind = 4096;
+  const std::size_t end = bytes.rfind("\xFF\xD9");
+  return end != std::string_view::npos && bytes.size() - end <= kMostBehind;
+}
+
 enum class Depth { header, all_rows };
 
 base::Result<JpegFacts> look(std::string_view bytes, Depth depth) {
@@ -216,6 +227,7 @@ base::Result<JpegFacts> look(std::string_view bytes, Depth depth) {
   decoder->errors.emit_message = ignore_message;
   JpegFacts facts = facts_of(decoder->info);
   decoder->errors.emit_message = on_message;
+  if (!has_end(bytes)) return cut_short();
   if (depth == Depth::header) return facts;
   std::vector<unsigned char> row(static_cast<std::size_t>(facts.width) * 4);
   if (!read_rows(*decoder, row.data())) return damaged(*decoder);

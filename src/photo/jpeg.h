@@ -41,7 +41,8 @@ struct JpegFacts {
 };
 
 /// Reads the headers. Error, in a sentence, when the bytes are empty, another kind of file, a JPEG
-/// that PDF cannot hold (arithmetic coding, 12 bits, four colours), or absurdly large.
+/// that PDF cannot hold (arithmetic coding, 12 bits, four colours), absurdly large, or without the
+/// end marker.
 [[nodiscard]] base::Result<JpegFacts> inspect(std::string_view bytes);
 
 /// The same, and decodes every row: error also when the file is cut short or damaged.

@@ -100,6 +100,8 @@ TEST_CASE("a JPEG cut short anywhere is refused") {
     CAPTURE(length);
     CHECK_FALSE(refusal(whole.substr(0, length)).empty());
   }
+  CHECK_FALSE(photo::inspect(whole.substr(0, whole.size() - 40)));
+  CHECK(photo::inspect(whole + "\n"));
   const std::string progressive = bytes_of("progressive.jpg");
   CHECK_FALSE(refusal(progressive.substr(0, progressive.size() / 2)).empty());
 }
