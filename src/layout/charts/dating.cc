@@ -6,6 +6,7 @@
 
 #include "layout/charts/charts.h"
 #include "layout/charts/dating_axis.h"
+#include "layout/charts/dating_bars.h"
 #include "layout/charts/drawing.h"
 
 namespace winchbook::layout::charts {
@@ -16,10 +17,6 @@ using document::DatingChart;
 using End = DatingChart::End;
 using Range = DatingChart::Range;
 
-constexpr Length kBar = points(5.5);
-constexpr Length kStop = points(11);
-constexpr Length kStopThick = points(2);
-constexpr Length kTaper = points(16);
 constexpr Length kProfile = points(52);
 constexpr Length kGap = points(4);
 
@@ -36,85 +33,6 @@ document::Text in_bold_lines(const std::string& words) {
     start = end + 1;
   }
   return text;
-}
-
-/// Where a bar runs on paper, and how it ends.
-struct Bar {
-  Length from;
-  Length to;
-  End first_end = End::hard;
-  End last_end = End::hard;
-};
-
-Bar bar_of(const DatingChart::Mark& mark, const Scale& scale) {
-  Bar bar{scale.left + kOpenEnd, scale.right - kOpenEnd, mark.first_end, mark.last_end};
-  if (mark.first_end != End::none) bar.from = scale.at(mark.first);
-  if (mark.last_end != End::none) bar.to = scale.at(mark.last);
-  if (bar.to < bar.from) std::swap(bar.from, bar.to);
-  return bar;
-}
-
-std::vector<Point> shape_of(const Bar& bar, Length middle) {
-  const Length half = kBar / 2;
-  const Length taper = std::min(kTaper, base::scaled(bar.to - bar.from, 42, 100));
-  std::vector<Point> corners;
-  if (bar.first_end == End::soft) {
-    corners = {{bar.from, middle}, {bar.from + taper, middle - half}};
-  } else {
-    corners = {{bar.from, middle + half}, {bar.from, middle - half}};
-  }
-  if (bar.last_end == End::soft) {
-    corners.insert(
-        corners.end(),
-        {{bar.to - taper, middle - half}, {bar.to, middle}, {bar.to - taper, middle + half}});
-  } else {
-    corners.insert(corners.end(), {{bar.to, middle - half}, {bar.to, middle + half}});
-  }
-  if (bar.first_end == End::soft) corners.push_back({bar.from + taper, middle + half});
-  return corners;
-}
-
-void draw_stop(Length left, Length middle, Drawing& drawing) {
-  drawing.box({left, middle - kStop / 2, kStopThick, kStop}, drawing.style().ink);
-}
-
-void draw_dots(Length from, Length to, Length middle, Drawing& drawing) {
-  if (from >= to) return;
-  drawing.dashes({from, middle}, {to, middle}, points(1), points(1), points(1.6));
-}
-
-void draw_bar(const Bar& bar, Length middle, bool open, const Scale& scale, Drawing& drawing) {
-  const std::vector<Point> corners = shape_of(bar, middle);
-  if (open) {
-    PathItem path = [&] {
-      // A stroke lies half outside its path: draw it inside.
-      Bar inner{bar.from + points(0.375), bar.to - points(0.375), bar.first_end, bar.last_end};
-      if (inner.to < inner.from) inner = bar;
-      PathItem outline;
-      for (const Point& corner : shape_of(inner, middle)) {
-        outline.steps.push_back({.kind = outline.steps.empty() ? PathItem::Step::Kind::move
-                                                               : PathItem::Step::Kind::line,
-                                 .to = corner});
-      }
-      outline.steps.push_back({.kind = PathItem::Step::Kind::close});
-      return outline;
-    }();
-    path.filled = true;
-    path.fill = {255, 255, 255};
-    path.stroked = true;
-    path.stroke = {points(0.75), drawing.style().ink};
-    path.tag = drawing.figure();
-    drawing.add(std::move(path));
-  } else {
-    drawing.polygon(corners, drawing.style().bar);
-  }
-  // A stop stands inside its bar: its outer edge is the date.
-  if (bar.first_end == End::hard) draw_stop(bar.from, middle, drawing);
-  if (bar.last_end == End::hard) {
-    draw_stop(std::max(bar.to - kStopThick, scale.left), middle, drawing);
-  }
-  if (bar.first_end == End::none) draw_dots(scale.left, bar.from, middle, drawing);
-  if (bar.last_end == End::none) draw_dots(bar.to, scale.right, middle, drawing);
 }
 
 /// The chart's fixed places while its rows are drawn one under the other.
@@ -139,7 +57,7 @@ std::optional<Edges> window_edges(const Sheet& sheet) {
 
 /// The reason beside a bar that was left out, where it meets neither bar nor window; otherwise
 /// nothing, and it goes under the mark's name.
-std::optional<Length> place_for_reason(const Bar& bar, Length width, const Sheet& sheet) {
+std::optional<Length> place_for_reason(const DatingBar& bar, Length width, const Sheet& sheet) {
   const Scale& scale = sheet.scale;
   const Length start = bar.first_end == End::none ? scale.left : bar.from;
   const Length end = bar.last_end == End::none ? scale.right : bar.to;
@@ -159,7 +77,7 @@ std::optional<Length> place_for_reason(const Bar& bar, Length width, const Sheet
 Length draw_mark(const DatingChart::Mark& mark, Length top, const Sheet& sheet, Drawing& drawing) {
   const bool left_out = !mark.left_out.empty();
   const Length middle = top + sheet.row / 2;
-  const Bar bar = bar_of(mark, sheet.scale);
+  const DatingBar bar = bar_of(mark, sheet.scale);
   document::Text name = document::plain(mark.name);
   if (left_out) {
     const Label reason = drawing.label(in_italic(mark.left_out), drawing.width());
@@ -176,7 +94,7 @@ Length draw_mark(const DatingChart::Mark& mark, Length top, const Sheet& sheet, 
   }
   const Label label = drawing.label(name, sheet.columns.label - points(6));
   drawing.put(label, {}, middle);
-  draw_bar(bar, middle, left_out, sheet.scale, drawing);
+  draw_bar(bar, middle, sheet.scale, drawing);
   return std::max(sheet.row, points(3.75) + drawing.leading() * label.lines);
 }
 
@@ -255,63 +173,6 @@ Length draw_range(const Range& range, Length thickness, Length top, const Sheet&
   return points(11.25);
 }
 
-struct KeyEntry {
-  Bar bar;
-  bool open = false;
-  const std::string& words;
-};
-
-/// The kinds of end that occur, each with a small bar; returns the height.
-Length draw_key(Length top, const Sheet& sheet, Drawing& drawing) {
-  const auto occurs = [&](auto&& is_so) {
-    return std::any_of(sheet.chart.marks.begin(), sheet.chart.marks.end(), is_so);
-  };
-  const auto ends_so = [&](End end) {
-    return occurs([&](const DatingChart::Mark& mark) {
-      return mark.first_end == end || mark.last_end == end;
-    });
-  };
-  const DatingChart::Key& key = sheet.chart.key;
-  std::vector<KeyEntry> entries;
-  const Bar sample{Length{}, points(22), End::hard, End::hard};
-  // A bar without an end of its own kind at the right is simply cut off there.
-  constexpr End kCut = End::none;
-  if (ends_so(End::hard))
-    entries.push_back({{sample.from, sample.to, End::hard, kCut}, false, key.hard});
-  if (ends_so(End::soft))
-    entries.push_back({{sample.from, sample.to, End::soft, kCut}, false, key.soft});
-  if (ends_so(End::none))
-    entries.push_back({{points(18), points(26), kCut, kCut}, false, key.none});
-  if (occurs([](const DatingChart::Mark& mark) { return !mark.left_out.empty(); })) {
-    entries.push_back({{sample.from, points(20), kCut, kCut}, true, key.left_out});
-  }
-  Length x;
-  Length y = top;
-  bool any = false;
-  for (const KeyEntry& entry : entries) {
-    if (entry.words.empty()) continue;
-    const Length start = entry.bar.to + points(6);
-    const Label words = drawing.label(document::plain(entry.words), drawing.width() - start);
-    if (any && x + start + words.width > drawing.width()) {
-      x = {};
-      y += drawing.leading() + points(3.75);
-    }
-    const Length middle = y + points(7.5);
-    Bar bar = entry.bar;
-    bar.from += x;
-    bar.to += x;
-    // The dots of an unknown end run only where the scale says; here that is the entry's own place.
-    const bool dotted = entry.bar.from > Length{};
-    const Scale place{0, 1, dotted ? x : bar.from, bar.to};
-    draw_bar(bar, middle, entry.open, place, drawing);
-    drawing.put(words, x + start, middle);
-    y += drawing.leading() * (words.lines - 1);
-    x += start + words.width + points(16);
-    any = true;
-  }
-  return any ? y - top + points(15) : Length{};
-}
-
 /// Returns where the rows begin.
 Length draw_head(const Sheet& sheet, Drawing& drawing) {
   const std::optional<Edges> window = window_edges(sheet);
@@ -364,7 +225,7 @@ Frame set_dating(const DatingChart& chart, Length width, TagId figure, const Set
     if (chart.nine_tenths) y += draw_range(*chart.nine_tenths, points(1), y, sheet, drawing);
   }
   const Length key_top = y + points(7.5);
-  const Length key = draw_key(key_top, sheet, drawing);
+  const Length key = draw_dating_key(chart, key_top, drawing);
   return drawing.finish(key > Length{} ? key_top + key : y);
 }
 
