@@ -1,0 +1,398 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "app/grade.h"
+#include "app/grade_words.h"
+
+namespace winchbook::app {
+namespace {
+
+namespace originality = assess::originality;
+namespace condition = assess::condition;
+
+constexpr std::size_t kColumns = 100;
+
+std::size_t width(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+  }));
+}
+
+std::string padded(std::string text, std::size_t columns) {
+  const std::size_t wide = width(text);
+  if (wide < columns) text.append(columns - wide, ' ');
+  return text;
+}
+
+std::string right(const std::string& text, std::size_t columns) {
+  const std::size_t wide = width(text);
+  return wide < columns ? std::string(columns - wide, ' ') + text : text;
+}
+
+/// Words broken into lines of kColumns, every line but the first hanging by `indent`.
+std::string wrapped(std::string_view text, std::size_t indent) {
+  std::string out(indent, ' ');
+  std::size_t column = indent;
+  while (!text.empty()) {
+    const std::size_t space = text.find(' ');
+    const std::string_view word = text.substr(0, space);
+    text = space == std::string_view::npos ? std::string_view() : text.substr(space + 1);
+    if (column > indent && column + 1 + width(word) > kColumns) {
+      out += "\n" + std::string(indent, ' ');
+      column = indent;
+    }
+    if (column > indent) {
+      out += ' ';
+      ++column;
+    }
+    out += word;
+    column += width(word);
+  }
+  return out + "\n";
+}
+
+std::string trimmed(std::string line) {
+  line.erase(line.find_last_not_of(' ') + 1);
+  return line + "\n";
+}
+
+std::string heading(std::string_view text) {
+  return fmt::format("\n{}\n{}\n", text, std::string(width(text), '-'));
+}
+
+std::string counted(int number, std::string_view one) {
+  return fmt::format("{} {}{}", number, one, number == 1 ? "" : "s");
+}
+
+std::string figure(const std::optional<base::RatioRange>& range) {
+  return range ? points(*range, 1) : "no index";
+}
+
+std::string index_line(std::string_view name, const originality::Index& index,
+                       std::string_view what) {
+  return trimmed(padded(std::string(name), 22) + padded(figure(index.found), 16) +
+                 padded(figure(index.left), 16) + std::string(what));
+}
+
+std::string assembled(const originality::Finding& finding, const Graded& graded) {
+  std::string out;
+  for (const originality::Assembled& mixed : finding.assembled) {
+    const bool found = mixed.when == record::Moment::found;
+    out += wrapped(
+        fmt::format("As {} it is assembled from at least {}: the reel that gave most gave {} in a "
+                    "hundred of the weight, and {} are needed. {}",
+                    found ? "found" : "left", counted(mixed.at_least_reels, "reel"),
+                    points(mixed.largest_share, 1), graded.knowledge.originality.dominant_percent,
+                    graded.knowledge.originality.dominant_reason),
+        0);
+  }
+  return out;
+}
+
+std::string counts(std::string_view moment, const originality::Counts& of) {
+  std::string out = fmt::format("As {}: of {}, {} original", moment,
+                                counted(of.places_for, "piece"), of.original);
+  const auto add = [&](int number, std::string_view what) {
+    if (number > 0) out += fmt::format(", {} {}", number, what);
+  };
+  add(of.life, "of its life");
+  add(of.other, "not this reel's own");
+  add(of.missing, "missing");
+  add(of.not_determined, "not determined");
+  return wrapped(out + ".", 0);
+}
+
+std::string figures(const originality::Finding& finding, const Graded& graded) {
+  std::string out = heading("Originality");
+  out += padded("in a hundred", 22) + padded("as found", 16) + "as left\n";
+  out += index_line("born here", finding.born_here, "pieces the maker put on this reel, by weight");
+  out += index_line("surface", finding.surface, "how the maker left his own surfaces");
+  out += index_line("right for the model", finding.right_for_model,
+                    "a separate figure; the bench may raise it");
+  out += assembled(finding, graded);
+  out += counts("found", finding.found);
+  out += counts("left", finding.left);
+  return out;
+}
+
+std::string surface_words(const originality::Side& side) {
+  if (!side.makers_surface) return "-";
+  if (side.surface.empty()) return "not examined";
+  std::string out;
+  for (const record::SurfaceShare& share : side.surface) {
+    if (!out.empty()) out += ", ";
+    out += term(share.state).spoken;
+    if (share.share.value != base::Decimal(100, 0)) out += " " + share.share.value.text();
+  }
+  return out;
+}
+
+/// What explains the row beyond the plain case: born here, weighed by the list.
+std::string reasons(const originality::PieceRow& row) {
+  using originality::Reason;
+  std::string out;
+  for (const Reason reason : row.reasons) {
+    if (reason == Reason::record_born_here || reason == Reason::weight_of_parts_list) continue;
+    out += (out.empty() ? "" : "; ") + std::string(term(reason).spoken);
+  }
+  return out;
+}
+
+std::string ledger_row(const originality::PieceRow& row) {
+  std::string name = row.name;
+  if (row.seats > 1) name += fmt::format(" ({})", row.seats);
+  const std::string left = row.changed ? std::string(term(row.left.standing).spoken) : "the same";
+  std::string out = trimmed(right(std::to_string(row.number), 3) + "  " + padded(name, 30) + ' ' +
+                            right(row.weighed ? points(row.weight, 2) : "-", 6) + "  " +
+                            padded(std::string(term(row.found.standing).spoken), 27) + ' ' +
+                            padded(left, 26) + row.letter.value_or(""));
+  const std::string before = surface_words(row.found);
+  const std::string after = surface_words(row.left);
+  if (before != "-" || after != "-") {
+    out += wrapped("surface: " + before + (before == after ? "" : "; as left " + after), 5);
+  }
+  const std::string why = reasons(row);
+  if (!why.empty()) out += wrapped(why, 5);
+  return out;
+}
+
+std::string ledger(const originality::Finding& finding) {
+  std::string out = heading("First ledger");
+  out += trimmed(" no  " + padded("place", 30) + " weight  " + padded("as found", 27) + " as left");
+  for (const originality::PieceRow& row : finding.rows) {
+    out += ledger_row(row);
+  }
+  return out;
+}
+
+const originality::PieceRow& row_of(const originality::Finding& finding, int number) {
+  return finding.rows.at(static_cast<std::size_t>(number) - 1);
+}
+
+std::string tenths(std::int64_t steps) {
+  return points(base::Ratio(steps, 1000), 1);
+}
+
+std::string shares(const originality::Finding& finding, std::string_view name,
+                   const originality::Index& index, const originality::Change& change) {
+  if (!index.found || !index.left || change.shares.empty()) return "";
+  const auto told = [](std::int64_t low, std::int64_t high) {
+    return low == high ? tenths(low) : tenths(low) + " / " + tenths(high);
+  };
+  std::string out =
+      fmt::format("{}, from {} to {}\n", name, figure(index.found), figure(index.left));
+  for (const originality::PrintedShare& share : originality::printed(index, change, 1000)) {
+    const originality::PieceRow& row = row_of(finding, share.row);
+    out += trimmed("  " + padded(row.letter.value_or(""), 3) + padded(row.name, 34) +
+                   right(told(share.low, share.high), 16));
+  }
+  out += trimmed("  " + padded("together", 37) +
+                 right(told(index.left->low.rounded(1000) - index.found->low.rounded(1000),
+                            index.left->high.rounded(1000) - index.found->high.rounded(1000)),
+                       16));
+  return out;
+}
+
+std::string changes(const originality::Finding& finding) {
+  const std::string told =
+      shares(finding, "born here", finding.born_here, finding.born_here_change) +
+      shares(finding, "surface", finding.surface, finding.surface_change) +
+      shares(finding, "right for the model", finding.right_for_model,
+             finding.right_for_model_change);
+  std::string out = heading("What changed the figures, piece by piece");
+  return out + (told.empty() ? "Nothing.\n" : told);
+}
+
+std::string way_back(const record::Record& record, const originality::Finding& finding) {
+  const originality::WayBack& way = finding.way_back;
+  std::string out = heading("Way back");
+  if (way.returns.empty() && way.surface_losses.empty()) return out + "Nothing was taken.\n";
+  for (const originality::Return& back : way.returns) {
+    const originality::PieceRow& row = row_of(finding, back.row);
+    const record::Piece* old = back.old_piece ? find(record, *back.old_piece) : nullptr;
+    std::string line =
+        padded(row.letter.value_or("-"), 3) + (old == nullptr ? row.name : old->name);
+    line += fmt::format(": {}", term(back.outcome).spoken);
+    if (back.because != originality::Return::Because::at_hand &&
+        back.because != originality::Return::Because::was_missing) {
+      line += fmt::format("; {}", term(back.because).spoken);
+    }
+    if (back.degree)
+      line +=
+          fmt::format("; the fitting comes undone to {} in a hundred", back.degree->value.text());
+    if (back.reel_altered) line += "; the reel itself was altered for it";
+    out += wrapped(line, 0);
+  }
+  for (const originality::SurfaceLoss& loss : way.surface_losses) {
+    const base::RatioRange gone{loss.lost.at_low - loss.recovered.at_low,
+                                loss.lost.at_high - loss.recovered.at_high};
+    out += wrapped(fmt::format("-  {}: its surface stays lower by {}",
+                               row_of(finding, loss.row).name, points(gone, 1)),
+                   0);
+  }
+  if (way.born_here_restored) {
+    out += wrapped(fmt::format("With what is at hand back in its place, born here is {} (as found "
+                               "{}, as left {}).",
+                               figure(way.born_here_restored), figure(finding.born_here.found),
+                               figure(finding.born_here.left)),
+                   0);
+  }
+  if (way.surface_restored) {
+    out += wrapped(fmt::format("Its surface is then {} (as found {}, as left {}).",
+                               figure(way.surface_restored), figure(finding.surface.found),
+                               figure(finding.surface.left)),
+                   0);
+  }
+  return out;
+}
+
+// ---- condition
+// ------------------------------------------------------------------------------------
+
+template <class Words> std::string word_of(const condition::WordRange& range, const Words& words) {
+  const auto told = [&](int number) {
+    std::string word = words.at(static_cast<std::size_t>(number)).word;
+    std::replace(word.begin(), word.end(), '-', ' ');
+    return word;
+  };
+  return range.best == range.worst ? told(range.best)
+                                   : told(range.worst) + " to " + told(range.best);
+}
+
+std::string axis(std::string_view name, const std::string& found, const std::string& left) {
+  return trimmed(padded(std::string(name), 14) + padded(found, 26) + left);
+}
+
+std::string surface_fact(const condition::SurfaceReading& reading) {
+  return reading.share ? points(*reading.share, 1) + " in a hundred" : "no area known";
+}
+
+std::string structure_fact(const condition::StructureReading& reading) {
+  return reading.faults() == 0 && !reading.examined ? "not examined"
+                                                    : counted(reading.faults(), "named fault");
+}
+
+std::string working_fact(const condition::WorkingReading& reading) {
+  if (reading.tests == 0) return "no test";
+  std::string out = fmt::format("{} of {} as made", reading.as_made, reading.tests);
+  if (reading.not_safe_to_test > 0) out += fmt::format(", {} not safe", reading.not_safe_to_test);
+  if (reading.not_tested > 0) out += fmt::format(", {} open", reading.not_tested);
+  return out;
+}
+
+std::string completeness_fact(const condition::CompletenessReading& reading) {
+  std::string out = fmt::format("{} of {} places", reading.filled, reading.seats);
+  if (reading.loose > 0) out += fmt::format(", {} loose", reading.loose);
+  return out;
+}
+
+std::string axes(const Graded& graded, const condition::Finding& finding) {
+  const knowledge::ConditionRules& rules = graded.knowledge.condition;
+  const condition::Readings& found = finding.found;
+  const condition::Readings& left = finding.left;
+  std::string out = heading("Condition: four axes, never one");
+  out += axis("", "as found", "as left");
+  out += axis("surface", word_of(found.surface.word, rules.surface.words),
+              word_of(left.surface.word, rules.surface.words));
+  out += axis("", surface_fact(found.surface), surface_fact(left.surface));
+  out += axis("structure", word_of(found.structure.word, rules.structure),
+              word_of(left.structure.word, rules.structure));
+  out += axis("", structure_fact(found.structure), structure_fact(left.structure));
+  out += axis("working", word_of(found.working.word, rules.working),
+              word_of(left.working.word, rules.working));
+  out += axis("", working_fact(found.working), working_fact(left.working));
+  out += axis("completeness", word_of(found.completeness.word, rules.completeness.words),
+              word_of(left.completeness.word, rules.completeness.words));
+  out += axis("", completeness_fact(found.completeness), completeness_fact(left.completeness));
+  out += wrapped(fmt::format("The surface is reckoned {}.", term(finding.area_basis).spoken), 0);
+  return out;
+}
+
+std::string when(bool found, bool left) {
+  return found && left ? "as found and as left" : found ? "as found" : "as left";
+}
+
+std::string named(const record::Record& record, const record::Visit& visit,
+                  const condition::Finding& finding) {
+  std::string out;
+  const auto severity = [](const std::optional<record::Severity>& of, std::string_view without) {
+    return of ? std::string(term(*of).spoken) : std::string(without);
+  };
+  for (const record::Fault& fault : visit.findings.faults) {
+    out += wrapped(fmt::format("Fault: {}. As found: {}; as left: {}.", fault.name,
+                               severity(fault.found, "not there, or not seen"),
+                               severity(fault.left, "put right")),
+                   0);
+  }
+  const auto name_of = [&](const record::PieceId& id) { return find(record, id)->name; };
+  for (const condition::Restored& one : finding.restored) {
+    out += wrapped(fmt::format("Restored: {}, {}, {}.", name_of(one.piece), term(one.state).spoken,
+                               when(one.found, one.left)),
+                   0);
+  }
+  for (const condition::Empty& one : finding.empty) {
+    out += wrapped(fmt::format("Empty: {}, {} as found, {} as left.", find(record, one.place)->name,
+                               one.found, one.left),
+                   0);
+  }
+  const auto rating = [](const std::optional<int>& of) {
+    return of ? std::to_string(*of) : std::string("not examined");
+  };
+  for (const condition::Corrosion& one : finding.corrosion) {
+    out += wrapped(
+        fmt::format("Corrosion (ISO 10289, 10 none to 0): {}, protection {} as found, {} as left; "
+                    "appearance {} as found, {} as left.",
+                    name_of(one.piece), rating(one.protection_found), rating(one.protection_left),
+                    rating(one.appearance_found), rating(one.appearance_left)),
+        0);
+  }
+  if (!out.empty()) out.insert(0, heading("Named, whatever the words above"));
+  return out;
+}
+
+std::string visit_line(const record::Visit& visit) {
+  return fmt::format("taken in {}, {}", visit.taken_in.text(),
+                     visit.hand_back ? "handed back " + visit.hand_back->on.text()
+                                     : std::string("still at the bench"));
+}
+
+std::string earlier(const Graded& graded) {
+  std::string out;
+  const auto& visits = graded.assessment.visits;
+  for (std::size_t i = 0; i + 1 < visits.size(); ++i) {
+    const originality::Finding& finding = visits[i].originality;
+    const record::Visit& visit = *find(graded.loaded.record, visits[i].visit);
+    out += wrapped(fmt::format("{}: born here {}, then {}; surface {}, then {}.", visit_line(visit),
+                               figure(finding.born_here.found), figure(finding.born_here.left),
+                               figure(finding.surface.found), figure(finding.surface.left)),
+                   0);
+  }
+  if (!out.empty()) out.insert(0, heading("Earlier visits"));
+  return out;
+}
+
+}  // namespace
+
+std::string grade_in_words(const Graded& graded) {
+  const record::Record& record = graded.loaded.record;
+  std::string out = record.reel.name;
+  if (!record.reel.model.empty() && record.reel.model != record.reel.name) {
+    out += ", " + record.reel.model;
+  }
+  out += "\n";
+  const assess::VisitAssessment* answer = graded.assessment.last();
+  if (answer == nullptr) return out + "It has not been at the bench yet.\n";
+  const record::Visit& visit = *find(record, answer->visit);
+  out += visit_line(visit) + "\n";
+  out += figures(answer->originality, graded);
+  out += ledger(answer->originality);
+  out += changes(answer->originality);
+  out += way_back(record, answer->originality);
+  out += axes(graded, answer->condition);
+  out += named(record, visit, answer->condition);
+  out += earlier(graded);
+  return out;
+}
+
+}  // namespace winchbook::app
