@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 #include <optional>
+#include <string_view>
 #include <utility>
 
 #include "photo/jpeg.h"
@@ -89,7 +90,10 @@ Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
     compare(photo, *facts, *bytes, found);
   } else {
     Diagnostic fault = facts.faults().front();
-    fault.message = fmt::format("photograph \"{}\": {}", photo.file, fault.message);
+    constexpr std::string_view kUnnamed = "the photograph";
+    if (fault.message.starts_with(kUnnamed)) {
+      fault.message.replace(0, kUnnamed.size(), fmt::format("photograph \"{}\"", photo.file));
+    }
     found.push_back(std::move(fault));
   }
   check_original(files, folder, photo, found);

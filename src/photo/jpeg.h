@@ -40,9 +40,9 @@ struct JpegFacts {
   bool tells_where_taken = false;  ///< Exif data with a GPS part
 };
 
-/// Reads the headers. Error, in a sentence, when the bytes are empty, another kind of file, a JPEG
-/// that PDF cannot hold (arithmetic coding, 12 bits, four colours), absurdly large, or without the
-/// end marker.
+/// Reads the headers. Error, in a sentence that begins with "the photograph", when the bytes are
+/// empty, another kind of file, a JPEG that PDF cannot hold (arithmetic coding, 12 bits, four
+/// colours), absurdly large, or without the end marker.
 [[nodiscard]] base::Result<JpegFacts> inspect(std::string_view bytes);
 
 /// The same, and decodes every row: error also when the file is cut short or damaged.

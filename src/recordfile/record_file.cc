@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <iterator>
 #include <utility>
 
@@ -117,7 +118,15 @@ base::Result<LoadedRecord> read_bytes(std::string file, std::string bytes,
 base::Result<LoadedRecord> read(const base::Files& files, const std::filesystem::path& path,
                                 const std::filesystem::path& schemas) {
   const std::filesystem::path file = record_path(files, path);
-  auto bytes = files.read(file, xml::Limits{}.bytes);
+  constexpr std::uintmax_t kMostBytes = xml::Limits{}.bytes;
+  if (const auto size = files.size(file); size && *size > kMostBytes && !files.is_folder(file)) {
+    return base::error_at({file.string(), 0, 0},
+                          fmt::format("the record is {} MB long, expected at most {} MB",
+                                      *size >> 20U, kMostBytes >> 20U),
+                          "a record holds words; keep pictures and other data in files beside it",
+                          "size");
+  }
+  auto bytes = files.read(file, kMostBytes);
   if (!bytes) return bytes.faults();
   const auto schema = load_schema(files, schemas);
   if (!schema) return schema.faults();

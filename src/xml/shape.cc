@@ -36,24 +36,9 @@ std::size_t sequence_length(std::string_view bytes, std::size_t at) {
   return 0;
 }
 
-std::optional<Diagnostic> fault_of_encoding(const Source& source) {
+/// Another encoding in the first line, <?xml … encoding="…"?>.
+std::optional<Diagnostic> fault_of_declaration(const Source& source) {
   const std::string_view bytes = source.bytes();
-  const std::string cure = "save the file as UTF-8";
-  if (bytes.substr(0, 2) == "\xFF\xFE" || bytes.substr(0, 2) == "\xFE\xFF" ||
-      bytes.substr(0, 256).find('\0') != kNone) {
-    return error_at(source.where(0), "the file is UTF-16 or UTF-32, expected UTF-8", cure,
-                    "encoding");
-  }
-  for (std::size_t at = 0; at < bytes.size();) {
-    const std::size_t length = sequence_length(bytes, at);
-    if (length == 0) {
-      return error_at(
-          source.where(at),
-          fmt::format("byte 0x{:02X} is not UTF-8", static_cast<unsigned char>(bytes[at])), cure,
-          "encoding");
-    }
-    at += length;
-  }
   const std::string_view head = bytes.substr(0, std::min(bytes.find("?>"), std::size_t{256}));
   const std::size_t declared =
       head.substr(0, 8).find("<?xml") == kNone ? kNone : head.find("encoding");
@@ -66,9 +51,31 @@ std::optional<Diagnostic> fault_of_encoding(const Source& source) {
     return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
   });
   if (upper == "UTF-8" || upper == "UTF8" || upper == "US-ASCII") return std::nullopt;
-  return error_at(source.where(open + 1),
-                  fmt::format("the file says it is \"{}\", expected UTF-8", name),
-                  cure + ", and write encoding=\"UTF-8\" in its first line", "encoding");
+  return error_at(
+      source.where(open + 1), fmt::format("the file says it is \"{}\", expected UTF-8", name),
+      "save the file as UTF-8, and write encoding=\"UTF-8\" in its first line", "encoding");
+}
+
+std::optional<Diagnostic> fault_of_encoding(const Source& source) {
+  const std::string_view bytes = source.bytes();
+  const std::string cure = "save the file as UTF-8";
+  if (bytes.substr(0, 2) == "\xFF\xFE" || bytes.substr(0, 2) == "\xFE\xFF" ||
+      bytes.substr(0, 256).find('\0') != kNone) {
+    return error_at(source.where(0), "the file is UTF-16 or UTF-32, expected UTF-8", cure,
+                    "encoding");
+  }
+  if (auto fault = fault_of_declaration(source)) return fault;
+  for (std::size_t at = 0; at < bytes.size();) {
+    const std::size_t length = sequence_length(bytes, at);
+    if (length == 0) {
+      return error_at(
+          source.where(at),
+          fmt::format("byte 0x{:02X} is not UTF-8", static_cast<unsigned char>(bytes[at])), cure,
+          "encoding");
+    }
+    at += length;
+  }
+  return std::nullopt;
 }
 
 /// Walks over the markup without understanding it.
