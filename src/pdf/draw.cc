@@ -25,16 +25,13 @@ class Fonts {
  public:
   Fonts(const text::FontBook& book, Haru& haru) : book_(book), haru_(haru) {}
 
-  /// Null for a face that cannot be opened.
-  EmbeddedFont* use(text::FaceId face) {
+  EmbeddedFont& use(text::FaceId face) {
     for (const auto& [id, font] : used_) {
-      if (id == face) return font.get();
+      if (id == face) return *font;
     }
-    hb_face_t* opened = book_.harfbuzz_face(face);
-    if (opened == nullptr) return nullptr;
     used_.emplace_back(
-        face, std::make_unique<EmbeddedFont>(opened, fmt::format("F{}", used_.size()), haru_));
-    return used_.back().second.get();
+        face, std::make_unique<EmbeddedFont>(book_, face, fmt::format("F{}", used_.size()), haru_));
+    return *used_.back().second;
   }
 
   base::Diagnostics embed() {
@@ -80,7 +77,9 @@ class Pen {
       const TagId tag = std::visit([](const auto& any) { return any.tag; }, item);
       if (tag != open) begin(content, tag, page);
       open = tag;
-      if (const auto* text = std::get_if<layout::TextItem>(&item)) add(content, *text);
+      if (const auto* text = std::get_if<layout::TextItem>(&item)) {
+        content.add_text(*text, fonts_.use(text->face));
+      }
       if (const auto* path = std::get_if<layout::PathItem>(&item)) content.add_path(*path);
       if (const auto* image = std::get_if<layout::ImageItem>(&item)) add(content, *image);
     }
@@ -107,11 +106,6 @@ class Pen {
     }
     const auto type = pages_.tags.at(static_cast<std::size_t>(tag)).type;
     content.begin_content(structure_type(type), structure_.add_content(tag, page));
-  }
-
-  void add(Content& content, const layout::TextItem& text) {
-    EmbeddedFont* font = fonts_.use(text.face);
-    if (font != nullptr) content.add_text(text, *font);
   }
 
   void add(Content& content, const layout::ImageItem& image) {
@@ -162,7 +156,6 @@ base::Result<std::string> draw(const Pages& pages, const Contents& contents,
   // From here on every page is written; what they share follows.
   resources.entries = pen.finish();
   faults.insert(faults.end(), pen.faults().begin(), pen.faults().end());
-  faults.insert(faults.end(), fonts.faults().begin(), fonts.faults().end());
   if (!faults.empty()) return faults;
   structure.write();
   add_outline(pages, page_objects, haru);

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstdint>
-#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,8 +8,6 @@
 #include "base/result.h"
 #include "pdf/haru.h"
 #include "text/font_book.h"
-
-struct hb_font_t;
 
 namespace winchbook::pdf {
 
@@ -23,7 +20,7 @@ namespace winchbook::pdf {
 class EmbeddedFont {
  public:
   /// `name` is the resource name in content streams ("F0").
-  EmbeddedFont(hb_face_t* face, std::string name, Haru& haru);
+  EmbeddedFont(const text::FontBook& book, text::FaceId face, std::string name, Haru& haru);
 
   [[nodiscard]] const std::string& name() const { return name_; }
   [[nodiscard]] const Object& object() const { return *type0_; }
@@ -34,7 +31,7 @@ class EmbeddedFont {
   };
   /// The code for `glyph` set for `text` (UTF-8). Throws std::length_error beyond 65,535 codes.
   [[nodiscard]] Shown show(std::uint32_t glyph, std::string_view text);
-  [[nodiscard]] int units_per_em() const { return units_per_em_; }
+  [[nodiscard]] int units_per_em() const { return metrics_.units_per_em; }
   /// Cuts the subset and writes the font. Error: the face cannot be subset.
   [[nodiscard]] base::Diagnostics embed();
 
@@ -49,12 +46,13 @@ class EmbeddedFont {
   [[nodiscard]] std::string widths() const;
   [[nodiscard]] std::string unicode_map() const;
 
-  hb_face_t* face_;
-  std::unique_ptr<hb_font_t, void (*)(hb_font_t*)> font_;
+  const text::FontBook& book_;
+  text::FaceId face_;
+  text::FaceMetrics metrics_;
+  text::FaceFacts facts_;
   std::string name_;
   Haru& haru_;
   Object* type0_;
-  int units_per_em_;
   std::vector<Code> codes_;
   std::vector<std::uint16_t> first_;  ///< by glyph, its first code
 };

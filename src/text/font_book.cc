@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <optional>
 #include <stdexcept>
 #include <utility>
 
@@ -281,9 +282,28 @@ bool FontBook::has(FaceId id, char32_t character) const {
   return face != nullptr && hb_font_get_nominal_glyph(face->font.get(), character, &glyph) != 0;
 }
 
-hb_face_t* FontBook::harfbuzz_face(FaceId id) const {
+std::int32_t FontBook::advance(FaceId id, std::uint32_t glyph) const {
   const OpenFace* face = opened(id);
-  return face == nullptr ? nullptr : face->face.get();
+  return face == nullptr ? 0 : hb_font_get_glyph_h_advance(face->font.get(), glyph);
+}
+
+FaceFacts FontBook::facts(FaceId id) const {
+  const OpenFace* face = opened(id);
+  return face == nullptr ? FaceFacts{} : facts_of(face->face.get(), face->font.get());
+}
+
+base::Result<Subset> FontBook::subset(FaceId id, std::span<const std::uint32_t> glyphs) const {
+  const OpenFace* face = opened(id);
+  if (face == nullptr) return faults_;
+  std::optional<Subset> made = cut(face->face.get(), glyphs);
+  if (!made) {
+    return base::error(
+        fmt::format("font \"{}\" cannot be cut down to the characters used", entries_[id].name),
+        fmt::format("install the package {} again, or name another face in the template",
+                    entries_[id].package),
+        "font-subset");
+  }
+  return std::move(*made);
 }
 
 }  // namespace winchbook::text

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <span>
 #include <string>
@@ -8,8 +9,7 @@
 
 #include "base/result.h"
 #include "text/shape.h"
-
-struct hb_face_t;  // HarfBuzz's own, for `pdf`, which cuts subsets from it
+#include "text/subset.h"
 
 namespace winchbook::text {
 
@@ -52,8 +52,13 @@ class FontBook final : public FontMetrics {
   /// What was wrong with the faces asked for so far: a file that is not there (the hint names its
   /// package), or that is no TrueType font.
   [[nodiscard]] const base::Diagnostics& faults() const;
-  /// Null when the face cannot be opened. Lives as long as the book.
-  [[nodiscard]] hb_face_t* harfbuzz_face(FaceId face) const;
+  /// The advance of a glyph as the face's own table has it, unkerned.
+  [[nodiscard]] std::int32_t advance(FaceId face, std::uint32_t glyph) const;
+  /// What a font descriptor says of it.
+  [[nodiscard]] FaceFacts facts(FaceId face) const;
+  /// The face cut down to `glyphs`. Errors: it cannot be opened, its tables are broken.
+  [[nodiscard]] base::Result<Subset> subset(FaceId face,
+                                            std::span<const std::uint32_t> glyphs) const;
 
  private:
   struct OpenFace;

@@ -51,6 +51,17 @@ std::string outline(hb_face_t* face, hb_codepoint_t glyph) {
   return out;
 }
 
+using Face = std::unique_ptr<hb_face_t, void (*)(hb_face_t*)>;
+
+/// `bytes` have to outlive it.
+Face face_of(const std::string& bytes) {
+  hb_blob_t* blob = hb_blob_create(bytes.data(), static_cast<unsigned>(bytes.size()),
+                                   HB_MEMORY_MODE_READONLY, nullptr, nullptr);
+  Face face(hb_face_create(blob, 0), hb_face_destroy);
+  hb_blob_destroy(blob);
+  return face;
+}
+
 struct Embedded {
   std::string font_file;
   std::string glyph_map;
@@ -65,7 +76,6 @@ struct Embedded {
 // level drops them, and no validator notices.
 TEST_CASE("a subset keeps the parts of nested composite glyphs") {
   const text::FontBook fonts = sample::font_book();
-  const text::FaceId vollkorn = fonts.face("vollkorn-regular");
   layout::Pages pages;
   sample::Book book(pages, fonts);
   book.add_page();
@@ -82,15 +92,13 @@ TEST_CASE("a subset keeps the parts of nested composite glyphs") {
   embedded.glyph_map = pdf.stream_number(std::stoi(cid_font.substr(map_at)));
   REQUIRE(embedded.glyph_map.size() == 2 * (item.glyphs.size() + 1));
 
-  const std::unique_ptr<hb_blob_t, void (*)(hb_blob_t*)> blob(
-      hb_blob_create(embedded.font_file.data(), static_cast<unsigned>(embedded.font_file.size()),
-                     HB_MEMORY_MODE_READONLY, nullptr, nullptr),
-      hb_blob_destroy);
-  const std::unique_ptr<hb_face_t, void (*)(hb_face_t*)> subset(hb_face_create(blob.get(), 0),
-                                                                hb_face_destroy);
+  const Face subset = face_of(embedded.font_file);
+  const std::string vollkorn =
+      sample::bytes_of("/usr/share/fonts/truetype/vollkorn/Vollkorn-Regular.ttf");
+  const Face whole_face = face_of(vollkorn);
   for (unsigned i = 0; i < item.glyphs.size(); ++i) {
     CAPTURE(i);
-    const std::string whole = outline(fonts.harfbuzz_face(vollkorn), item.glyphs[i].id);
+    const std::string whole = outline(whole_face.get(), item.glyphs[i].id);
     CHECK(whole.size() > 100);
     CHECK(outline(subset.get(), embedded.glyph(i + 1)) == whole);
   }
@@ -100,7 +108,7 @@ TEST_CASE("a subset keeps the parts of nested composite glyphs") {
 TEST_CASE("one text keeps one code, another text of the same glyph gets its own") {
   const text::FontBook fonts = sample::font_book();
   Haru haru;
-  EmbeddedFont font(fonts.harfbuzz_face(fonts.face("lato-regular")), "F0", haru);
+  EmbeddedFont font(fonts, fonts.face("lato-regular"), "F0", haru);
   const auto space = font.show(3, " ");
   CHECK(space.code == 1);
   CHECK(font.show(3, "\u00A0").code == 2);
@@ -114,7 +122,7 @@ TEST_CASE("widths are the font's, to a thousandth of a thousandth") {
   const text::FontBook fonts = sample::font_book();
   const text::FaceId lato = fonts.face("lato-regular");
   Haru haru;
-  EmbeddedFont font(fonts.harfbuzz_face(lato), "F0", haru);
+  EmbeddedFont font(fonts, lato, "F0", haru);
   const text::Shaped m = fonts.shape(lato, "m", {}, "en-GB");
   CHECK(font.show(m.glyphs[0].id, "m").width == m.width * 500);
 }

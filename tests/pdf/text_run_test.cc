@@ -15,7 +15,7 @@ using namespace std::string_literals;
 struct Fixture {
   text::FontBook fonts = sample::font_book();
   Haru haru;
-  EmbeddedFont font{fonts.harfbuzz_face(fonts.face("vollkorn-regular")), "F0", haru};
+  EmbeddedFont font{fonts, fonts.face("vollkorn-regular"), "F0", haru};
   std::uint32_t id = 0;
   std::int32_t width = 0;
 

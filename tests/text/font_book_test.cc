@@ -193,5 +193,37 @@ TEST_CASE("metrics are the font's own") {
   CHECK(lato.x_height == 1013);
 }
 
+TEST_CASE("a face tells what a font descriptor wants to know") {
+  const FontBook fonts = font_book();
+  const FaceFacts upright = fonts.facts(fonts.face("vollkorn-regular"));
+  CHECK(upright.postscript_name == "Vollkorn-Regular");
+  CHECK(upright.slant == 0);
+  CHECK(upright.weight == 400);
+  CHECK(upright.y_min < 0);
+  CHECK(upright.y_max > 676);
+  CHECK(fonts.facts(fonts.face("vollkorn-italic")).slant < 0);
+  CHECK(fonts.facts(fonts.face("lato-bold")).weight == 700);
+}
+
+TEST_CASE("a subset numbers its glyphs anew and is small") {
+  const FontBook fonts = font_book();
+  const Shaped run = shaped(fonts, "vollkorn-regular", "Ä");
+  const auto subset =
+      fonts.subset(run.face, std::vector<std::uint32_t>{0, run.glyphs[0].id, run.glyphs[0].id});
+  REQUIRE(subset);
+  CHECK(subset->glyphs[0] == 0);
+  CHECK(subset->glyphs[1] > 0);
+  CHECK(subset->glyphs[1] == subset->glyphs[2]);
+  CHECK(subset->glyphs[1] < run.glyphs[0].id);
+  CHECK(subset->file.size() < 4000);
+}
+
+TEST_CASE("a face that cannot be opened cannot be cut") {
+  const FontBook fonts({{"lost", "fonts-lost", {"/nowhere/lost.ttf"}}});
+  const auto subset = fonts.subset(0, std::vector<std::uint32_t>{1});
+  REQUIRE_FALSE(subset);
+  CHECK(subset.faults().front().rule == "font-missing");
+}
+
 }  // namespace
 }  // namespace winchbook::text
