@@ -218,8 +218,9 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   const auto fonts = open_fonts(world, design->style);
   if (!fonts) return fonts.faults();
   const auto pages = layout::lay_out(*written, design->style, *fonts);
-  if (!pages) return pages.faults();
+  // A face that is not there lacks every character: the cause is told, not its consequences.
   if (base::has_error(fonts->faults())) return fonts->faults();
+  if (!pages) return pages.faults();
   issued.pages = pages->pages.size();
   // From here on every position is fixed.
 
