@@ -39,6 +39,10 @@ Json index_of(const originality::Index& index) {
   return {{"found", or_null(index.found, range)}, {"left", or_null(index.left, range)}};
 }
 
+Json reasons_of(const std::vector<originality::Reason>& reasons) {
+  return list(reasons, [](originality::Reason reason) { return Json(term(reason).word); });
+}
+
 Json side(const originality::Side& of) {
   return {
       {"standing", term(of.standing).word},

@@ -128,14 +128,31 @@ std::string surface_words(const originality::Side& side) {
   return out;
 }
 
-/// What explains the row beyond the plain case: born here, weighed by the list.
-std::string reasons(const originality::PieceRow& row) {
+/// What explains a list of reasons beyond the plain case: born here, weighed by the list.
+std::string spoken(const std::vector<originality::Reason>& reasons, std::string_view before) {
   using originality::Reason;
   std::string out;
-  for (const Reason reason : row.reasons) {
+  for (const Reason reason : reasons) {
     if (reason == Reason::record_born_here || reason == Reason::weight_of_parts_list) continue;
-    out += (out.empty() ? "" : "; ") + std::string(term(reason).spoken);
+    out += out.empty() ? before : "; ";
+    out += term(reason).spoken;
   }
+  return out;
+}
+
+/// The reasons of a row, those of one moment said of that moment.
+std::string reasons(const originality::PieceRow& row) {
+  std::string out;
+  const auto add = [&](const std::string& told) {
+    if (!told.empty()) out += (out.empty() ? "" : "; ") + told;
+  };
+  if (row.changed) {
+    add(spoken(row.found.reasons, "as found: "));
+    add(spoken(row.left.reasons, "as left: "));
+  } else {
+    add(spoken(row.found.reasons, ""));
+  }
+  add(spoken(row.reasons, ""));
   return out;
 }
 
@@ -143,7 +160,7 @@ std::string ledger_row(const originality::PieceRow& row) {
   std::string name = row.name;
   if (row.seats > 1) name += fmt::format(" ({})", row.seats);
   const std::string left = row.changed ? std::string(term(row.left.standing).spoken) : "the same";
-  std::string out = trimmed(right(std::to_string(row.number), 3) + "  " + padded(name, 30) + ' ' +
+  std::string out = trimmed(right(std::to_string(row.number), 3) + "  " + padded(name, 32) + ' ' +
                             right(row.weighed ? points(row.weight, 2) : "-", 6) + "  " +
                             padded(std::string(term(row.found.standing).spoken), 27) + ' ' +
                             padded(left, 26) + row.letter.value_or(""));
@@ -159,7 +176,7 @@ std::string ledger_row(const originality::PieceRow& row) {
 
 std::string ledger(const originality::Finding& finding) {
   std::string out = heading("First ledger");
-  out += trimmed(" no  " + padded("place", 30) + " weight  " + padded("as found", 27) + " as left");
+  out += trimmed(" no  " + padded("place", 32) + " weight  " + padded("as found", 27) + " as left");
   for (const originality::PieceRow& row : finding.rows) {
     out += ledger_row(row);
   }
@@ -201,7 +218,8 @@ std::string changes(const originality::Finding& finding) {
       shares(finding, "right for the model", finding.right_for_model,
              finding.right_for_model_change);
   std::string out = heading("What changed the figures, piece by piece");
-  return out + (told.empty() ? "Nothing.\n" : told);
+  if (told.empty()) return out + "Nothing.\n";
+  return out + told + "Two figures: at the low and at the high end of the range.\n";
 }
 
 std::string way_back(const record::Record& record, const originality::Finding& finding) {
@@ -261,7 +279,7 @@ template <class Words> std::string word_of(const condition::WordRange& range, co
 }
 
 std::string axis(std::string_view name, const std::string& found, const std::string& left) {
-  return trimmed(padded(std::string(name), 14) + padded(found, 26) + left);
+  return trimmed(padded(std::string(name), 14) + padded(found, 32) + left);
 }
 
 std::string surface_fact(const condition::SurfaceReading& reading) {
@@ -313,6 +331,26 @@ std::string when(bool found, bool left) {
   return found && left ? "as found and as left" : found ? "as found" : "as left";
 }
 
+/// "protection 7, appearance 4 as found and 5 as left".
+std::string ratings(const condition::Corrosion& one) {
+  std::string out;
+  const auto add = [&](std::string_view what, const std::optional<int>& found,
+                       const std::optional<int>& left) {
+    if (!found && !left) return;
+    out += fmt::format("{}{} ", out.empty() ? "" : ", ", what);
+    if (found == left) {
+      out += std::to_string(*found);
+    } else if (!found || !left) {
+      out += fmt::format("{} as {}", found ? *found : *left, found ? "found" : "left");
+    } else {
+      out += fmt::format("{} as found and {} as left", *found, *left);
+    }
+  };
+  add("protection", one.protection_found, one.protection_left);
+  add("appearance", one.appearance_found, one.appearance_left);
+  return out;
+}
+
 std::string named(const record::Record& record, const record::Visit& visit,
                   const condition::Finding& finding) {
   std::string out;
@@ -336,16 +374,11 @@ std::string named(const record::Record& record, const record::Visit& visit,
                                one.found, one.left),
                    0);
   }
-  const auto rating = [](const std::optional<int>& of) {
-    return of ? std::to_string(*of) : std::string("not examined");
-  };
   for (const condition::Corrosion& one : finding.corrosion) {
-    out += wrapped(
-        fmt::format("Corrosion (ISO 10289, 10 none to 0): {}, protection {} as found, {} as left; "
-                    "appearance {} as found, {} as left.",
-                    name_of(one.piece), rating(one.protection_found), rating(one.protection_left),
-                    rating(one.appearance_found), rating(one.appearance_left)),
-        0);
+    out += wrapped(fmt::format("Corrosion, {}: {}.", name_of(one.piece), ratings(one)), 0);
+  }
+  if (!finding.corrosion.empty()) {
+    out += "Corrosion is rated from 10 (none) to 0 by the table of ISO 10289 and ASTM B537.\n";
   }
   if (!out.empty()) out.insert(0, heading("Named, whatever the words above"));
   return out;

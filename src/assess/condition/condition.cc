@@ -34,12 +34,16 @@ bool names_restoring(record::SurfaceState state) {
          state != SurfaceState::worn_through;
 }
 
-bool later_finish(const record::Record& record, const record::Visit& visit,
-                  const record::PieceId& id, Moment moment) {
+/// Only what is, or may be, the maker's can be restored; a knob of its life was always so.
+bool perhaps_makers(const record::Piece& piece) {
+  return piece.made_by.answer == record::MadeBy::this_maker ||
+         piece.made_by.answer == record::MadeBy::not_determined ||
+         piece.born_here.answer == record::BornHere::yes;
+}
+
+bool later_finish(const record::Piece& piece, const record::Visit& visit, Moment moment) {
   using record::FinishBy;
-  const record::Piece* piece = find(record, id);
-  if (piece == nullptr) return false;
-  const FinishBy by = record::uppermost_finish(*piece, visit, moment);
+  const FinishBy by = record::uppermost_finish(piece, visit, moment);
   return by != FinishBy::maker && by != FinishBy::not_determined;
 }
 
@@ -52,10 +56,12 @@ std::vector<Restored> restored_in(const record::Record& record, const record::Vi
     (moment == Moment::found ? one.found : one.left) = true;
   };
   for (const record::PieceFinding& finding : visit.findings.pieces) {
+    const record::Piece* piece = find(record, finding.piece);
+    if (piece == nullptr || !perhaps_makers(*piece)) continue;
     for (const Moment moment : {Moment::found, Moment::left}) {
       const record::PieceState* state = record::state_of(visit, finding.piece, moment);
       if (state == nullptr) continue;
-      if (later_finish(record, visit, finding.piece, moment)) {
+      if (later_finish(*piece, visit, moment)) {
         name(finding.piece, record::SurfaceState::refinished, moment);
       }
       for (const record::SurfaceShare& share : state->surface) {
@@ -66,9 +72,9 @@ std::vector<Restored> restored_in(const record::Record& record, const record::Vi
     }
   }
   std::vector<Restored> restored;
-  for (const record::Piece& piece : record.pieces) {  // in record order
+  for (const record::Piece& one_piece : record.pieces) {  // in record order
     for (auto& [key, one] : named) {
-      if (key.first == piece.id) restored.push_back(one);
+      if (key.first == one_piece.id) restored.push_back(one);
     }
   }
   return restored;

@@ -38,9 +38,11 @@ struct Bench {
   const knowledge::PartsList* parts;
 };
 
-void note(PieceRow& row, Reason reason) {
-  if (std::find(row.reasons.begin(), row.reasons.end(), reason) == row.reasons.end()) {
-    row.reasons.push_back(reason);
+/// A row or a side of one; each reason is noted once.
+template <class Noting> void note(Noting& noting, Reason reason) {
+  auto& reasons = noting.reasons;
+  if (std::find(reasons.begin(), reasons.end(), reason) == reasons.end()) {
+    reasons.push_back(reason);
   }
 }
 
@@ -50,21 +52,21 @@ RatioRange counted(BornHere answer) {
 }
 
 /// What an occupant counts as born here.
-RatioRange born_credit(const Bench& bench, const Occupant& occupant, PieceRow& row) {
+RatioRange born_credit(const Bench& bench, const Occupant& occupant, Side& side) {
   switch (occupant.kind) {
     case Occupant::Kind::piece: {
       const Born born = born_here(bench.record, *occupant.piece);
-      note(row, born.reason);
+      note(side, born.reason);
       return counted(born.answer);
     }
     case Occupant::Kind::empty:
-      note(row, Reason::place_empty);
+      note(side, Reason::place_empty);
       return kNothing;
     case Occupant::Kind::not_examined:
-      note(row, Reason::place_not_examined);
+      note(side, Reason::place_not_examined);
       return kAnything;
     case Occupant::Kind::not_described:
-      note(row, Reason::piece_not_described);
+      note(side, Reason::piece_not_described);
       return kAnything;
   }
   return kAnything;
@@ -169,8 +171,8 @@ Draft draft_row(const Bench& bench, const record::Place& place, const SeatGroup&
   draft.units = left_so ? 0 : seat.units * group.seats;
   row.weighed = draft.units > 0;
 
-  draft.born_found = born_credit(bench, group.found, row);
-  draft.born_left = born_credit(bench, group.left, row);
+  draft.born_found = born_credit(bench, group.found, row.found);
+  draft.born_left = born_credit(bench, group.left, row.left);
   if (group.came_loose) {
     note(row, Reason::came_loose);
     const RatioRange loose = draft.born_left;

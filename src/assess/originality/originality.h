@@ -59,6 +59,7 @@ struct Side {
   base::RatioRange born_here;
   base::RatioRange surface_points;
   base::RatioRange right_for_model;
+  std::vector<Reason> reasons;  ///< why it counts so at this moment
 };
 
 /// One row of the first ledger: a place, or those of its seats that share one story.
@@ -72,8 +73,8 @@ struct PieceRow {
   base::Ratio weight;    ///< share of the whole (all rows add up to one); 0 when not weighed
   Side found;
   Side left;
-  bool changed = false;  ///< another piece (or none) sits there as left
-  std::vector<Reason> reasons;
+  bool changed = false;                  ///< another piece (or none) sits there as left
+  std::vector<Reason> reasons;           ///< that hold at both moments, or for the difference
   record::Evidence evidence;             ///< of the answer "born here" about the piece found
   std::vector<record::MarkingId> marks;  ///< on the piece found
   std::optional<std::string>

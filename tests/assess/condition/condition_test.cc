@@ -234,6 +234,11 @@ TEST_CASE("restored label: refinished or plated again is never the maker's finis
   REQUIRE(finding.restored.size() == 1);
   CHECK_FALSE(finding.restored[0].found);
   CHECK(finding.restored[0].left);
+
+  // A piece of its life was always so.
+  reel.record.pieces[0].made_by.answer = record::MadeBy::owner;
+  reel.record.pieces[0].born_here.answer = record::BornHere::no;
+  CHECK(assess(reel).restored.empty());
 }
 
 TEST_CASE("unknown: an axis that nobody examined is a range, not the best word") {

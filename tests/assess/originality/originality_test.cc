@@ -40,7 +40,10 @@ ReelOnBench ten_places() {
 }
 
 bool has(const PieceRow& row, Reason reason) {
-  return std::find(row.reasons.begin(), row.reasons.end(), reason) != row.reasons.end();
+  const auto in = [&](const std::vector<Reason>& reasons) {
+    return std::find(reasons.begin(), reasons.end(), reason) != reasons.end();
+  };
+  return in(row.reasons) || in(row.found.reasons) || in(row.left.reasons);
 }
 
 const PieceRow& row_at(const Finding& finding, const std::string& place) {
