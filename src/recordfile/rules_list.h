@@ -7,7 +7,7 @@ namespace winchbook::recordfile {
 
 using base::Diagnostics;
 
-// Each rule, by its id with "-" as "_"; rules.cc says what each means.
+// One function for each row of the table in rules.cc, which says what it means.
 
 // rules_fittings.cc
 void piece_in_two_places(const LoadedRecord& loaded, Diagnostics& found);
@@ -59,6 +59,8 @@ void keep_because(const LoadedRecord& loaded, Diagnostics& found);
 void story_approved(const LoadedRecord& loaded, Diagnostics& found);
 void salt_drawn(const LoadedRecord& loaded, Diagnostics& found);
 void salt_kept_secret(const LoadedRecord& loaded, Diagnostics& found);
+
+// rules_photos.cc
 void pair_stage(const LoadedRecord& loaded, Diagnostics& found);
 void photo_file_twice(const LoadedRecord& loaded, Diagnostics& found);
 void photo_path(const LoadedRecord& loaded, Diagnostics& found);
