@@ -18,10 +18,6 @@ namespace {
 
 constexpr int kCompressionLevel = 6;
 constexpr HPDF_UINT32 kNumberMask = 0x00FFFFFF;
-/// Longer streams enter the file's identifier by length and checksum only: a photograph's SHA-256
-/// stands in the record anyway.
-constexpr std::size_t kDigestedWhole = 1U << 18U;
-
 std::string reference_to(const HPDF_Obj_Header& header) {
   return fmt::format("{} 0 R", header.obj_id & kNumberMask);
 }
@@ -179,10 +175,11 @@ void Haru::put_identifier() {
   };
   for (const Object& object : objects_) {
     take(object.entries);
+    // Megabytes of photographs are told apart by two fast checksums; their digests stand in the
+    // record.
     const std::string_view data = object.data();
-    take(data.size() <= kDigestedWhole
-             ? data
-             : fmt::format("{} {}", data.size(), libdeflate_crc32(0, data.data(), data.size())));
+    take(fmt::format("{} {} {}", data.size(), libdeflate_crc32(0, data.data(), data.size()),
+                     libdeflate_adler32(1, data.data(), data.size())));
   }
   std::array<HPDF_BYTE, 16> identifier{};
   HPDF_MD5Final(identifier.data(), &state);

@@ -1,6 +1,6 @@
 #include "seal/digest.h"
 
-#include <sodium/crypto_hash_sha256.h>
+#include <nettle/sha2.h>
 
 #include <bit>
 #include <cstddef>
@@ -14,24 +14,23 @@ constexpr std::string_view kDigits = "0123456789abcdef";
 /// SHA-256 of what is added, piece by piece.
 class Sha256 {
  public:
-  Sha256() { crypto_hash_sha256_init(&state_); }
+  Sha256() { sha256_init(&state_); }
   Sha256& add(std::string_view bytes) {
-    crypto_hash_sha256_update(&state_, reinterpret_cast<const unsigned char*>(bytes.data()),
-                              bytes.size());
+    sha256_update(&state_, bytes.size(), reinterpret_cast<const std::uint8_t*>(bytes.data()));
     return *this;
   }
   Sha256& add(const Digest& digest) {
-    crypto_hash_sha256_update(&state_, digest.data(), digest.size());
+    sha256_update(&state_, digest.size(), digest.data());
     return *this;
   }
   [[nodiscard]] Digest digest() {
     Digest out{};
-    crypto_hash_sha256_final(&state_, out.data());
+    sha256_digest(&state_, out.size(), out.data());
     return out;
   }
 
  private:
-  crypto_hash_sha256_state state_{};
+  sha256_ctx state_{};
 };
 
 Digest tree_hash(std::span<const std::string> leaves) {

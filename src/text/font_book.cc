@@ -236,12 +236,23 @@ const FontBook::OpenFace* FontBook::opened(FaceId id) const {
 
 Shaped FontBook::shape(FaceId id, std::string_view utf8, std::span<const std::string> features,
                        std::string_view language) const {
-  Shaped shaped;
-  shaped.face = id;
-  shaped.text = utf8;
   const OpenFace* face = opened(id);
-  if (face == nullptr || utf8.empty()) return shaped;
+  if (face == nullptr || utf8.empty()) return {id, std::string(utf8), {}, 0};
+  std::string question = fmt::format("{}\n{}\n{}\n", id, language, fmt::join(features, " "));
+  question += utf8;
+  const auto [known, is_new] = shaped_.try_emplace(std::move(question));
+  if (is_new) {
+    known->second = shape_anew(*face, utf8, features, language);
+    known->second.face = id;
+  }
+  return known->second;
+}
 
+Shaped FontBook::shape_anew(const OpenFace& face, std::string_view utf8,
+                            std::span<const std::string> features,
+                            std::string_view language) const {
+  Shaped shaped;
+  shaped.text = utf8;
   std::vector<hb_feature_t> wanted;
   wanted.reserve(features.size());
   for (const std::string& tag : features) {
@@ -263,7 +274,7 @@ Shaped FontBook::shape(FaceId id, std::string_view utf8, std::span<const std::st
     hb_buffer_set_language(buffer, tongue);
     hb_buffer_add_utf8(buffer, utf8.data(), static_cast<int>(utf8.size()),
                        static_cast<unsigned>(start), static_cast<int>(run.end - start));
-    hb_shape_full(face->font.get(), buffer, wanted.data(), static_cast<unsigned>(wanted.size()),
+    hb_shape_full(face.font.get(), buffer, wanted.data(), static_cast<unsigned>(wanted.size()),
                   kShapers);
     append_glyphs(buffer, shaped);
     start = run.end;

@@ -5,6 +5,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "base/result.h"
@@ -63,10 +64,15 @@ class FontBook final : public FontMetrics {
  private:
   struct OpenFace;
   [[nodiscard]] const OpenFace* opened(FaceId face) const;
+  [[nodiscard]] Shaped shape_anew(const OpenFace& face, std::string_view utf8,
+                                  std::span<const std::string> features,
+                                  std::string_view language) const;
 
   std::vector<FaceEntry> entries_;
   mutable std::vector<std::unique_ptr<OpenFace>> faces_;
   mutable base::Diagnostics faults_;
+  /// Layout asks for the same words again: a caption at two widths, a foot on every page.
+  mutable std::unordered_map<std::string, Shaped> shaped_;
 };
 
 }  // namespace winchbook::text

@@ -54,7 +54,7 @@ LIBRARY_ROOMS = {
     r"pugixml": {"xml", "recordfile", "words"},
     r"jpeglib|jerror|turbojpeg|png\.h|jmorecfg": {"photo"},
     r"qpdf/": {"archive"},
-    r"sodium": {"seal"},
+    r"nettle/": {"seal"},
     r"qrencode": {"seal", "layout"},
     r"zlib\.h|libdeflate": {"pdf"},
     r"nlohmann/": {"app", "cli", "words"},
