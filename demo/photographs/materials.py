@@ -374,12 +374,13 @@ def marked(name, stamp, graved, half, centre=(0., 0.), **kw):
     o = t.nodes.new('ShaderNodeSeparateXYZ'); t.links.new(g.n('TexCoord', 3), o.inputs[0])
     u = g.plus(g.mul(g.plus(o.outputs[1], -centre[0]), .5 / half[0]), .5)
     v = g.plus(g.mul(g.plus(o.outputs[0], -centre[1]), .5 / half[1]), .5)
+    under = g.step(g.n('SeparateXYZ', 2, {0: g.n('TexCoord', 1)}), -.2, -.5)      # the lower face alone
     col, nrm = pb.inputs['Base Color'].links[0].from_socket, pb.inputs['Normal'].links[0].from_socket
     for im, depth, ink, soft in ((stamp, .030, .86, .0), (graved, .018, .90, .0)):
         tx = t.nodes.new('ShaderNodeTexImage'); tx.image = im; tx.extension = 'CLIP'; tx.interpolation = 'Cubic'
         t.links.new(g.n('CombineXYZ', 0, {0: u, 1: v, 2: 0.}), tx.inputs[0])
-        nrm = g.bump(g.mul(tx.outputs[0], -1.), depth, .9, nrm)
-        em = g.mul(g.step(tx.outputs[0], .2, .8), ink)
+        nrm = g.bump(g.mul(g.mul(tx.outputs[0], under), -1.), depth, .9, nrm)
+        em = g.mul(g.mul(g.step(tx.outputs[0], .2, .8), under), ink)
         col = g.mix(em, col, (.030, .024, .017))
     t.links.new(col, pb.inputs['Base Color']); t.links.new(nrm, pb.inputs['Normal'])
     return mat
