@@ -34,6 +34,17 @@ void add_paragraph(document::Text words, const std::optional<record::Caution>& c
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
+/// A step in which something can fly or break is told, with its warning beside it.
+void add_dangerous_step(const Telling& telling, const record::StripStep& step, Chapter& chapter) {
+  document::Text words = document::with_lead(
+      telling.words.say("bench.step", {{"number", std::to_string(step.number)}}), "");
+  words.parts.emplace_back(document::Run{" "});
+  for (auto& part : telling.text(step.what).parts) words.parts.push_back(std::move(part));
+  document::Paragraph paragraph{std::move(words), document::ParagraphManner::unindented};
+  paragraph.beside.emplace_back(telling.caution(*step.caution));
+  chapter.blocks.emplace_back(std::move(paragraph));
+}
+
 void add_strip_down(const Telling& telling, Chapter& chapter) {
   const auto& steps = telling.visit.strip_down;
   if (steps.empty()) return;
@@ -42,14 +53,14 @@ void add_strip_down(const Telling& telling, Chapter& chapter) {
   document::Paragraph summary = telling.sentence(telling.words.say(
       "bench.strip-summary",
       {{"pieces", pieces},
-       {"pieces-spelled", telling.words.spelled(pieces)},
+       {"pieces_spelled", telling.words.spelled(pieces)},
        {"steps", steps.size()},
-       {"steps-spelled", telling.words.spelled(static_cast<int>(steps.size()))}}));
+       {"steps_spelled", telling.words.spelled(static_cast<int>(steps.size()))}}));
   summary.manner = document::ParagraphManner::unindented;
-  for (const record::StripStep& step : steps) {
-    if (step.caution) summary.beside.emplace_back(telling.caution(*step.caution));
-  }
   chapter.blocks.emplace_back(std::move(summary));
+  for (const record::StripStep& step : steps) {
+    if (step.caution) add_dangerous_step(telling, step, chapter);
+  }
 }
 
 void add_pictures(const Telling& telling, const std::vector<const record::Photo*>& pictures,

@@ -75,6 +75,12 @@ std::string Telling::short_name(const record::PersonId& id) const {
   return told && !person->short_name.empty() ? person->short_name : name(id);
 }
 
+std::string Telling::counted(std::string_view key, std::size_t count) const {
+  return words.say(
+      key, {{"count", count},
+            {"number", words.spelled(static_cast<std::int64_t>(count), /*capital=*/true)}});
+}
+
 std::string Telling::piece_name(const record::PieceId& id) const {
   const record::Piece* piece = find(record, id);
   return piece == nullptr ? id.text : piece->name;

@@ -51,6 +51,8 @@ struct Telling {
   [[nodiscard]] std::string name(const record::PersonId& id) const;
   /// The short name where there is one.
   [[nodiscard]] std::string short_name(const record::PersonId& id) const;
+  /// A message that turns on {count} and may say it in words as {number}, "Seven".
+  [[nodiscard]] std::string counted(std::string_view key, std::size_t count) const;
   [[nodiscard]] std::string piece_name(const record::PieceId& id) const;
 
   [[nodiscard]] document::Photograph photograph(const record::Photo& photo) const;

@@ -48,6 +48,10 @@ DatingChart::Mark bar_of(const Telling& telling, const Marking& mark) {
   return bar;
 }
 
+bool names_years(const Marking& mark) {
+  return mark.says && (mark.says->not_before || mark.says->not_after);
+}
+
 /// The years between which the bench placed the reel, if it did.
 std::optional<DatingChart::Range> window(const Telling& telling) {
   const auto& made = telling.record.reel.made;
@@ -59,24 +63,6 @@ std::optional<DatingChart::Range> window(const Telling& telling) {
                                                                 {"last", std::to_string(last)}})};
 }
 
-std::optional<document::ChartFigure> chart(const Telling& telling) {
-  DatingChart chart;
-  for (const Marking& mark : telling.record.markings) {
-    if (mark.says && (mark.says->not_before || mark.says->not_after)) {
-      chart.marks.push_back(bar_of(telling, mark));
-    }
-  }
-  if (chart.marks.empty()) return std::nullopt;
-  std::stable_partition(chart.marks.begin(), chart.marks.end(),
-                        [](const DatingChart::Mark& mark) { return mark.left_out.empty(); });
-  chart.window = window(telling);
-  std::string spoken = telling.words.say("dating.chart", {{"count", chart.marks.size()}});
-  if (chart.window) {
-    spoken += " " + telling.words.say("dating.chart-window", {{"window", chart.window->words}});
-  }
-  return document::ChartFigure{std::move(chart), std::move(spoken)};
-}
-
 std::string end_words(const Telling& telling, const std::optional<record::MarkEnd>& end) {
   if (!end) return telling.words.say("dating.no-end");
   const bool hard = end->firmness == EndFirmness::hard;
@@ -84,36 +70,53 @@ std::string end_words(const Telling& telling, const std::optional<record::MarkEn
                            {{"date", telling.words.date(end->date)}});
 }
 
+/// What a bar of the chart shows, for a reader who cannot see it.
+std::string spoken_ends(const Telling& telling, const Marking& mark) {
+  return telling.words.say("dating.spoken", {{"mark", quoted(telling, mark)},
+                                             {"first", end_words(telling, mark.says->not_before)},
+                                             {"last", end_words(telling, mark.says->not_after)}});
+}
+
+std::optional<document::ChartFigure> chart(const Telling& telling) {
+  DatingChart chart;
+  for (const Marking& mark : telling.record.markings) {
+    if (names_years(mark)) chart.marks.push_back(bar_of(telling, mark));
+  }
+  if (chart.marks.empty()) return std::nullopt;
+  std::stable_partition(chart.marks.begin(), chart.marks.end(),
+                        [](const DatingChart::Mark& mark) { return mark.left_out.empty(); });
+  chart.window = window(telling);
+  std::string spoken = telling.words.say("dating.chart", {{"count", chart.marks.size()}});
+  for (const Marking& mark : telling.record.markings) {
+    if (names_years(mark)) spoken += " " + spoken_ends(telling, mark);
+  }
+  if (chart.window) {
+    spoken += " " + telling.words.say("dating.chart-window", {{"window", chart.window->words}});
+  }
+  return document::ChartFigure{std::move(chart), std::move(spoken)};
+}
+
 document::Row row_of(const Telling& telling, const Marking& mark) {
-  const auto cell = [](std::string words) {
-    return document::Cell{document::plain(std::move(words))};
-  };
-  const auto& says = mark.says;
-  document::Row row;
-  row.cells.push_back(cell(quoted(telling, mark)));
   std::string where = telling.piece_name(mark.piece);
   if (!mark.where.empty()) where += ", " + mark.where;
-  row.cells.push_back(cell(where));
-  row.cells.push_back(cell(says ? end_words(telling, says->not_before) : ""));
-  row.cells.push_back(cell(says ? end_words(telling, says->not_after) : ""));
-  row.cells.push_back({says ? telling.text(says->because) : telling.text(mark.note)});
+  document::Row row;
+  row.cells.push_back({document::plain(quoted(telling, mark))});
+  row.cells.push_back({document::plain(std::move(where))});
+  const bool says = mark.says && !mark.says->because.empty();
+  row.cells.push_back({telling.text(says ? mark.says->because : mark.note)});
   return row;
 }
 
 document::Table table(const Telling& telling) {
   document::Table table;
-  const auto column = [](double width, bool row_name = false) {
-    return document::Column{document::Column::Align::words, width, row_name};
-  };
-  table.columns = {column(126, true), column(87), column(57), column(57), column(120)};
+  using Align = document::Column::Align;
+  table.columns = {{Align::words, 144, true}, {Align::words, 126}, {Align::words, 189}};
   document::Row head;
-  for (const char* key : {"dating.as-read", "dating.where", "dating.not-before", "dating.not-after",
-                          "dating.because"}) {
+  for (const char* key : {"dating.as-read", "dating.where", "dating.because"}) {
     head.cells.push_back({document::plain(telling.words.say(key))});
   }
   table.head.push_back(std::move(head));
-  for (const Marking& mark : telling.record.markings)
-    table.rows.push_back(row_of(telling, mark));
+  for (const Marking& mark : telling.record.markings) table.rows.push_back(row_of(telling, mark));
   table.title = telling.words.say("dating.marks");
   table.summary = telling.words.say("dating.table-summary");
   return table;
@@ -123,10 +126,13 @@ std::string stand_first(const Telling& telling) {
   const auto& made = telling.record.reel.made;
   if (telling.record.markings.empty()) return telling.words.say("dating.no-marks");
   if (!made) return telling.words.say("dating.marks-only");
+  const auto count = std::count_if(telling.record.markings.begin(), telling.record.markings.end(),
+                                   names_years);
   return telling.words.say("dating.answer",
                            {{"date", telling.words.date(made->date)},
                             {"sure", std::string(record::word_of(made->certainty))},
-                            {"count", telling.record.markings.size()}});
+                            {"count", static_cast<int>(count)},
+                            {"number", telling.words.spelled(count, true)}});
 }
 
 }  // namespace

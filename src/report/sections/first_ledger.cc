@@ -2,6 +2,7 @@
 #include <array>
 #include <utility>
 
+#include "record/enum_words.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -96,7 +97,7 @@ Text standing_words(const Telling& telling, Standing standing, bool changed) {
   return text;
 }
 
-/// The state of the largest part of a surface, and that there is more when there is.
+/// The state of three quarters of a surface or more; a surface without such a state is mixed.
 std::string surface_words(const Telling& telling, const Side& side) {
   if (!side.makers_surface) return telling.words.say("surface.not-the-makers");
   if (side.surface.empty()) return telling.words.say("surface.not-examined");
@@ -105,8 +106,8 @@ std::string surface_words(const Telling& telling, const Side& side) {
                        [](const auto& a, const auto& b) { return a.share < b.share; });
   const std::string state =
       telling.words.say("surface." + std::string(record::word_of(most->state)));
-  if (side.surface.size() == 1) return state;
-  return telling.words.say("surface.mostly", {{"state", state}});
+  const base::Decimal three_quarters(75, 0);
+  return most->share.value < three_quarters ? telling.words.say("surface.mixed") : state;
 }
 
 Text same(const Telling& telling) {

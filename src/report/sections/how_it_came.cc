@@ -27,6 +27,11 @@ std::vector<document::Beside> wishes(const Telling& telling) {
     for (const record::Words& one : agreement.must_stay)
       stays.push_back(telling.plain(one));
   }
+  if (!telling.record.reel.box_and_papers.empty()) {
+    notes.emplace_back(
+        SideNote{document::with_lead(words.say("came.with-it"),
+                                     telling.plain(telling.record.reel.box_and_papers))});
+  }
   if (!stays.empty()) {
     notes.emplace_back(SideNote{document::with_lead(words.say("came.must-stay"), joined(stays))});
   }
@@ -82,7 +87,7 @@ std::optional<document::Chapter> tell_how_it_came(const Telling& telling) {
   chapter.blocks.emplace_back(std::move(first));
   if (auto named = faults(telling)) {
     chapter.blocks.emplace_back(
-        document::Subhead{telling.words.say("came.faults", {{"count", named->items.size()}})});
+        document::Subhead{telling.counted("came.faults", named->items.size())});
     chapter.blocks.emplace_back(std::move(*named));
   }
   if (auto chart = condition_chart(telling)) chapter.blocks.emplace_back(std::move(*chart));

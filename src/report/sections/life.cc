@@ -42,7 +42,7 @@ std::optional<document::Chapter> tell_life(const Telling& telling) {
   if (telling.record.life.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("life");
   chapter.ledger = document::Ledger::none;
-  chapter.stand_first = telling.words.say("life.answer", {{"count", telling.record.life.size()}});
+  chapter.stand_first = telling.counted("life.answer", telling.record.life.size());
   for (const record::LifeEvent& event : telling.record.life) {
     document::Subhead head{telling.words.capitalised(event.title)};
     head.anchor = "life-" + event.id.text;

@@ -39,7 +39,7 @@ std::optional<document::Chapter> tell_not_put_right(const Telling& telling) {
   }
   if (!faults.items.empty()) {
     chapter.blocks.emplace_back(document::Subhead{
-        telling.words.say("not-put-right.faults", {{"count", faults.items.size()}})});
+        telling.counted("not-put-right.faults", faults.items.size())});
     chapter.blocks.emplace_back(std::move(faults));
   }
   return chapter;

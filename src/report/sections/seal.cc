@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "report/sections.h"
@@ -25,6 +26,20 @@ document::Text lines(std::string_view text) {
     text.remove_prefix(end + 1);
   }
   return out;
+}
+
+/// What the square code says: capitals, digits and spaces only, which a QR code packs most tightly.
+std::string qr_payload(const Edition& edition) {
+  std::string payload = "WB1 " + edition.document + " " + std::to_string(edition.number) + " " +
+                        base::iso_text(edition.date) + " ";
+  for (const char letter : edition.code) {
+    if (letter != ' ') payload += letter;
+  }
+  payload += " " + edition.fingerprint;
+  std::transform(payload.begin(), payload.end(), payload.begin(), [](char letter) {
+    return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+  });
+  return payload;
 }
 
 document::Facts facts(const Telling& telling) {
@@ -61,10 +76,7 @@ std::optional<document::Chapter> tell_seal(const Telling& telling) {
   document::Chapter chapter = telling.chapter("seal");
   chapter.stand_first = telling.words.say("seal.answer");
   const Edition& edition = telling.edition;
-  document::Seal seal{edition.code,
-                      "winchbook:1 " + edition.document + " " + std::to_string(edition.number) +
-                          " " + base::iso_text(edition.date) + " " + edition.code + " " +
-                          edition.fingerprint,
+  document::Seal seal{edition.code, qr_payload(edition),
                       telling.words.say("seal.qr", {{"code", edition.code}})};
   chapter.blocks.emplace_back(std::move(seal));
   chapter.blocks.emplace_back(facts(telling));

@@ -83,9 +83,7 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
   chapter.starts_page = true;
   add_entries(telling, chapter);
   const std::size_t fitted = chapter.blocks.size();
-  chapter.stand_first = telling.words.say(
-      "second.answer",
-      {{"count", fitted}, {"number", telling.words.spelled(static_cast<int>(fitted), true)}});
+  chapter.stand_first = telling.counted("second.answer", fitted);
   if (fitted > 0) {
     document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
     note.manner = document::ParagraphManner::note;
