@@ -21,6 +21,7 @@ constexpr Length kPicture = points(375);
 constexpr Length kLeastPicture = points(300);
 constexpr Length kCompactPicture = points(210);
 constexpr Length kUnderPicture = points(30);
+constexpr Length kUnderCompactPicture = points(22.5);
 constexpr Length kUnderName = points(11.25);
 constexpr Length kAboveFoot = points(30);
 constexpr Length kRule = points(0.75);
@@ -39,9 +40,11 @@ document::Text in_lines(const std::vector<std::string>& lines) {
 }
 
 /// The largest of the three sizes at which the name takes three lines, or the last.
-Role role_of_name(const std::string& name, Length width, const Setting& setting) {
+Role role_of_name(const Cover& cover, Length width, const Setting& setting) {
   for (const Role role : {Role::cover_name, Role::cover_name_2}) {
-    const Frame trial = set_words(document::plain(name), role, width, kArtifact, setting);
+    // A thin record's name shares its page with the first chapters.
+    if (cover.compact && role == Role::cover_name) continue;
+    const Frame trial = set_words(document::plain(cover.name), role, width, kArtifact, setting);
     if (trial.height <= setting.style.of(role).leading * 3) return role;
   }
   return Role::cover_name_3;
@@ -104,24 +107,44 @@ class CoverSetter {
       set_marks_tags();
     }
     set_parts();
+    if (cover_.compact) {
+      frame_.height = std::max(put_compact(picture), put_foot_in_side());
+      return std::move(frame_);
+    }
     const Length foot = height - points(0.75) - parts_.foot_height();
     const Length room = foot - kAboveFoot - parts_.words_height() - kUnderPicture;
-    Length bottom;
-    if (cover_.picture) {
-      bottom = put_picture(picture, picture_height(room));
-    } else if (!cover_.marks_as_read.empty()) {
-      bottom = put_marks(picture_height(room));
-    }
+    const Length bottom = put_top(picture, picture_height(room));
     const Length words = put_words(bottom > Length{} ? bottom + kUnderPicture : bottom);
-    const Length foot_top =
-        cover_.compact ? words + points(22.5) : std::max(foot, words + kAboveFoot);
+    const Length foot_top = std::max(foot, words + kAboveFoot);
     put_foot(foot_top);
-    const Length end = foot_top + parts_.foot_height() + points(0.75);
-    frame_.height = cover_.compact ? end : std::max(height, end);
+    frame_.height = std::max(height, foot_top + parts_.foot_height() + points(0.75));
     return std::move(frame_);
   }
 
  private:
+  /// Picture or marks; returns where they end.
+  Length put_top(TagId picture, Length height) {
+    if (cover_.picture) return put_picture(picture, height);
+    return cover_.marks_as_read.empty() ? Length{} : put_marks(height);
+  }
+
+  /// Returns the foot of the stand-first.
+  Length put_compact(TagId picture) {
+    const Length bottom = put_top(picture, kCompactPicture);
+    return put_words(bottom > Length{} ? bottom + kUnderCompactPicture : bottom);
+  }
+
+  /// A thin record says for whom and by whom beside its picture; returns where that ends.
+  Length put_foot_in_side() {
+    const Length cap = base::scaled(setting_.style.of(Role::side_note).size, 7, 10);
+    const Length top = cap - first_baseline(Role::side_note, setting_);
+    place(parts_.foot_left, {Length{}, top}, frame_.items);
+    const Length below = top + parts_.foot_left.height +
+                         (parts_.foot_left.height > Length{} ? points(7.5) : Length{});
+    place(parts_.foot_right, {Length{}, below}, frame_.items);
+    return below + parts_.foot_right.height;
+  }
+
   TagId tag(TagType type) {
     Tag element;
     element.type = type;
@@ -147,19 +170,18 @@ class CoverSetter {
   /// In the order in which they are read.
   void set_parts() {
     eyebrow_ = words_in(document::plain(cover_.eyebrow), Role::eyebrow, side_, TagType::paragraph);
-    parts_.name_role = role_of_name(cover_.name, main_, setting_);
+    parts_.name_role = role_of_name(cover_, main_, setting_);
     parts_.name = words_in(document::plain(cover_.name), parts_.name_role, main_, TagType::h1);
     parts_.stand_first =
         words_in(in_lines(cover_.stand_first), Role::stand_first, main_, TagType::paragraph);
     parts_.foot_left =
         words_in(in_lines(cover_.foot_left), Role::side_note, side_, TagType::paragraph);
-    parts_.foot_right =
-        words_in(in_lines(cover_.foot_right), Role::side_note, main_, TagType::paragraph);
+    parts_.foot_right = words_in(in_lines(cover_.foot_right), Role::side_note,
+                                 cover_.compact ? side_ : main_, TagType::paragraph);
   }
 
   /// Line by line down to the least height; only a name that leaves no other way takes more.
   [[nodiscard]] Length picture_height(Length room) const {
-    if (cover_.compact) return kCompactPicture;
     Length height = kPicture;
     while (height > room && height > kLeastPicture)
       height -= setting_.style.line;

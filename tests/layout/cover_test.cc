@@ -31,7 +31,8 @@ Cover skerry() {
 /// A name of so many words of eight letters.
 std::string name_of(int words) {
   std::string name = "Ferryman";
-  for (int i = 1; i < words; ++i) name += " Ferryman";
+  for (int i = 1; i < words; ++i)
+    name += " Ferryman";
   return name;
 }
 
@@ -190,7 +191,7 @@ TEST_CASE("many marks stand closer, and those that would not fit are left to the
   CHECK_FALSE(drawn::find(frame, bench.fonts, "MARK 39"));
 }
 
-TEST_CASE("a thin record's cover has its picture at main width and ends under its foot") {
+TEST_CASE("a thin record's cover has its picture at main width, its foot beside it, and ends") {
   const drawn::Bench bench;
   Cover cover = skerry();
   cover.compact = true;
@@ -198,8 +199,16 @@ TEST_CASE("a thin record's cover has its picture at main width and ends under it
   CHECK(picture_in(frame).left == doctest::Approx(162));
   CHECK(picture_in(frame).width() <= 309);
   CHECK(picture_in(frame).height() == doctest::Approx(210));
-  CHECK(to_points(frame.height) < 450);
+  CHECK(size_of(frame, bench, "Gus") == doctest::Approx(34));
+  const auto foot = drawn::find(frame, bench.fonts, "For Nell");
+  REQUIRE(foot);
+  CHECK(foot->box.right <= 147);
+  CHECK(foot->box.foot < 210);
+  const auto last = drawn::find(frame, bench.fonts, "back at work");
+  REQUIRE(last);
+  CHECK(to_points(frame.height) - last->box.foot < 18.75);
   CHECK(drawn::outside(frame, bench.fonts) == "");
+  CHECK(drawn::overlapping(frame, bench.fonts) == "");
 }
 
 TEST_CASE("the cover is read as picture, eyebrow, heading, lines; rules are furniture") {

@@ -96,6 +96,9 @@ TEST_CASE("a payload of up to 106 bytes keeps inside the side column, a longer o
   // ISO/IEC 18004:2015, table 7: version 5 (37 modules) holds 84 bytes at level M, 106 at L.
   CHECK(size_of(set(std::string(84, 'a'), bench)) == 37);
   CHECK(size_of(set(std::string(106, 'a'), bench)) == 37);
+  // and 122 or 154 when they are capitals and figures.
+  CHECK(size_of(set(std::string(122, 'A'), bench)) == 37);
+  CHECK(size_of(set(std::string(154, 'A'), bench)) == 37);
   const layout::Frame wider = set(std::string(107, 'a'), bench);
   CHECK(size_of(wider) > 37);
   CHECK(to_points(wider.width) > 147);
@@ -105,6 +108,7 @@ TEST_CASE("nothing, or far too much, cannot be a QR code") {
   const drawn::Bench bench;
   CHECK_THROWS_AS(set("", bench), std::invalid_argument);
   CHECK_THROWS_AS(set(std::string(3000, 'a'), bench), std::invalid_argument);
+  CHECK_THROWS_AS(set(std::string("a\0b", 3), bench), std::invalid_argument);
 }
 
 TEST_CASE("the code is a figure with words, the short code a paragraph in its own type") {
