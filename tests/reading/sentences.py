@@ -10,8 +10,6 @@ PROSE = [
     "story/p",
     "event/what/p",
     "event/keep-because",
-    "fitting/why",
-    "fitting/adaptation",
     "hand-back/not-put-right",
 ]
 
@@ -53,6 +51,12 @@ def prose_of(record):
             sentences += split(words_of(element, names))
             for note in element.iterfind(f"{RECORD}note"):
                 sentences += split(words_of(note, names))
+    for fitting in root.iterfind(f".//{RECORD}fitting"):
+        # what an earlier visit fitted and a later one took out is told by what came after it
+        if fitting.find(f"{RECORD}removed-in") is None:
+            for step in ("why", "adaptation"):
+                for element in fitting.iterfind(RECORD + step):
+                    sentences += split(words_of(element, names))
     return sentences
 
 
@@ -60,38 +64,48 @@ def split(text):
     return [s for s in re.split(r"(?<=[.!?])\s+(?=[“‘\"(]?[A-Z0-9])", text) if len(s) > 3]
 
 
-def pattern_of(sentence):
-    """A sentence as a pattern over text without spaces, quotation marks and dashes as typed or set."""
-    bare = re.sub(r"\s+", "", sentence)
-    pattern = re.escape(bare)
-    pattern = re.sub(r"\\?['‘’]", "['‘’]", pattern)
-    pattern = re.sub(r'\\?["“”]', "[\"“”]", pattern)
-    return pattern.replace(re.escape(NUMBER), r"\D{0,12}\d+")
-
-
-def squeeze(text):
+def squeezed(text):
+    """Without any white space: how a word is broken or a large initial stands apart is lost."""
     return re.sub(r"\s+", "", text)
 
 
-def found_over_a_break(sentence, pages):
+def spaced(text):
+    """With each run of white space as one space: a space missing between two words is seen."""
+    return re.sub(r"\s+", " ", text).strip()
+
+
+def pattern_of(sentence):
+    """A sentence as a pattern; quotation marks and apostrophes as typed or as set."""
+    pattern = re.escape(sentence)
+    pattern = re.sub(r"\\?['‘’]", "['‘’]", pattern)
+    pattern = re.sub(r'\\?["“”]', "[\"“”]", pattern)
+    pattern = pattern.replace(r"\ ", "[ \u00a0\u202f]")
+    return pattern.replace(re.escape(NUMBER), r"\D{0,12}\d+")
+
+
+def found_over_a_break(words, pages, form):
     """Whether a sentence begins near the end of one page and goes on near the start of the next."""
-    words = sentence.split()
     for at in range(1, len(words)):
-        head = re.compile(pattern_of(" ".join(words[:at])))
-        tail = re.compile(pattern_of(" ".join(words[at:])))
+        head = re.compile(pattern_of(form(" ".join(words[:at]))))
+        tail = re.compile(pattern_of(form(" ".join(words[at:]))))
         for page, following in zip(pages, pages[1:]):
             if head.search(page) and tail.search(following):
                 return True
     return False
 
 
-def missing_sentences(sentences, pages):
-    """The sentences that stand on no page, nor over the break between two."""
-    bare = [squeeze(page) for page in pages]
+def missing_sentences(sentences, pages, form=squeezed):
+    """The sentences that stand on no page, nor over the break between two.
+
+    `pages` are texts, or lists of texts that say the same in different ways.
+    """
+    ways = [[page] if isinstance(page, str) else page for page in pages]
+    readings = [[form(text) for text in texts] for texts in zip(*ways)]
     missing = []
     for sentence in sentences:
-        pattern = re.compile(pattern_of(sentence))
-        if not any(pattern.search(page) for page in bare):
-            if not found_over_a_break(sentence, bare):
-                missing.append(f"'{sentence}'")
+        pattern = re.compile(pattern_of(form(sentence)))
+        if any(pattern.search(page) for reading in readings for page in reading):
+            continue
+        if not any(found_over_a_break(sentence.split(), reading, form) for reading in readings):
+            missing.append(f"'{sentence}'")
     return missing if sentences else ["the record holds no prose"]
