@@ -94,9 +94,9 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
     chart.axes.push_back(std::move(axis));
   }
   chart.key.parts.emplace_back(document::SignRun{Sign::found});
-  chart.key.parts.emplace_back(document::Run{" " + telling.words.say("as-found") + "   "});
+  chart.key.parts.emplace_back(document::Run{telling.words.say("as-found") + "   "});
   chart.key.parts.emplace_back(document::SignRun{Sign::left});
-  chart.key.parts.emplace_back(document::Run{" " + telling.words.say("condition.key")});
+  chart.key.parts.emplace_back(document::Run{telling.words.say("condition.key")});
   return document::ChartFigure{std::move(chart), joined(spoken)};
 }
 

@@ -91,7 +91,7 @@ Text standing_words(const Telling& telling, Standing standing, bool changed) {
   const StandingRow& row = of(standing);
   Text text;
   text.parts.emplace_back(document::SignRun{row.sign});
-  document::Run words{" " + telling.words.say(row.key)};
+  document::Run words{telling.words.say(row.key)};
   words.bold = changed;
   text.parts.emplace_back(std::move(words));
   return text;
@@ -165,7 +165,7 @@ Text key_to_signs(const Telling& telling) {
   Text text;
   const auto add = [&](Sign sign, const char* key) {
     text.parts.emplace_back(document::SignRun{sign});
-    text.parts.emplace_back(document::Run{" " + telling.words.say(key) + "   "});
+    text.parts.emplace_back(document::Run{telling.words.say(key) + "   "});
   };
   add(Sign::original, "key.original");
   add(Sign::same_maker, "key.same-maker");
