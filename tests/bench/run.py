@@ -91,7 +91,7 @@ def main():
         directory = Path(name)
         finished, bare = str(directory / "keepsake.pdf"), str(directory / "bare.pdf")
         ours = [options.winchbook, "issue", str(RECORD), "--document", "keepsake",
-                "--date", "2026-06-19", "--quiet", "-o", finished]  # fmt: skip
+                "--date", "2026-06-19", "-o", finished]  # fmt: skip
         seconds(ours)
         theirs = [options.bare, str(write_plan(TaggedPdf(finished), directory)), bare]
         seconds(theirs)

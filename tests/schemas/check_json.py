@@ -15,7 +15,7 @@ from report import ROOT, Report  # noqa: E402
 WINCHBOOK = ROOT / "build" / "winchbook"
 
 # command: the schema of what it prints with --json
-COMMANDS = {"check": "check.schema.json", "grade": "grade.schema.json"}
+COMMANDS = {"grade": "grade.schema.json"}
 
 
 def faults_of(validator, value):

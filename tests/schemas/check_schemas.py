@@ -180,6 +180,7 @@ def main():
         *sorted(ROOT.glob("demo/reels/*/record.xml")),
         *sorted(ROOT.glob("demo/reels/*/editions.xml")),
         *sorted(ROOT.glob("report-templates/**/*.xml")),
+        *sorted(ROOT.glob("shared/**/*.xml")),
     ])  # fmt: skip
     records = len(list(ROOT.glob("demo/reels/*/record.xml")))
     report.expect("both demo reels have a record", records >= 2, f"{records} found")
