@@ -177,7 +177,7 @@ struct Chapter {
   std::string eyebrow_continued = {};
   std::string title;
   std::string stand_first = {};
-  bool starts_page = false;  ///< ledgers always do
+  bool starts_page = false;  ///< ledgers do, but in a thin record
   std::vector<Block> blocks = {};
 };
 

@@ -20,9 +20,8 @@ Length up_to_grid(Length y, Length line) {
 void keep_with_headings(Slices& chapter, Length line) {
   std::vector<Slice>& slices = chapter.slices;
   for (std::size_t i = 0; i < slices.size(); ++i) {
-    const bool opening = i == 0;
-    if (!opening && !slices[i].heading) continue;
-    const Length wanted = line * (opening ? 8 : 3);
+    if (i != 0 && !slices[i].heading) continue;
+    const Length wanted = line * 3;
     Length kept;
     for (std::size_t j = i; j + 1 < slices.size() && kept < wanted; ++j) {
       slices[j].keep_with_next = true;
@@ -99,6 +98,10 @@ Length PageFlow::top_of(const Level& level, const Slice& slice) const {
   if (slice.full && level.margin_foot > top) {
     const bool on_grid = slice.starts_block || level.at_top;
     top = on_grid ? up_to_grid(level.margin_foot, line) : level.margin_foot;
+  }
+  if (slice.level_with_margin && !slice.beside.empty()) {
+    const Length level_top = level.margin - slice.beside.front().drop;
+    if (level_top > top) top = up_to_grid(level_top, line);
   }
   return top + head_height(level, slice);
 }
@@ -241,13 +244,23 @@ void PageFlow::place_cover(const Frame& cover, bool goes_on) {
   if (!goes_on) level_.main = frame_height();
 }
 
+bool PageFlow::room_to_open() const {
+  constexpr int kLinesUnderOpening = 8;
+  const Length least = chapter_.slices.front().frame.height +
+                       setting_.style.line * kLinesUnderOpening;
+  const Length room = frame_height() - top_of(level_, chapter_.slices.front());
+  return room >= least || overflow(0, chapter_.slices.size() - 1).thousandths == 0;
+}
+
 void PageFlow::place_chapter(const ChapterFurniture& furniture, Slices chapter) {
   finish();
   chapter_ = std::move(chapter);
   if (chapter_.slices.empty()) return;
   furniture_ = furniture;
   continues_ = false;
-  if (pages_.pages.empty() || (furniture.starts_page && !level_.at_top)) new_page();
+  if (pages_.pages.empty() || (!level_.at_top && (furniture.starts_page || !room_to_open()))) {
+    new_page();
+  }
   std::size_t first = 0;
   for (std::size_t i = 0; i < chapter_.slices.size(); ++i) {
     if (chapter_.slices[i].keep_with_next && i + 1 < chapter_.slices.size()) continue;

@@ -55,6 +55,8 @@ class PageFlow {
 
   void new_page();
   void place_waiting();
+  /// Whether the chapter's opening and eight lines of it, or all of a shorter one, fit here.
+  [[nodiscard]] bool room_to_open() const;
   void place_group(std::size_t first, std::size_t last);
   void place_one(Slice& slice);
   void place_piecewise(Slice& slice);

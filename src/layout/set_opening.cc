@@ -101,7 +101,7 @@ ChapterFurniture chapter_furniture(const document::Chapter& chapter, const Setti
   const document::Style& style = setting.style;
   ChapterFurniture furniture;
   furniture.ledger = chapter.ledger;
-  furniture.starts_page = chapter.starts_page || chapter.ledger != Ledger::none;
+  furniture.starts_page = chapter.starts_page;
   furniture.continued.width = style.frame_width();
   furniture.continued.items.emplace_back(opening_rule(chapter, setting));
   furniture.continued_body = kOverTitle;

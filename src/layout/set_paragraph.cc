@@ -56,7 +56,11 @@ std::size_t lead_bytes(std::string_view words) {
   return words.size();
 }
 
-/// Cautions that are higher than their paragraph stand over it instead of beside it.
+/// A caution beside a short paragraph may reach this far below it; what has a caution of its own
+/// then moves down to stand level with that one.
+constexpr Length kCautionOverhang = points(60);
+
+/// Cautions that are much higher than their paragraph stand over it instead of beside it.
 void put_over_if_long(std::vector<document::Beside>& beside, Length paragraph, TagId parent,
                       const Setting& setting, Slices& slices) {
   std::vector<document::Beside> kept;
@@ -65,7 +69,8 @@ void put_over_if_long(std::vector<document::Beside>& beside, Length paragraph, T
     if (caution != nullptr) {
       std::vector<Tag> tried;
       const Setting trial{setting.style, setting.fonts, setting.language, tried};
-      if (set_caution(*caution, setting.style.side, kArtifact, trial).height > paragraph) {
+      if (set_caution(*caution, setting.style.side, kArtifact, trial).height >
+          paragraph + kCautionOverhang) {
         Slice slice;
         slice.full = true;
         slice.keep_with_next = true;
@@ -174,6 +179,10 @@ void add_paragraph(const Paragraph& paragraph, bool after_text, TagId parent,
       all[i].full = true;
   }
   all[at].beside = set_beside(beside, parent, setting);
+  all[at].level_with_margin =
+      std::any_of(beside.begin(), beside.end(), [](const document::Beside& one) {
+        return std::holds_alternative<document::Caution>(one);
+      });
   if (!paragraph.anchor.empty()) all[at].anchors.push_back(paragraph.anchor);
 }
 

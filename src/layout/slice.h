@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,7 @@ struct Slice {
   bool full = false;            ///< reaches into the margin: side items must be clear of it
   bool starts_block = false;    ///< stands on the grid
   bool keep_with_next = false;  ///< no page ends after it
+  bool level_with_margin = false;  ///< moves down until its side items can stand level with it
   bool heading = false;         ///< three lines follow it on its page
   Length above;                 ///< space before it, except at a page's top
   Length shrinkable;            ///< by how much its picture may be made lower
@@ -46,8 +48,16 @@ struct Slices {
   void start_block(Length above);
   /// Adds a slice to the block that was started last.
   Slice& add(Slice slice);
+  /// Puts items beside a slice that was added before.
+  void put_beside(std::size_t slice, std::vector<SideItem> items);
+  /// How far the margin's items reach below what has been added, were there no page ends.
+  [[nodiscard]] Length margin_ahead() const { return std::max(Length{}, margin_ - height_); }
 
  private:
+  void note_beside(Length top, const SideItem& item);
+
+  Length height_;  ///< of all slices
+  Length margin_;  ///< foot of the margin's items
   bool starting_ = false;
   Length above_;
 };
