@@ -193,6 +193,18 @@ TEST_CASE("metrics are the font's own") {
   CHECK(lato.x_height == 1013);
 }
 
+TEST_CASE("the same words asked again are the same; other features are not") {
+  const FontBook fonts = font_book();
+  const Shaped first = shaped(fonts, "vollkorn-regular", "1948");
+  const Shaped lining = shaped(fonts, "vollkorn-regular", "1948", {"lnum"});
+  const Shaped italic = shaped(fonts, "vollkorn-italic", "1948");
+  const Shaped again = shaped(fonts, "vollkorn-regular", "1948");
+  CHECK(again.glyphs == first.glyphs);
+  CHECK(again.width == first.width);
+  CHECK(lining.glyphs != first.glyphs);
+  CHECK(italic.face != first.face);
+}
+
 TEST_CASE("a face tells what a font descriptor wants to know") {
   const FontBook fonts = font_book();
   const FaceFacts upright = fonts.facts(fonts.face("vollkorn-regular"));
