@@ -138,7 +138,7 @@ Diagnostic damaged(const Decoder& decoder) {
   }
   const std::string_view said = decoder.said.data();
   if (said.find("Premature end") != std::string_view::npos ||
-      said.find("No more bytes") != said.npos) {
+      said.find("No more bytes") != std::string_view::npos) {
     return cut_short();
   }
   return refuse(fmt::format("the photograph is damaged ({})", said),

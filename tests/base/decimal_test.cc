@@ -26,6 +26,7 @@ TEST_CASE("what is not a plain number is refused") {
     CAPTURE(text);
     CHECK_FALSE(Decimal::parse(text));
   }
-  CHECK(Decimal::parse("12,50").faults().front().message ==
-        "\"12,50\" is not a number, expected digits such as 12 or 12.50");
+  CHECK(to_string(Decimal::parse("12,50").faults().front()) ==
+        "error: \"12,50\" is not a number, expected digits such as 12 or 12.50 [number]\n"
+        "  hint: write plain digits with a point, without grouping or unit\n");
 }
