@@ -14,7 +14,7 @@ constexpr const char* kSchema = R"(<xs:schema xmlns:xs="http://www.w3.org/2001/X
   <xs:element name="box">
     <xs:complexType>
       <xs:sequence>
-        <xs:element name="washer" type="xs:positiveInteger" maxOccurs="3"/>
+        <xs:element name="washer" type="xs:positiveInteger" maxOccurs="unbounded"/>
         <xs:element name="lid" type="xs:boolean"/>
       </xs:sequence>
     </xs:complexType>
