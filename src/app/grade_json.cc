@@ -55,7 +55,8 @@ Json side(const originality::Side& of) {
       {"surface-weighed", of.surface_weighed},
       {"born-here", range(of.born_here)},
       {"surface-points", range(of.surface_points)},
-      {"right-for-model", range(of.right_for_model)}};
+      {"right-for-model", range(of.right_for_model)},
+      {"reasons", reasons_of(of.reasons)}};
 }
 
 Json row(const record::Record& record, const originality::PieceRow& of) {
@@ -71,8 +72,7 @@ Json row(const record::Record& record, const originality::PieceRow& of) {
           {"changed", of.changed},
           {"letter", of.letter ? Json(*of.letter) : Json(nullptr)},
           {"fitting", id(of.fitting)},
-          {"reasons",
-           list(of.reasons, [](originality::Reason reason) { return Json(term(reason).word); })},
+          {"reasons", reasons_of(of.reasons)},
           {"because", plain_text(record, of.evidence.because)},
           {"marks", list(of.marks, [](const record::MarkingId& mark) { return Json(mark.text); })}};
 }

@@ -163,7 +163,7 @@ std::string ledger_row(const originality::PieceRow& row) {
   std::string out = trimmed(right(std::to_string(row.number), 3) + "  " + padded(name, 32) + ' ' +
                             right(row.weighed ? points(row.weight, 2) : "-", 6) + "  " +
                             padded(std::string(term(row.found.standing).spoken), 27) + ' ' +
-                            padded(left, 26) + row.letter.value_or(""));
+                            padded(left, 29) + row.letter.value_or(""));
   const std::string before = surface_words(row.found);
   const std::string after = surface_words(row.left);
   if (before != "-" || after != "-") {
@@ -198,7 +198,7 @@ std::string shares(const originality::Finding& finding, std::string_view name,
     return low == high ? tenths(low) : tenths(low) + " / " + tenths(high);
   };
   std::string out =
-      fmt::format("{}, from {} to {}\n", name, figure(index.found), figure(index.left));
+      fmt::format("{}: {} as found, {} as left\n", name, figure(index.found), figure(index.left));
   for (const originality::PrintedShare& share : originality::printed(index, change, 1000)) {
     const originality::PieceRow& row = row_of(finding, share.row);
     out += trimmed("  " + padded(row.letter.value_or(""), 3) + padded(row.name, 34) +
@@ -236,9 +236,10 @@ std::string way_back(const record::Record& record, const originality::Finding& f
         back.because != originality::Return::Because::was_missing) {
       line += fmt::format("; {}", term(back.because).spoken);
     }
-    if (back.degree)
+    if (back.degree && back.degree->value < base::Decimal(100, 0)) {
       line +=
           fmt::format("; the fitting comes undone to {} in a hundred", back.degree->value.text());
+    }
     if (back.reel_altered) line += "; the reel itself was altered for it";
     out += wrapped(line, 0);
   }
