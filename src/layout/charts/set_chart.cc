@@ -7,7 +7,7 @@ namespace {
 
 struct SetChart {
   Length width;
-  TagId figure;
+  TagId figure = kArtifact;
   const Setting& setting;
 
   Frame operator()(const document::OriginalityChart& chart) const {
