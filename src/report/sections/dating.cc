@@ -86,6 +86,8 @@ std::optional<document::ChartFigure> chart(const Telling& telling) {
   std::stable_partition(chart.marks.begin(), chart.marks.end(),
                         [](const DatingChart::Mark& mark) { return mark.left_out.empty(); });
   chart.window = window(telling);
+  chart.key = {telling.words.say("dating.key-hard"), telling.words.say("dating.key-soft"),
+               telling.words.say("dating.no-end"), telling.words.say("dating.key-left-out")};
   std::string spoken = telling.words.say("dating.chart", {{"count", chart.marks.size()}});
   for (const Marking& mark : telling.record.markings) {
     if (names_years(mark)) spoken += " " + spoken_ends(telling, mark);
