@@ -74,7 +74,7 @@ def knob():
 
 def dunlin():
     standing(-14); hero_light()
-    camera((24.5, -27.5, 13.5), (.80, -.15, 2.35), 142, 15, focus=(2.2, -1.2, 3.0), roll=-.4)
+    camera((24.5, -27.5, 13.5), (.75, -.15, 2.70), 138, 15, focus=(2.2, -1.2, 3.0), roll=-.4)
 
 
 def foot():
