@@ -61,6 +61,11 @@ void Haru::record_fault(HPDF_STATUS code, HPDF_STATUS detail, void* fault) {
   if (first->code == 0) *first = {code, detail};
 }
 
+/// Some calls fail without telling the error handler.
+void Haru::note(HPDF_STATUS status) {
+  if (status != HPDF_OK) record_fault(status, 0, &fault_);
+}
+
 Haru::Haru()
     : document_(demand(HPDF_New(record_fault, &fault_))),
       compressor_(demand(libdeflate_alloc_compressor(kCompressionLevel)),
@@ -74,7 +79,7 @@ Haru::~Haru() {
 
 Object& Haru::add_object() {
   HPDF_Dict dict = demand(HPDF_Dict_New(document_->mmgr));
-  HPDF_Xref_Add(document_->xref, dict);
+  note(HPDF_Xref_Add(document_->xref, dict));
   return objects_.emplace_back(dict, std::string_view());
 }
 
@@ -131,40 +136,40 @@ void Haru::set_content(const PageObject& page, std::string_view data) {
 
 PageObject Haru::add_page(base::Length width, base::Length height) {
   HPDF_Page page = demand(HPDF_AddPage(document_));
-  HPDF_Page_SetWidth(page, static_cast<float>(base::to_points(width)));
-  HPDF_Page_SetHeight(page, static_cast<float>(base::to_points(height)));
+  note(HPDF_Page_SetWidth(page, static_cast<float>(base::to_points(width))));
+  note(HPDF_Page_SetHeight(page, static_cast<float>(base::to_points(height))));
   return PageObject(page);
 }
 
 void Haru::put(HPDF_Dict dict, const char* key, const Object& object) {
-  HPDF_Dict_Add(dict, key, object.dict());
+  note(HPDF_Dict_Add(dict, key, object.dict()));
 }
 
 void Haru::put_name(HPDF_Dict dict, const char* key, const char* name) {
-  HPDF_Dict_AddName(dict, key, name);
+  note(HPDF_Dict_AddName(dict, key, name));
 }
 
 void Haru::put_number(HPDF_Dict dict, const char* key, int value) {
-  HPDF_Dict_AddNumber(dict, key, value);
+  note(HPDF_Dict_AddNumber(dict, key, value));
 }
 
 void Haru::put_text(HPDF_Dict dict, const char* key, std::string_view utf8) {
   std::string bytes = "\xFE\xFF" + utf16(utf8);
-  HPDF_Dict_Add(dict, key,
-                HPDF_Binary_New(document_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
-                                static_cast<HPDF_UINT>(bytes.size())));
+  note(HPDF_Dict_Add(dict, key,
+                     HPDF_Binary_New(document_->mmgr, reinterpret_cast<HPDF_BYTE*>(bytes.data()),
+                                     static_cast<HPDF_UINT>(bytes.size()))));
 }
 
 void Haru::put_plain(HPDF_Dict dict, const char* key, const std::string& ascii) {
-  HPDF_Dict_Add(dict, key, HPDF_String_New(document_->mmgr, ascii.c_str(), nullptr));
+  note(HPDF_Dict_Add(dict, key, HPDF_String_New(document_->mmgr, ascii.c_str(), nullptr)));
 }
 
 void Haru::put_references(HPDF_Dict dict, const char* key,
                           const std::vector<const Object*>& objects) {
   HPDF_Array array = demand(HPDF_Array_New(document_->mmgr));
   for (const Object* object : objects)
-    HPDF_Array_Add(array, object->dict());
-  HPDF_Dict_Add(dict, key, array);
+    note(HPDF_Array_Add(array, object->dict()));
+  note(HPDF_Dict_Add(dict, key, array));
 }
 
 void Haru::put_identifier() {
@@ -185,15 +190,15 @@ void Haru::put_identifier() {
   HPDF_MD5Final(identifier.data(), &state);
   HPDF_Array pair = demand(HPDF_Array_New(document_->mmgr));
   for (int i = 0; i < 2; ++i) {
-    HPDF_Array_Add(pair, HPDF_Binary_New(document_->mmgr, identifier.data(), 16));
+    note(HPDF_Array_Add(pair, HPDF_Binary_New(document_->mmgr, identifier.data(), 16)));
   }
-  HPDF_Dict_Add(document_->trailer, "ID", pair);
+  note(HPDF_Dict_Add(document_->trailer, "ID", pair));
 }
 
 base::Result<std::string> Haru::bytes() {
   put_identifier();
-  HPDF_Dict_Add(document_->trailer, "Root", document_->catalog);
-  HPDF_Dict_Add(document_->trailer, "Info", document_->info);
+  note(HPDF_Dict_Add(document_->trailer, "Root", document_->catalog));
+  note(HPDF_Dict_Add(document_->trailer, "Info", document_->info));
   // The second line tells transfer programs that the file is binary (ISO 19005-3, 6.1.2).
   std::string out = "%PDF-1.7\n%\xE2\xE3\xCF\xD3\n";
   std::size_t total = 0;
@@ -202,7 +207,7 @@ base::Result<std::string> Haru::bytes() {
   out.reserve(out.size() + total + (1U << 14U));
   HPDF_Stream stream = demand(HPDF_CallbackWriter_New(document_->mmgr, append_to_string, &out));
   stream->size = static_cast<HPDF_UINT>(out.size());
-  HPDF_Xref_WriteToStream(document_->xref, stream, nullptr);
+  note(HPDF_Xref_WriteToStream(document_->xref, stream, nullptr));
   HPDF_Stream_Free(stream);
   if (fault_.code != 0) {
     return base::error(fmt::format("the PDF library refuses the document: error {:#06x}, detail {}",

@@ -100,6 +100,7 @@ class Haru {
     HPDF_STATUS detail = 0;
   };
   static void record_fault(HPDF_STATUS code, HPDF_STATUS detail, void* fault);
+  void note(HPDF_STATUS status);
   Object& keep_stream(HPDF_Dict dict, std::string_view data);
   void deflate(Object& object, std::string_view data);
   void put_identifier();

@@ -162,18 +162,19 @@ TEST_CASE("small capitals and initials carry the words that are meant") {
   CHECK(count(pdf.page_content(0), "/Span<</ActualText(ought new, )>>BDC") == 1);
 }
 
-// ISO 32000-1, annex C: libharu keeps to a string's 65,535 bytes.
+// ISO 32000-1, annex C.2: no page is smaller than 3 points; libharu keeps to that.
 TEST_CASE("what the PDF library refuses is told as a fault, and nothing is drawn") {
   const text::FontBook fonts = font_book();
   layout::Pages pages;
   Book book(pages, fonts);
   book.add_page();
   book.write("Reel", 62, 100, book.add_tag(TagType::h1, layout::kArtifact));
-  Contents with = contents();
-  with.metadata.language = std::string(70'000, 'x');
-  const auto result = draw(pages, with, fonts);
+  pages.pages[0].width = points(2);
+  const auto result = draw(pages, contents(), fonts);
   REQUIRE_FALSE(result);
   CHECK(result.faults().front().rule == "pdf-library");
+  pages.pages[0].width = points(3);
+  CHECK(draw(pages, contents(), fonts));
 }
 
 TEST_CASE("a photograph that was not given is named") {
