@@ -288,7 +288,7 @@ def old_grease():
     col = g.mix(g.mul(g.step(n2, .57, .70), .7), col, (.012, .008, .005))
     fl = g.step(g.noise(c, 42., 2., .6), .68, .74)
     col = g.mix(g.mul(fl, .7), col, (.10, .085, .06))
-    return g.bsdf(color=col, rough=g.lerp(n2, .22, .62), spec=.26, sss=.10, sssr=(.10, .04, .012), sssc=col, coat=.08, coatr=.3,
+    return g.bsdf(color=col, rough=g.lerp(n2, .40, .78), spec=.20, sss=.10, sssr=(.10, .04, .012), sssc=col, coat=.04, coatr=.4,
                   normal=g.bump(g.plus(g.mul(n2, .8), g.mul(g.noise(c, 30., 4.), .25)), .03, .7), flat=((.09, .042, .012), .4, 0.))
 
 

@@ -473,8 +473,8 @@ def gear_grease(world, mat='grease', amount=1.0, seed=0.):
             body = mnoise.fractal(p * 1.7, .8, 2.2, 4) + .25 * mnoise.fractal(p * 6., .8, 2.2, 3)
             corner = math.exp(-((q - 1.355) / .075) ** 2) if q < 1.36 else 0.
             corner += math.exp(-((q - .535) / .07) ** 2)
-            h = (body + .9 * drag - .42 + .62 * amount) * .045 * amount + corner * .10 * amount * (.6 + body)
-            if q > 1.36: h = (body + drag - .30 + .25 * amount) * .032 * amount
+            h = (body * .8 + .9 * drag - .30 + .85 * amount) * .045 * amount + corner * .10 * amount * (.6 + body)
+            if q > 1.36: h = (body * .9 + 1.2 * drag - .62 + .25 * amount) * .034 * amount + .05 * amount * math.exp(-((q - 1.36) / .03) ** 2) * (.4 + body)
             base = _gear_face(q)
             V.append((base + max(-.01, min(h, .15)), q * cos(a), q * sin(a)))
     nr = len(radii)
