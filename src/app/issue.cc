@@ -148,6 +148,8 @@ Result<report::Edition> next_edition(const World& world, const IssueRequest& req
   edition.code =
       seal::grouped(seal::short_code({fingerprint, edition.document, std::to_string(edition.number),
                                       base::iso_text(edition.date)}));
+  // The page prints it in three words.
+  std::replace(edition.code.begin(), edition.code.end(), '-', ' ');
   return edition;
 }
 

@@ -62,31 +62,31 @@ void add_folio(const document::Folio& folio, std::size_t number, std::size_t cou
   put(folio.code, {main + style.main - code, y}, setting, page);
 }
 
-void add_edge_mark(Ledger ledger, const Setting& setting, Page& page) {
+void add_edge_mark(const LedgerStretch& stretch, const Setting& setting, Page& page) {
   const document::Paper& paper = setting.style.paper;
   const Length left = paper.left + setting.style.frame_width() + kEdgeGap;
-  const Length height = page.height - paper.top - paper.foot;
-  if (ledger == Ledger::first) {
-    page.items.emplace_back(
-        filled_box({left, paper.top, kEdgeWidth, height}, setting.style.ink, kArtifact));
+  const Length top = paper.top + stretch.top;
+  if (stretch.ledger == Ledger::first) {
+    page.items.emplace_back(filled_box({left, top, kEdgeWidth, stretch.foot - stretch.top},
+                                       setting.style.ink, kArtifact));
   }
-  if (ledger != Ledger::second) return;
+  if (stretch.ledger != Ledger::second) return;
   const Stroke stroke{points(1), setting.style.ink};
-  for (Length y; y + kBoxHeight <= height; y += kBoxPitch) {
-    page.items.emplace_back(outlined_box({left + (kEdgeWidth - kBoxWidth) / 2, paper.top + y,
-                                          kBoxWidth, kBoxHeight},
-                                         stroke, kArtifact));
+  for (Length y = top; y + kBoxHeight <= paper.top + stretch.foot; y += kBoxPitch) {
+    page.items.emplace_back(outlined_box(
+        {left + (kEdgeWidth - kBoxWidth) / 2, y, kBoxWidth, kBoxHeight}, stroke, kArtifact));
   }
 }
 
 }  // namespace
 
-void add_furniture(const document::Document& document, const std::vector<Ledger>& ledgers,
+void add_furniture(const document::Document& document, const std::vector<LedgerStretch>& ledgers,
                    const Setting& setting, Pages& pages) {
+  for (const LedgerStretch& stretch : ledgers)
+    add_edge_mark(stretch, setting, pages.pages[stretch.page]);
   const bool bare_cover = document.cover && !document.cover->compact;
   for (std::size_t i = 0; i < pages.pages.size(); ++i) {
     Page& page = pages.pages[i];
-    if (i < ledgers.size()) add_edge_mark(ledgers[i], setting, page);
     if (i == 0 && bare_cover) continue;
     add_folio(document.folio, i + 1, pages.pages.size(), setting, page);
   }

@@ -6,10 +6,17 @@
 
 namespace winchbook::layout {
 
+/// A stretch of a page that a ledger fills, measured from the frame's top.
+struct LedgerStretch {
+  std::size_t page = 0;
+  document::Ledger ledger = document::Ledger::none;
+  Length top;
+  Length foot;
+};
+
 /// Numbers, name and code at the foot of every page but a cover standing alone, and the ledgers'
-/// edge marks (PAGES, "Furniture"). `ledgers` has one entry a page.
-void add_furniture(const document::Document& document,
-                   const std::vector<document::Ledger>& ledgers, const Setting& setting,
-                   Pages& pages);
+/// edge marks along the stretches they fill, so that fanned pages show them and nothing else.
+void add_furniture(const document::Document& document, const std::vector<LedgerStretch>& ledgers,
+                   const Setting& setting, Pages& pages);
 
 }  // namespace winchbook::layout

@@ -20,7 +20,7 @@ Length up_to_grid(Length y, Length line) {
 void keep_with_headings(Slices& chapter, Length line) {
   std::vector<Slice>& slices = chapter.slices;
   for (std::size_t i = 0; i < slices.size(); ++i) {
-    if (i != 0 && !slices[i].heading) continue;
+    if (!slices[i].heading) continue;
     const Length wanted = line * 3;
     Length kept;
     for (std::size_t j = i; j + 1 < slices.size() && kept < wanted; ++j) {
@@ -44,12 +44,23 @@ void PageFlow::draw(const Frame& frame, Point at) {
   place(frame, {corner.x + at.x, corner.y + at.y}, pages_.pages.back().items);
 }
 
+void PageFlow::stretch_ledger(Length top, Length foot) {
+  if (furniture_.ledger == document::Ledger::none) return;
+  const std::size_t page = pages_.pages.size() - 1;
+  const bool goes_on = !ledgers_.empty() && ledgers_.back().page == page &&
+                       ledgers_.back().ledger == furniture_.ledger && continues_;
+  if (!goes_on) ledgers_.push_back({page, furniture_.ledger, top, foot});
+  ledgers_.back().foot = std::max(ledgers_.back().foot, foot);
+}
+
 void PageFlow::new_page() {
+  // A ledger that goes on overleaf marks its page to the foot.
+  if (continues_) stretch_ledger(frame_height(), frame_height());
   const document::Paper& paper = setting_.style.paper;
   pages_.pages.push_back({paper.width, paper.height, {}});
-  ledgers_.push_back(furniture_.ledger);
   level_ = {};
   if (continues_) {
+    stretch_ledger({}, {});
     draw(furniture_.continued, {});
     level_.main = furniture_.continued_body;
     level_.margin = furniture_.continued_margin;
@@ -188,6 +199,8 @@ void PageFlow::put(Slice& slice) {
   level_.main = top + slice.frame.height;
   if (slice.full) level_.margin = level_.margin_foot = level_.main;
   put_beside(slice.beside, top);
+  const bool page_top = top == head;
+  stretch_ledger(page_top ? Length{} : top, level_.main);
   continues_ = true;
 }
 
@@ -208,9 +221,7 @@ void PageFlow::place_piecewise(Slice& slice) {
 }
 
 void PageFlow::place_one(Slice& slice) {
-  const auto fits = [&] {
-    return top_of(level_, slice) + slice.frame.height <= frame_height();
-  };
+  const auto fits = [&] { return top_of(level_, slice) + slice.frame.height <= frame_height(); };
   if (!fits() && !level_.at_top) new_page();
   // The margin of a fresh page may be full of what waited for it.
   while (!fits() && slice.full && !waiting_.empty())
@@ -230,6 +241,13 @@ void PageFlow::place_group(std::size_t first, std::size_t last) {
       put(chapter_.slices[i]);
     return;
   }
+  // Too much for any page: it parts before the last block that no heading holds.
+  for (std::size_t i = last; i > first; --i) {
+    if (!chapter_.slices[i].starts_block || chapter_.slices[i - 1].heading) continue;
+    place_group(first, i - 1);
+    place_group(i, last);
+    return;
+  }
   for (std::size_t i = first; i <= last; ++i)
     place_one(chapter_.slices[i]);
 }
@@ -246,8 +264,8 @@ void PageFlow::place_cover(const Frame& cover, bool goes_on) {
 
 bool PageFlow::room_to_open() const {
   constexpr int kLinesUnderOpening = 8;
-  const Length least = chapter_.slices.front().frame.height +
-                       setting_.style.line * kLinesUnderOpening;
+  const Length least =
+      chapter_.slices.front().frame.height + setting_.style.line * kLinesUnderOpening;
   const Length room = frame_height() - top_of(level_, chapter_.slices.front());
   return room >= least || overflow(0, chapter_.slices.size() - 1).thousandths == 0;
 }

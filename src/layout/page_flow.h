@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "layout/furniture.h"
 #include "layout/slice.h"
 
 namespace winchbook::layout {
@@ -31,7 +32,7 @@ class PageFlow {
   void finish();
 
   /// For each page, whose edge mark it carries.
-  [[nodiscard]] const std::vector<document::Ledger>& ledgers() const { return ledgers_; }
+  [[nodiscard]] const std::vector<LedgerStretch>& ledgers() const { return ledgers_; }
 
  private:
   /// How far a page is filled.
@@ -55,6 +56,8 @@ class PageFlow {
 
   void new_page();
   void place_waiting();
+  /// Lets the ledger's stretch on this page reach from `top` to `foot`.
+  void stretch_ledger(Length top, Length foot);
   /// Whether the chapter's opening and eight lines of it, or all of a shorter one, fit here.
   [[nodiscard]] bool room_to_open() const;
   void place_group(std::size_t first, std::size_t last);
@@ -70,7 +73,7 @@ class PageFlow {
   Slices chapter_;
   Level level_;
   std::vector<SideItem> waiting_;
-  std::vector<document::Ledger> ledgers_;
+  std::vector<LedgerStretch> ledgers_;
   bool continues_ = false;  ///< the page to come carries on a chapter
 };
 

@@ -39,7 +39,8 @@ void add_dangerous_step(const Telling& telling, const record::StripStep& step, C
   document::Text words = document::with_lead(
       telling.words.say("bench.step", {{"number", std::to_string(step.number)}}), "");
   words.parts.emplace_back(document::Run{" "});
-  for (auto& part : telling.text(step.what).parts) words.parts.push_back(std::move(part));
+  for (auto& part : telling.text(step.what).parts)
+    words.parts.push_back(std::move(part));
   document::Paragraph paragraph{std::move(words), document::ParagraphManner::unindented};
   paragraph.beside.emplace_back(telling.caution(*step.caution));
   chapter.blocks.emplace_back(std::move(paragraph));
@@ -214,6 +215,29 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
   add_tests(telling, chapter);
+  add_bags(telling, chapter);
+  add_flags(telling, chapter);
+}
+
+void add_short_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                    Chapter& chapter) {
+  const std::size_t first = chapter.blocks.size();
+  add_strip_down(telling, chapter);
+  add_cleaning(telling, chapter);
+  add_work(telling, chapter);
+  std::erase_if(chapter.blocks,
+                [](const Block& block) { return std::holds_alternative<Subhead>(block); });
+  const bool picture = !pictures.empty() && pictures.front() != nullptr;
+  if (picture && first < chapter.blocks.size()) {
+    auto& last = std::get<document::Paragraph>(chapter.blocks.back());
+    last.beside.emplace_back(telling.figure(*pictures.front(), document::Width::side));
+  }
+  if (!telling.visit.findings.tests.empty()) {
+    document::Table tests = tests_table(telling);
+    tests.title.clear();
+    tests.beside.clear();
+    chapter.blocks.emplace_back(std::move(tests));
+  }
   add_bags(telling, chapter);
   add_flags(telling, chapter);
 }

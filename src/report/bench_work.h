@@ -11,6 +11,11 @@ namespace winchbook::report {
 void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
                     document::Chapter& chapter);
 
+/// The same of a small job: what was done and the tests, without subheads; a picture as found
+/// stands in the margin.
+void add_short_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                    document::Chapter& chapter);
+
 /// What earlier stays at this bench did, in a sentence or two each.
 void add_earlier_visits(const Telling& telling, document::Chapter& chapter);
 

@@ -138,7 +138,7 @@ PicturePlan plan_pictures(const Record& record, const Visit& visit,
   if (has("before-and-after")) {
     plan.pairs = std::move(pairs);
   } else if (has("work") && !pairs.empty()) {
-    plan.in_section["work"] = {pairs.front().found, pairs.front().left};
+    plan.in_section["work"] = {pairs.front().found};
   }
   if (plan.cover != nullptr) album.keep_apart(plan.cover->id);
   if (has("story")) {

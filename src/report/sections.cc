@@ -16,6 +16,7 @@ constexpr std::array kSections{
     SectionRow{"dating", tell_dating},
     SectionRow{"how-it-came", tell_how_it_came},
     SectionRow{"first-ledger", tell_first_ledger},
+    SectionRow{"parts", tell_parts},
     SectionRow{"life", tell_life},
     SectionRow{"second-ledger", tell_second_ledger},
     SectionRow{"work", tell_work},
@@ -27,6 +28,7 @@ constexpr std::array kSections{
     SectionRow{"custody", tell_custody},
     SectionRow{"later", tell_later},
     SectionRow{"seal", tell_seal},
+    SectionRow{"seal-note", tell_seal_note},
 };
 
 }  // namespace

@@ -22,6 +22,8 @@ std::optional<document::Chapter> tell_story(const Telling& telling);
 std::optional<document::Chapter> tell_dating(const Telling& telling);
 std::optional<document::Chapter> tell_how_it_came(const Telling& telling);
 std::optional<document::Chapter> tell_first_ledger(const Telling& telling);
+/// The first ledger of a small job: its table alone.
+std::optional<document::Chapter> tell_parts(const Telling& telling);
 std::optional<document::Chapter> tell_life(const Telling& telling);
 std::optional<document::Chapter> tell_second_ledger(const Telling& telling);
 /// The work of a job in which nothing was fitted.
@@ -35,5 +37,7 @@ std::optional<document::Chapter> tell_custody(const Telling& telling);
 /// Ruled lines for those who come after.
 std::optional<document::Chapter> tell_later(const Telling& telling);
 std::optional<document::Chapter> tell_seal(const Telling& telling);
+/// The seal in a few lines: code, fingerprint, how to check.
+std::optional<document::Chapter> tell_seal_note(const Telling& telling);
 
 }  // namespace winchbook::report

@@ -76,9 +76,9 @@ std::string Telling::short_name(const record::PersonId& id) const {
 }
 
 std::string Telling::counted(std::string_view key, std::size_t count) const {
-  return words.say(
-      key, {{"count", count},
-            {"number", words.spelled(static_cast<std::int64_t>(count), /*capital=*/true)}});
+  return words.say(key,
+                   {{"count", count},
+                    {"number", words.spelled(static_cast<std::int64_t>(count), /*capital=*/true)}});
 }
 
 std::string Telling::piece_name(const record::PieceId& id) const {

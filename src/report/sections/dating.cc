@@ -118,7 +118,8 @@ document::Table table(const Telling& telling) {
     head.cells.push_back({document::plain(telling.words.say(key))});
   }
   table.head.push_back(std::move(head));
-  for (const Marking& mark : telling.record.markings) table.rows.push_back(row_of(telling, mark));
+  for (const Marking& mark : telling.record.markings)
+    table.rows.push_back(row_of(telling, mark));
   table.title = telling.words.say("dating.marks");
   table.summary = telling.words.say("dating.table-summary");
   return table;
@@ -128,8 +129,8 @@ std::string stand_first(const Telling& telling) {
   const auto& made = telling.record.reel.made;
   if (telling.record.markings.empty()) return telling.words.say("dating.no-marks");
   if (!made) return telling.words.say("dating.marks-only");
-  const auto count = std::count_if(telling.record.markings.begin(), telling.record.markings.end(),
-                                   names_years);
+  const auto count =
+      std::count_if(telling.record.markings.begin(), telling.record.markings.end(), names_years);
   return telling.words.say("dating.answer",
                            {{"date", telling.words.date(made->date)},
                             {"sure", std::string(record::word_of(made->certainty))},

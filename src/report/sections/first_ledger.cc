@@ -150,10 +150,17 @@ bool plainly_original(const PieceRow& row) {
          !row.changed && !row.letter;
 }
 
-void add_head(const Telling& telling, document::Table& table) {
+/// Two lines of head; a small job's table makes do with one.
+void add_head(const Telling& telling, bool small, document::Table& table) {
   const auto cell = [&](const char* key, int columns = 1) {
     return Cell{document::plain(key == nullptr ? "" : telling.words.say(key)), columns};
   };
+  if (small) {
+    table.head.push_back(
+        {{cell("ledger.number"), cell("ledger.part"), cell("ledger.part-found"), cell("as-left"),
+          cell("ledger.surface-found"), cell("as-left"), cell("ledger.letter")}});
+    return;
+  }
   table.head.push_back({{cell(nullptr), cell(nullptr), cell("ledger.the-part", 2),
                          cell("ledger.its-surface", 2), cell(nullptr)}});
   table.head.push_back(
@@ -176,13 +183,13 @@ Text key_to_signs(const Telling& telling) {
   return text;
 }
 
-document::Table ledger(const Telling& telling, const Finding& finding) {
+document::Table ledger(const Telling& telling, const Finding& finding, bool small) {
   document::Table table;
   using Align = document::Column::Align;
   table.columns = {{Align::words, 21},  {Align::words, 105, true}, {Align::words, 105},
                    {Align::words, 108}, {Align::words, 66},        {Align::words, 51},
                    {Align::numbers, 15}};
-  add_head(telling, table);
+  add_head(telling, small, table);
   const bool all = finding.rows.size() <= kRowsToTellAll;
   std::size_t untold = 0;
   for (const PieceRow& row : finding.rows) {
@@ -192,7 +199,7 @@ document::Table ledger(const Telling& telling, const Finding& finding) {
       ++untold;
     }
   }
-  table.below = key_to_signs(telling);
+  if (!small) table.below = key_to_signs(telling);
   if (untold > 0) {
     table.below.parts.emplace_back(
         document::Run{" " + telling.words.say("ledger.and-more", {{"count", untold}})});
@@ -212,6 +219,11 @@ std::string stand_first(const Telling& telling, const Finding& finding) {
   const auto& found = finding.found;
   const auto& left = finding.left;
   const bool same = found.original == left.original;
+  if (same && found.original == found.places_for) {
+    return telling.words.say(
+        "ledger.answer-all",
+        {{"places", telling.words.spelled(found.places_for)}, {"maker", maker}});
+  }
   return telling.words.say(same ? "ledger.answer-same" : "ledger.answer",
                            {{"found", telling.words.spelled(found.original, true)},
                             {"places", telling.words.spelled(found.places_for)},
@@ -220,12 +232,10 @@ std::string stand_first(const Telling& telling, const Finding& finding) {
                             {"maker", maker}});
 }
 
-}  // namespace
-
-std::optional<document::Chapter> tell_first_ledger(const Telling& telling) {
+/// The answer and the table; the chart only where there is room for it.
+document::Chapter ledger_chapter(const Telling& telling, bool with_chart) {
   document::Chapter chapter = telling.chapter("first-ledger");
   chapter.ledger = document::Ledger::first;
-  chapter.starts_page = true;
   const assess::VisitAssessment* last = telling.assessment.last();
   if (last == nullptr || last->originality.rows.empty()) {
     chapter.blocks.emplace_back(telling.sentence(telling.words.say("ledger.no-rows")));
@@ -233,8 +243,21 @@ std::optional<document::Chapter> tell_first_ledger(const Telling& telling) {
   }
   const Finding& finding = last->originality;
   chapter.stand_first = stand_first(telling, finding);
-  if (auto figure = chart(telling, finding)) chapter.blocks.emplace_back(std::move(*figure));
-  chapter.blocks.emplace_back(ledger(telling, finding));
+  auto figure = with_chart ? chart(telling, finding) : std::nullopt;
+  if (figure) chapter.blocks.emplace_back(std::move(*figure));
+  chapter.blocks.emplace_back(ledger(telling, finding, !with_chart));
+  return chapter;
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_parts(const Telling& telling) {
+  return ledger_chapter(telling, /*with_chart=*/false);
+}
+
+std::optional<document::Chapter> tell_first_ledger(const Telling& telling) {
+  document::Chapter chapter = ledger_chapter(telling, /*with_chart=*/true);
+  chapter.starts_page = true;
   return chapter;
 }
 

@@ -28,9 +28,8 @@ std::vector<document::Beside> wishes(const Telling& telling) {
       stays.push_back(telling.plain(one));
   }
   if (!telling.record.reel.box_and_papers.empty()) {
-    notes.emplace_back(
-        SideNote{document::with_lead(words.say("came.with-it"),
-                                     telling.plain(telling.record.reel.box_and_papers))});
+    notes.emplace_back(SideNote{document::with_lead(
+        words.say("came.with-it"), telling.plain(telling.record.reel.box_and_papers))});
   }
   if (!stays.empty()) {
     notes.emplace_back(SideNote{document::with_lead(words.say("came.must-stay"), joined(stays))});

@@ -38,8 +38,8 @@ std::optional<document::Chapter> tell_not_put_right(const Telling& telling) {
     chapter.blocks.emplace_back(std::move(paragraph));
   }
   if (!faults.items.empty()) {
-    chapter.blocks.emplace_back(document::Subhead{
-        telling.counted("not-put-right.faults", faults.items.size())});
+    chapter.blocks.emplace_back(
+        document::Subhead{telling.counted("not-put-right.faults", faults.items.size())});
     chapter.blocks.emplace_back(std::move(faults));
   }
   return chapter;

@@ -72,6 +72,23 @@ document::Facts facts(const Telling& telling) {
 
 }  // namespace
 
+std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
+  const auto& words = telling.words;
+  const Edition& edition = telling.edition;
+  document::Chapter chapter = telling.chapter("seal-note");
+  chapter.title = edition.code;
+  std::string digits = in_fours(edition.fingerprint);
+  std::replace(digits.begin(), digits.end(), '\n', ' ');
+  document::Paragraph note = telling.sentence(
+      words.say("seal-note.words", {{"document", words.say("document." + edition.document)},
+                                    {"edition", std::to_string(edition.number)},
+                                    {"date", words.day(edition.date)},
+                                    {"fingerprint", digits}}));
+  note.manner = document::ParagraphManner::note;
+  chapter.blocks.emplace_back(std::move(note));
+  return chapter;
+}
+
 std::optional<document::Chapter> tell_seal(const Telling& telling) {
   document::Chapter chapter = telling.chapter("seal");
   chapter.stand_first = telling.words.say("seal.answer");

@@ -98,21 +98,9 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
 std::optional<document::Chapter> tell_work(const Telling& telling) {
   document::Chapter chapter = telling.chapter("work");
   chapter.ledger = document::Ledger::second;
-  chapter.starts_page = false;
-  const assess::VisitAssessment* last = telling.assessment.last();
-  if (last != nullptr && last->originality.second_ledger.empty()) {
-    chapter.stand_first = telling.words.say("work.nothing-fitted");
-  }
-  const auto& pictures = telling.pictures.of("work");
-  if (pictures.size() == 2) {
-    document::Pair pair;
-    if (pictures[0] != nullptr) pair.found = telling.figure(*pictures[0], document::Width::full);
-    if (pictures[1] != nullptr) pair.left = telling.figure(*pictures[1], document::Width::full);
-    pair.not_photographed = telling.words.say("pair.not-photographed");
-    chapter.blocks.emplace_back(std::move(pair));
-  }
   add_entries(telling, chapter);
-  add_bench_work(telling, {}, chapter);
+  if (chapter.blocks.empty()) chapter.stand_first = telling.words.say("work.nothing-fitted");
+  add_short_work(telling, telling.pictures.of("work"), chapter);
   add_earlier_visits(telling, chapter);
   return chapter;
 }

@@ -1,0 +1,266 @@
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "document/document.h"
+
+namespace winchbook::document {
+namespace {
+
+const char* width_name(Width width) {
+  switch (width) {
+    case Width::side: return "side";
+    case Width::main: return "main";
+    case Width::full: return "full";
+  }
+  return "";
+}
+
+const char* manner_name(ParagraphManner manner) {
+  switch (manner) {
+    case ParagraphManner::reading: return "reading";
+    case ParagraphManner::opening: return "opening";
+    case ParagraphManner::unindented: return "unindented";
+    case ParagraphManner::small: return "small";
+    case ParagraphManner::note: return "note";
+  }
+  return "";
+}
+
+const char* sign_name(Sign sign) {
+  switch (sign) {
+    case Sign::found: return "found";
+    case Sign::left: return "left";
+    case Sign::original: return "original";
+    case Sign::same_maker: return "same maker";
+    case Sign::other: return "other";
+    case Sign::missing: return "missing";
+    case Sign::undetermined: return "undetermined";
+    case Sign::tick_box: return "tick box";
+  }
+  return "";
+}
+
+/// Words with their manner: *italic*, **bold**, {sign}, [3] for a note, (-> target) after a link.
+struct InlineWords {
+  std::string operator()(const Run& run) const {
+    std::string words = run.text;
+    if (run.small_capitals) words = "^" + words + "^";
+    if (run.italic) words = "*" + words + "*";
+    if (run.bold) words = "**" + words + "**";
+    if (!run.link.empty()) words += "(-> " + run.link + ")";
+    return words;
+  }
+  std::string operator()(const SignRun& run) const {
+    return std::string("{") + sign_name(run.sign) +
+           (run.spoken.empty() ? "" : ": " + run.spoken) + "}";
+  }
+  std::string operator()(const NoteMark& mark) const {
+    return "[" + std::to_string(mark.number) + "]";
+  }
+  std::string operator()(const LineEnd& /*end*/) const { return " / "; }
+};
+
+std::string words_of(const Text& text) {
+  std::string words;
+  for (const Inline& part : text.parts)
+    words += std::visit(InlineWords{}, part);
+  return words;
+}
+
+/// Writes lines, deeper for what stands inside something.
+class Writer {
+ public:
+  void line(std::string_view words) {
+    out_.append(static_cast<std::size_t>(depth_) * 2, ' ');
+    out_ += words;
+    out_ += '\n';
+  }
+  void line(std::string_view name, std::string_view words) {
+    if (!words.empty()) line(std::string(name) + ": " + std::string(words));
+  }
+  void deeper() { ++depth_; }
+  void back() { --depth_; }
+  std::string take() { return std::move(out_); }
+
+ private:
+  std::string out_;
+  int depth_ = 0;
+};
+
+class BlockWriter {
+ public:
+  explicit BlockWriter(Writer& writer) : out_(writer) {}
+
+  void operator()(const SideNote& note) { out_.line("beside", words_of(note.words)); }
+  void operator()(const Caution& caution) {
+    out_.line("caution", caution.label + ": " + words_of(caution.words));
+  }
+  void operator()(const Paragraph& block) {
+    out_.line(std::string(manner_name(block.manner)) + " " + width_name(block.width),
+              words_of(block.words));
+    inside(block.beside, block.anchor);
+  }
+  void operator()(const Subhead& block) {
+    out_.line("subhead", block.words);
+    inside(block.beside, block.anchor);
+  }
+  void operator()(const Figure& block) {
+    out_.line(std::string("figure ") + width_name(block.width), block.photograph.id);
+    out_.deeper();
+    out_.line("instead", block.photograph.alternative);
+    caption(block.caption);
+    out_.back();
+  }
+  void operator()(const ChartFigure& block) {
+    out_.line(std::string("chart ") + width_name(block.width), block.alternative);
+  }
+  void operator()(const FigureRow& block) {
+    out_.line("row");
+    out_.deeper();
+    for (const Figure& figure : block.figures)
+      (*this)(figure);
+    out_.back();
+  }
+  void operator()(const Pair& block) {
+    out_.line("pair");
+    out_.deeper();
+    for (const auto* one : {&block.found, &block.left}) {
+      if (*one) {
+        (*this)(**one);
+      } else {
+        out_.line("none", block.not_photographed);
+      }
+    }
+    out_.back();
+  }
+  void operator()(const Table& block) {
+    out_.line(std::string("table ") + width_name(block.width) + (block.dashed ? " dashed" : ""));
+    out_.deeper();
+    out_.line("title", block.title);
+    out_.line("instead", block.summary);
+    for (const Row& row : block.head)
+      cells("head", row);
+    for (const Row& row : block.rows)
+      cells("row", row);
+    out_.line("below", words_of(block.below));
+    for (const Beside& one : block.beside)
+      std::visit(*this, one);
+    out_.back();
+  }
+  void operator()(const Entry& block) {
+    out_.line("entry " + block.letter, block.name);
+    out_.deeper();
+    part("old", block.old_part, block.old_part_absent);
+    part("new", block.new_part, block.new_part_absent);
+    for (const Entry::Fact& fact : block.facts)
+      out_.line(fact.label, words_of(fact.words));
+    out_.line("anchor", block.anchor);
+    out_.back();
+  }
+  void operator()(const Facts& block) {
+    out_.line("facts");
+    out_.deeper();
+    for (const Entry::Fact& fact : block.facts)
+      out_.line(fact.label, words_of(fact.words));
+    out_.back();
+  }
+  void operator()(const List& block) {
+    out_.line(block.numbered ? "numbered list" : "list");
+    out_.deeper();
+    for (const Text& item : block.items)
+      out_.line("- " + words_of(item));
+    out_.back();
+  }
+  void operator()(const Notes& block) {
+    out_.line("notes");
+    out_.deeper();
+    for (std::size_t i = 0; i < block.notes.size(); ++i)
+      out_.line(std::to_string(i + 1), words_of(block.notes[i]));
+    out_.back();
+  }
+  void operator()(const RuledLines& block) {
+    out_.line("ruled lines, " + std::to_string(block.lines_each) + " each");
+    out_.deeper();
+    for (const std::string& label : block.labels)
+      out_.line("- " + label);
+    out_.back();
+  }
+  void operator()(const Seal& block) { out_.line("seal", block.code); }
+
+ private:
+  void inside(const std::vector<Beside>& beside, const std::string& anchor) {
+    out_.deeper();
+    out_.line("anchor", anchor);
+    for (const Beside& one : beside)
+      std::visit(*this, one);
+    out_.back();
+  }
+  void caption(const Caption& caption) {
+    std::string words;
+    if (caption.sign) words += std::string("{") + sign_name(*caption.sign) + "} ";
+    if (caption.number > 0) words += std::to_string(caption.number) + " ";
+    out_.line("caption", words + words_of(caption.words));
+  }
+  void cells(std::string_view name, const Row& row) {
+    std::string words;
+    for (const Cell& cell : row.cells) {
+      if (!words.empty()) words += " | ";
+      words += words_of(cell.words);
+      if (cell.columns > 1) words += " <" + std::to_string(cell.columns) + ">";
+    }
+    out_.line(std::string(name) + ": " + words);
+  }
+  void part(std::string_view name, const std::optional<Photograph>& photograph,
+            const std::string& absent) {
+    out_.line(name, photograph ? photograph->id + " (" + photograph->alternative + ")" : absent);
+  }
+
+  Writer& out_;
+};
+
+void write_cover(const Cover& cover, Writer& out) {
+  out.line(cover.compact ? "compact cover" : "cover", cover.name);
+  out.deeper();
+  out.line("eyebrow", cover.eyebrow);
+  for (const std::string& words : cover.stand_first)
+    out.line("stand-first", words);
+  if (cover.picture) BlockWriter{out}(*cover.picture);
+  for (const std::string& words : cover.marks_as_read)
+    out.line("mark", words);
+  out.line("no picture", cover.no_picture_note);
+  for (const std::string& words : cover.foot_left)
+    out.line("foot left", words);
+  for (const std::string& words : cover.foot_right)
+    out.line("foot right", words);
+  out.back();
+}
+
+}  // namespace
+
+std::string dump(const Document& document) {
+  Writer out;
+  out.line("title", document.title);
+  out.line("subject", document.subject);
+  out.line("author", document.author);
+  out.line("language", document.language);
+  out.line("folio", document.folio.page_of + " | " + document.folio.name + " | " +
+                        document.folio.code);
+  if (document.cover) write_cover(*document.cover, out);
+  for (const Chapter& chapter : document.chapters) {
+    static constexpr const char* kLedgers[] = {"", ", first ledger", ", second ledger"};
+    out.line("chapter " + chapter.id + kLedgers[static_cast<int>(chapter.ledger)] +
+                 (chapter.starts_page ? ", starts a page" : ""),
+             chapter.title);
+    out.deeper();
+    out.line("eyebrow", chapter.eyebrow);
+    out.line("continued", chapter.eyebrow_continued);
+    out.line("stand-first", chapter.stand_first);
+    for (const Block& block : chapter.blocks)
+      std::visit(BlockWriter{out}, block);
+    out.back();
+  }
+  return out.take();
+}
+
+}  // namespace winchbook::document
