@@ -19,7 +19,7 @@ using document::Role;
 
 constexpr Length kPicture = points(375);
 constexpr Length kLeastPicture = points(300);
-constexpr Length kCompactPicture = points(195);
+constexpr Length kCompactPicture = points(180);
 constexpr Length kUnderPicture = points(30);
 constexpr Length kUnderCompactPicture = points(22.5);
 constexpr Length kUnderName = points(11.25);

@@ -76,14 +76,14 @@ std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
   const auto& words = telling.words;
   const Edition& edition = telling.edition;
   document::Chapter chapter = telling.chapter("seal-note");
-  chapter.title = edition.code;
   std::string digits = in_fours(edition.fingerprint);
   std::replace(digits.begin(), digits.end(), '\n', ' ');
-  document::Paragraph note = telling.sentence(
+  document::Paragraph note{document::with_lead(
+      edition.code + ".",
       words.say("seal-note.words", {{"document", words.say("document." + edition.document)},
                                     {"edition", std::to_string(edition.number)},
                                     {"date", words.day(edition.date)},
-                                    {"fingerprint", digits}}));
+                                    {"fingerprint", digits}}))};
   note.manner = document::ParagraphManner::note;
   chapter.blocks.emplace_back(std::move(note));
   return chapter;
