@@ -46,9 +46,19 @@ void add_dangerous_step(const Telling& telling, const record::StripStep& step, C
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
-void add_strip_down(const Telling& telling, Chapter& chapter) {
+void add_pictures(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                  Chapter& chapter) {
+  if (pictures.empty()) return;
+  chapter.blocks.emplace_back(telling.figure(*pictures.front(), document::Width::full));
+}
+
+void add_strip_down(const Telling& telling, const std::vector<const record::Photo*>& pictures,
+                    Chapter& chapter) {
   const auto& steps = telling.visit.strip_down;
-  if (steps.empty()) return;
+  if (steps.empty()) {
+    add_pictures(telling, pictures, chapter);
+    return;
+  }
   chapter.blocks.emplace_back(Subhead{telling.words.say("bench.taken-apart")});
   const int pieces = pieces_taken_off(telling);
   document::Paragraph summary = telling.sentence(telling.words.say(
@@ -59,15 +69,10 @@ void add_strip_down(const Telling& telling, Chapter& chapter) {
        {"steps_spelled", telling.words.spelled(static_cast<int>(steps.size()))}}));
   summary.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(summary));
+  add_pictures(telling, pictures, chapter);
   for (const record::StripStep& step : steps) {
     if (step.caution) add_dangerous_step(telling, step, chapter);
   }
-}
-
-void add_pictures(const Telling& telling, const std::vector<const record::Photo*>& pictures,
-                  Chapter& chapter) {
-  if (pictures.empty()) return;
-  chapter.blocks.emplace_back(telling.figure(*pictures.front(), document::Width::full));
 }
 
 void add_cleaning(const Telling& telling, Chapter& chapter) {
@@ -210,8 +215,7 @@ document::Table tests_table(const Telling& telling) {
 
 void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
                     Chapter& chapter) {
-  add_strip_down(telling, chapter);
-  add_pictures(telling, pictures, chapter);
+  add_strip_down(telling, pictures, chapter);
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
   add_tests(telling, chapter);
@@ -222,7 +226,7 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
 void add_short_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
                     Chapter& chapter) {
   const std::size_t first = chapter.blocks.size();
-  add_strip_down(telling, chapter);
+  add_strip_down(telling, {}, chapter);
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
   std::erase_if(chapter.blocks,

@@ -16,7 +16,8 @@ std::vector<document::Beside> wishes(const Telling& telling) {
         visit.brought_by
             ? words.say("came.asked", {{"name", telling.short_name(*visit.brought_by)}})
             : words.say("came.asked-by-owner");
-    document::Text text = document::with_lead(lead, " ");
+    document::Text text = document::with_lead(lead, "");
+    text.parts.emplace_back(document::Run{" "});
     for (auto& part : telling.text(visit.wishes.words.front().words).parts) {
       text.parts.push_back(std::move(part));
     }

@@ -23,7 +23,8 @@ std::string when_and_by(const Telling& telling, const record::LifeEvent& event) 
 document::SideNote beside(const Telling& telling, const record::LifeEvent& event) {
   document::Text text;
   if (!event.keep_because.empty()) {
-    text = document::with_lead(telling.words.say("life.must-stay"), " ");
+    text = document::with_lead(telling.words.say("life.must-stay"), "");
+    text.parts.emplace_back(document::Run{" "});
     for (auto& part : telling.text(event.keep_because).parts)
       text.parts.push_back(std::move(part));
     text.parts.emplace_back(document::LineEnd{});
