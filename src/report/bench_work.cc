@@ -207,6 +207,12 @@ document::Table tests_table(const Telling& telling) {
                  {std::move(left)}};
     table.rows.push_back(std::move(row));
   }
+  for (const record::Test& test : telling.visit.findings.tests) {
+    if (test.note.empty()) continue;
+    if (!table.below.empty()) table.below.parts.emplace_back(document::Run{" "});
+    table.below.parts.emplace_back(document::Run{
+        telling.words.say("test.note", {{"test", test.what}, {"note", telling.plain(test.note)}})});
+  }
   table.beside.emplace_back(
       document::SideNote{document::plain(telling.words.say("test.same-tests"))});
   table.summary = telling.words.say("test.summary");

@@ -213,23 +213,18 @@ std::string stand_first(const Telling& telling, const Finding& finding) {
     return telling.words.say("ledger.assembled",
                              {{"count", finding.assembled.front().at_least_reels}});
   }
-  const std::string maker = telling.record.reel.maker.name.empty()
-                                ? telling.words.say("ledger.one-maker")
-                                : telling.record.reel.maker.name;
   const auto& found = finding.found;
   const auto& left = finding.left;
   const bool same = found.original == left.original;
   if (same && found.original == found.places_for) {
-    return telling.words.say(
-        "ledger.answer-all",
-        {{"places", telling.words.spelled(found.places_for)}, {"maker", maker}});
+    return telling.words.say("ledger.answer-all",
+                             {{"places", telling.words.spelled(found.places_for)}});
   }
   return telling.words.say(same ? "ledger.answer-same" : "ledger.answer",
                            {{"found", telling.words.spelled(found.original, true)},
                             {"places", telling.words.spelled(found.places_for)},
                             {"left", telling.words.spelled(left.original, true)},
-                            {"count", found.original},
-                            {"maker", maker}});
+                            {"count", found.original}});
 }
 
 /// The answer and the table; the chart only where there is room for it.

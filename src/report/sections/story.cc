@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -10,8 +12,12 @@ document::SideNote teller_note(const Telling& telling, const record::Story& stor
   const std::string name = telling.name(*story.told_by);
   const std::string key = story.approved_on ? "story.told-and-approved" : "story.told";
   const std::string date = story.approved_on ? telling.words.date(*story.approved_on) : "";
+  const bool margin =
+      std::any_of(story.paragraphs.begin(), story.paragraphs.end(),
+                  [](const record::Paragraph& one) { return one.note.has_value(); });
   return {document::with_lead(telling.words.say("story.who-told"),
-                              telling.words.say(key, {{"name", name}, {"date", date}}))};
+                              joined({telling.words.say(key, {{"name", name}, {"date", date}}),
+                                      margin ? telling.words.say("story.margin") : ""}))};
 }
 
 void add_pictures(const Telling& telling, document::Chapter& chapter) {
