@@ -27,5 +27,4 @@ mkdir -p "$out"
 echo "$documents" | while read -r reel document date; do
   "$winchbook" issue "demo/reels/$reel" --document "$document" --date "$date" \
     -o "$out/$reel-$document.pdf"
-  echo "wrote $out/$reel-$document.pdf"
 done
