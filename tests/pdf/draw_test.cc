@@ -214,7 +214,9 @@ TEST_CASE("a CMYK photograph needs its profile") {
   Contents with = contents();
   with.photographs.push_back({.id = "knob", .bytes = "jpeg", .width = 1, .height = 1});
   with.photographs[0].components = 4;
-  CHECK_FALSE(draw(pages, with, fonts));
+  const auto refused = draw(pages, with, fonts);
+  REQUIRE_FALSE(refused);
+  CHECK(refused.faults().front().rule == "photo-colour");
   with.photographs[0].icc = std::string(16, ' ') + "CMYK" + std::string(108, ' ');
   const OpenedPdf plain(draw(pages, with, fonts).value());
   CHECK(count(plain.all(), "/Decode") == 0);

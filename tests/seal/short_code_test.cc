@@ -95,6 +95,7 @@ TEST_CASE("a code that cannot be read says why") {
         "digits and letters without U");
   CHECK(read_short_code("0000-0000-0001").faults().front().message ==
         "seal code \"0000-0000-0001\" is misread: its check character does not fit");
+  CHECK(read_short_code("0000-0000-0001").faults().front().rule == "seal-code");
 }
 
 TEST_CASE("codes are printed in three groups of four") {
