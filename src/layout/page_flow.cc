@@ -9,6 +9,7 @@ namespace {
 using base::points;
 
 constexpr Length kBetweenNotes = points(7.5);
+constexpr int kMostLinesDown = 6;  // a paragraph goes down to stand level with its caution
 
 Length up_to_grid(Length y, Length line) {
   const int lines = (y.thousandths + line.thousandths - 1) / line.thousandths;
@@ -112,7 +113,9 @@ Length PageFlow::top_of(const Level& level, const Slice& slice) const {
   }
   if (slice.level_with_margin && !slice.beside.empty()) {
     const Length level_top = level.margin - slice.beside.front().drop;
-    if (level_top > top) top = up_to_grid(level_top, line);
+    if (level_top > top && level_top - top <= line * kMostLinesDown) {
+      top = up_to_grid(level_top, line);
+    }
   }
   return top + head_height(level, slice);
 }
@@ -220,11 +223,15 @@ void PageFlow::place_piecewise(Slice& slice) {
   put(slice);
 }
 
+bool PageFlow::margin_is_taken() const {
+  const Length bare = continues_ ? furniture_.continued_margin : Length{};
+  return level_.at_top && level_.margin_foot > bare;
+}
+
 void PageFlow::place_one(Slice& slice) {
   const auto fits = [&] { return top_of(level_, slice) + slice.frame.height <= frame_height(); };
   if (!fits() && !level_.at_top) new_page();
-  // The margin of a fresh page may be full of what waited for it.
-  while (!fits() && slice.full && !waiting_.empty())
+  while (!fits() && slice.full && margin_is_taken())
     new_page();
   if (fits()) {
     put(slice);
@@ -236,6 +243,8 @@ void PageFlow::place_one(Slice& slice) {
 void PageFlow::place_group(std::size_t first, std::size_t last) {
   const bool fresh = level_.at_top;
   if (!shrink_to_fit(first, last) && !fresh) new_page();
+  while (margin_is_taken() && !shrink_to_fit(first, last))
+    new_page();
   if (shrink_to_fit(first, last)) {
     for (std::size_t i = first; i <= last; ++i)
       put(chapter_.slices[i]);

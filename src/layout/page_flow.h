@@ -60,6 +60,8 @@ class PageFlow {
   void stretch_ledger(Length top, Length foot);
   /// Whether the chapter's opening and eight lines of it, or all of a shorter one, fit here.
   [[nodiscard]] bool room_to_open() const;
+  /// The margin of a fresh page may be full of what waited for it.
+  [[nodiscard]] bool margin_is_taken() const;
   void place_group(std::size_t first, std::size_t last);
   void place_one(Slice& slice);
   void place_piecewise(Slice& slice);

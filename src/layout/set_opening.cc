@@ -90,6 +90,7 @@ Slice set_opening(const document::Chapter& chapter, TagType level, TagId section
   const Length margin = baseline + eyebrow.height;
   frame.height = up_to_grid(std::max(foot, margin), style.line);
   slice.full = true;
+  slice.heading = true;
   slice.starts_block = true;
   slice.above = kBeforeChapter;
   slice.anchors.push_back(chapter.id);

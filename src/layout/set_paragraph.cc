@@ -47,8 +47,8 @@ std::size_t lead_bytes(std::string_view words) {
   while (end < words.size()) {
     std::size_t space = words.find(' ', end);
     if (space == std::string_view::npos) space = words.size();
-    const bool stops = space > end && std::string_view(",.;:!?").find(words[space - 1]) !=
-                                          std::string_view::npos;
+    const bool stops =
+        space > end && std::string_view(",.;:!?").find(words[space - 1]) != std::string_view::npos;
     if (stops) return space - 1;
     if (space >= kLeast) return space;
     end = space + 1;
@@ -178,19 +178,19 @@ void add_paragraph(const Paragraph& paragraph, bool after_text, TagId parent,
     for (std::size_t i = at; i < all.size(); ++i)
       all[i].full = true;
   }
-  all[at].beside = set_beside(beside, parent, setting);
-  all[at].level_with_margin =
-      std::any_of(beside.begin(), beside.end(), [](const document::Beside& one) {
-        return std::holds_alternative<document::Caution>(one);
-      });
+  // Beside lines as wide as the frame nothing can stand: it follows under them.
+  Slice& host = full ? all.back() : all[at];
+  host.beside = set_beside(beside, parent, setting);
+  host.level_with_margin = std::any_of(
+      beside.begin(), beside.end(),
+      [](const document::Beside& one) { return std::holds_alternative<document::Caution>(one); });
   if (!paragraph.anchor.empty()) all[at].anchors.push_back(paragraph.anchor);
 }
 
 void add_subhead(const document::Subhead& subhead, TagType level, TagId parent,
                  const Setting& setting, Slices& slices) {
   const TagId tag = setting.add_tag({.type = level, .parent = parent});
-  const InlineText line =
-      inline_text(document::plain(subhead.words), Role::subhead, tag, setting);
+  const InlineText line = inline_text(document::plain(subhead.words), Role::subhead, tag, setting);
   const std::vector<SetLine> lines = set_lines(line, {setting.style.main}, setting);
   if (lines.empty()) return;
   slices.start_block(setting.style.line);

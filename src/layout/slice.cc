@@ -49,7 +49,7 @@ Rect extent(const Item& item) {
 void Slices::start_block(Length above) {
   starting_ = true;
   above_ = slices.empty() ? above : std::max(above, below);
-  // A subhead asks for nothing under it, and gets it whatever follows.
+  // A heading asks for nothing under it, and gets it whatever follows.
   if (!slices.empty() && slices.back().heading) above_ = {};
   below = {};
 }

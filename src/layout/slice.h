@@ -1,6 +1,5 @@
 #pragma once
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -48,16 +47,8 @@ struct Slices {
   void start_block(Length above);
   /// Adds a slice to the block that was started last.
   Slice& add(Slice slice);
-  /// Puts items beside a slice that was added before.
-  void put_beside(std::size_t slice, std::vector<SideItem> items);
-  /// How far the margin's items reach below what has been added, were there no page ends.
-  [[nodiscard]] Length margin_ahead() const { return std::max(Length{}, margin_ - height_); }
 
  private:
-  void note_beside(Length top, const SideItem& item);
-
-  Length height_;  ///< of all slices
-  Length margin_;  ///< foot of the margin's items
   bool starting_ = false;
   Length above_;
 };

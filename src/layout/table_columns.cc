@@ -29,6 +29,25 @@ std::vector<Length> shared(Length whole, const std::vector<Length>& weights) {
   return shares;
 }
 
+/// The widest give way, down to one width for all of them, until everything fits.
+std::vector<Length> capped(std::vector<Length> widths, Length total) {
+  const auto sum_at = [&](Length cap) {
+    Length sum;
+    for (const Length width : widths)
+      sum += std::min(width, cap);
+    return sum;
+  };
+  Length low;
+  Length high = total;
+  while (high - low > Length{1}) {
+    const Length middle = low + (high - low) / 2;
+    (sum_at(middle) <= total ? low : high) = middle;
+  }
+  for (Length& width : widths)
+    width = std::min(width, low);
+  return widths;
+}
+
 }  // namespace
 
 std::vector<Length> column_widths(std::vector<ColumnNeed> needs, Length total, Length gap) {
@@ -54,7 +73,7 @@ std::vector<Length> column_widths(std::vector<ColumnNeed> needs, Length total, L
     widths.push_back(!content ? need.fixed : room >= most ? wanted : need.least);
     weights.push_back(!content ? Length{} : room >= most ? wanted : wanted - need.least);
   }
-  if (fixed + least > total) return shared(total, widths);
+  if (fixed + least > total) return capped(widths, total);
   const Length spare = room - (room >= most ? most : least);
   const std::vector<Length> more = shared(spare, weights);
   for (std::size_t i = 0; i < widths.size(); ++i)
