@@ -19,7 +19,8 @@ using document::Role;
 
 constexpr Length kPicture = points(375);
 constexpr Length kLeastPicture = points(300);
-constexpr Length kCompactPicture = points(180);
+constexpr Length kMainPicture = points(210);
+constexpr Length kCompactPicture = points(180);  // leaves room for a small job on two pages
 constexpr Length kUnderPicture = points(30);
 constexpr Length kUnderCompactPicture = points(22.5);
 constexpr Length kUnderName = points(11.25);
@@ -196,7 +197,7 @@ class CoverSetter {
     Length width = cover_.compact ? main_ : frame_.width;
     if (resolution_at(photograph, width) < kPrintResolution) {
       width = main_;
-      height = std::min(height, kCompactPicture);
+      height = std::min(height, kMainPicture);
     }
     if (resolution_at(photograph, width) < kPoorResolution) width = side_;
     Rect box = fitted(photograph, width, height);
