@@ -9,34 +9,50 @@ namespace {
 
 const char* width_name(Width width) {
   switch (width) {
-    case Width::side: return "side";
-    case Width::main: return "main";
-    case Width::full: return "full";
+    case Width::side:
+      return "side";
+    case Width::main:
+      return "main";
+    case Width::full:
+      return "full";
   }
   return "";
 }
 
 const char* manner_name(ParagraphManner manner) {
   switch (manner) {
-    case ParagraphManner::reading: return "reading";
-    case ParagraphManner::opening: return "opening";
-    case ParagraphManner::unindented: return "unindented";
-    case ParagraphManner::small: return "small";
-    case ParagraphManner::note: return "note";
+    case ParagraphManner::reading:
+      return "reading";
+    case ParagraphManner::opening:
+      return "opening";
+    case ParagraphManner::unindented:
+      return "unindented";
+    case ParagraphManner::small:
+      return "small";
+    case ParagraphManner::note:
+      return "note";
   }
   return "";
 }
 
 const char* sign_name(Sign sign) {
   switch (sign) {
-    case Sign::found: return "found";
-    case Sign::left: return "left";
-    case Sign::original: return "original";
-    case Sign::same_maker: return "same maker";
-    case Sign::other: return "other";
-    case Sign::missing: return "missing";
-    case Sign::undetermined: return "undetermined";
-    case Sign::tick_box: return "tick box";
+    case Sign::found:
+      return "found";
+    case Sign::left:
+      return "left";
+    case Sign::original:
+      return "original";
+    case Sign::same_maker:
+      return "same maker";
+    case Sign::other:
+      return "other";
+    case Sign::missing:
+      return "missing";
+    case Sign::undetermined:
+      return "undetermined";
+    case Sign::tick_box:
+      return "tick box";
   }
   return "";
 }
@@ -52,8 +68,8 @@ struct InlineWords {
     return words;
   }
   std::string operator()(const SignRun& run) const {
-    return std::string("{") + sign_name(run.sign) +
-           (run.spoken.empty() ? "" : ": " + run.spoken) + "}";
+    return std::string("{") + sign_name(run.sign) + (run.spoken.empty() ? "" : ": " + run.spoken) +
+           "}";
   }
   std::string operator()(const NoteMark& mark) const {
     return "[" + std::to_string(mark.number) + "]";
@@ -244,8 +260,8 @@ std::string dump(const Document& document) {
   out.line("subject", document.subject);
   out.line("author", document.author);
   out.line("language", document.language);
-  out.line("folio", document.folio.page_of + " | " + document.folio.name + " | " +
-                        document.folio.code);
+  out.line("folio",
+           document.folio.page_of + " | " + document.folio.name + " | " + document.folio.code);
   if (document.cover) write_cover(*document.cover, out);
   for (const Chapter& chapter : document.chapters) {
     static constexpr const char* kLedgers[] = {"", ", first ledger", ", second ledger"};

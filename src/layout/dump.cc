@@ -10,15 +10,16 @@ namespace winchbook::layout {
 namespace {
 
 constexpr std::array<const char*, 23> kTagNames = {
-    "Document", "Part",  "Sect",  "H1",    "H2", "H3", "P",  "Caption", "Figure", "Note", "Reference",
-    "Link",     "Span",  "Table", "THead", "TBody", "TR", "TH", "TD",  "L",  "LI", "Lbl", "LBody"};
+    "Document", "Part", "Sect",      "H1",   "H2",   "H3",    "P",     "Caption",
+    "Figure",   "Note", "Reference", "Link", "Span", "Table", "THead", "TBody",
+    "TR",       "TH",   "TD",        "L",    "LI",   "Lbl",   "LBody"};
 static_assert(kTagNames.size() == static_cast<std::size_t>(TagType::list_body) + 1);
 
 /// "12.500": thousandths are printed as they are kept.
 std::string number(Length length) {
   const std::int32_t value = length.thousandths;
-  const std::uint32_t size = value < 0 ? 0U - static_cast<std::uint32_t>(value)
-                                       : static_cast<std::uint32_t>(value);
+  const std::uint32_t size =
+      value < 0 ? 0U - static_cast<std::uint32_t>(value) : static_cast<std::uint32_t>(value);
   return fmt::format("{}{}.{:03}", value < 0 ? "-" : "", size / 1000, size % 1000);
 }
 
@@ -52,9 +53,9 @@ struct ItemLine {
   }
 
   std::string operator()(const TextItem& item) const {
-    std::string line = fmt::format("text {} {} {} {} {} {} {}", page, number(item.origin.x),
-                                   number(item.origin.y), tag_text(item.tag), item.face,
-                                   number(item.size), colour_text(item.colour));
+    std::string line =
+        fmt::format("text {} {} {} {} {} {} {}", page, number(item.origin.x), number(item.origin.y),
+                    tag_text(item.tag), item.face, number(item.size), colour_text(item.colour));
     if (item.tracking != 0) line += fmt::format(" tracking={}", item.tracking);
     line += ' ' + quoted(item.text);
     if (!item.actual_text.empty()) line += " actual=" + quoted(item.actual_text);
@@ -69,8 +70,8 @@ struct ItemLine {
     line += fmt::format(" {} {} {}", number(from.x), number(from.y), tag_text(item.tag));
     if (item.filled) line += " fill=" + colour_text(item.fill);
     if (item.stroked) {
-      line += fmt::format(" stroke={},{}", number(item.stroke.width),
-                          colour_text(item.stroke.colour));
+      line +=
+          fmt::format(" stroke={},{}", number(item.stroke.width), colour_text(item.stroke.colour));
       for (const Length dash : item.stroke.dashes)
         line += ',' + number(dash);
     }

@@ -21,8 +21,7 @@ base::Result<Pages> lay_out(const document::Document& document, const document::
   if (document.cover) {
     const TagId section = setting.add_tag({.type = TagType::section, .parent = root});
     const Length height = style.paper.height - style.paper.top - style.paper.foot;
-    flow.place_cover(set_cover(*document.cover, height, section, setting),
-                     document.cover->compact);
+    flow.place_cover(set_cover(*document.cover, height, section, setting), document.cover->compact);
   }
   const TagType title = document.cover ? TagType::h2 : TagType::h1;
   for (const document::Chapter& chapter : document.chapters) {

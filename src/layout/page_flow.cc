@@ -111,7 +111,8 @@ Length PageFlow::top_of(const Level& level, const Slice& slice) const {
     const bool on_grid = slice.starts_block || level.at_top;
     top = on_grid ? up_to_grid(level.margin_foot, line) : level.margin_foot;
   }
-  if (slice.level_with_margin && !slice.beside.empty()) {
+  // Under a repeated eyebrow the text keeps to the page's top.
+  if (slice.level_with_margin && !level.at_top && !slice.beside.empty()) {
     const Length level_top = level.margin - slice.beside.front().drop;
     if (level_top > top && level_top - top <= line * kMostLinesDown) {
       top = up_to_grid(level_top, line);

@@ -51,8 +51,8 @@ struct BesideSetter {
 }  // namespace
 
 Length margin_drop(const Setting& setting) {
-  return std::max(Length{}, first_baseline(Role::reading, setting) -
-                                first_baseline(Role::side_note, setting));
+  return std::max(
+      Length{}, first_baseline(Role::reading, setting) - first_baseline(Role::side_note, setting));
 }
 
 Frame set_caution(const document::Caution& caution, Length width, TagId parent,

@@ -32,19 +32,18 @@ class BlockSetter {
     if (!entry) close_entries();
     std::visit(*this, block);
     const auto* paragraph = std::get_if<document::Paragraph>(&block);
-    after_text_ = paragraph != nullptr &&
-                  (paragraph->manner == document::ParagraphManner::reading ||
-                   paragraph->manner == document::ParagraphManner::opening ||
-                   paragraph->manner == document::ParagraphManner::unindented);
+    after_text_ =
+        paragraph != nullptr && (paragraph->manner == document::ParagraphManner::reading ||
+                                 paragraph->manner == document::ParagraphManner::opening ||
+                                 paragraph->manner == document::ParagraphManner::unindented);
     after_entry_ = entry;
   }
 
   /// The rule under the last entry of a run.
   void close_entries() {
     if (!std::exchange(after_entry_, false)) return;
-    slices_.slices.back().frame.items.emplace_back(
-        dashed_rule({{}, slices_.slices.back().frame.height}, setting_.style.frame_width(),
-                    setting_));
+    slices_.slices.back().frame.items.emplace_back(dashed_rule(
+        {{}, slices_.slices.back().frame.height}, setting_.style.frame_width(), setting_));
     slices_.below = setting_.style.line;
   }
 
@@ -54,9 +53,7 @@ class BlockSetter {
   void operator()(const document::Subhead& block) {
     add_subhead(block, subhead_level_, section_, setting_, slices_);
   }
-  void operator()(const document::Figure& block) {
-    add_figure(block, section_, setting_, slices_);
-  }
+  void operator()(const document::Figure& block) { add_figure(block, section_, setting_, slices_); }
   void operator()(const document::FigureRow& block) {
     if (!block.figures.empty()) add_figure_row(block, section_, setting_, slices_);
   }
@@ -128,8 +125,8 @@ class BlockSetter {
 
 SetChapter set_chapter(const document::Chapter& chapter, TagType title_level, TagId parent,
                        const Setting& setting) {
-  const TagId section = setting.add_tag(
-      {.type = TagType::section, .parent = parent, .title = chapter.title});
+  const TagId section =
+      setting.add_tag({.type = TagType::section, .parent = parent, .title = chapter.title});
   const Setting here{setting.style, setting.fonts, setting.language, setting.tags, chapter.id};
   SetChapter set;
   set.furniture = chapter_furniture(chapter, here);

@@ -28,9 +28,8 @@ struct Size {
 
 /// The three sizes of a single picture, largest first.
 std::array<Size, 3> sizes(const document::Style& style) {
-  return {{{style.frame_width(), points(300)},
-           {style.main, kMainHeight},
-           {style.side, kMainHeight}}};
+  return {
+      {{style.frame_width(), points(300)}, {style.main, kMainHeight}, {style.side, kMainHeight}}};
 }
 
 document::Text words_of(const document::Caption& caption) {
@@ -137,8 +136,7 @@ void add_missing(const std::string& words, Rect box, TagId parent, const Setting
 
 }  // namespace
 
-Rect figure_box(const document::Photograph& photograph, Width width,
-                const document::Style& style) {
+Rect figure_box(const document::Photograph& photograph, Width width, const document::Style& style) {
   const auto all = sizes(style);
   std::size_t size = width == Width::full ? 0 : width == Width::main ? 1 : 2;
   const Rect wanted = fitted(photograph, all[size].width, all[size].height);

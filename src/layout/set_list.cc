@@ -41,11 +41,9 @@ void add_list(const document::List& list, TagId parent, const Setting& setting, 
     const std::string sign = list.numbered ? std::to_string(number) + "." : "\u2022";
     const Frame set_sign =
         set_words(document::plain(sign), Role::reading, kItemIndent * 2, label, setting);
-    const Length indent =
-        std::max(kItemIndent, setting.width(Role::reading, sign) + points(3.75));
-    const std::vector<SetLine> lines =
-        set_lines(inline_text(words, Role::reading, body, setting),
-                  {setting.style.main - indent}, setting);
+    const Length indent = std::max(kItemIndent, setting.width(Role::reading, sign) + points(3.75));
+    const std::vector<SetLine> lines = set_lines(inline_text(words, Role::reading, body, setting),
+                                                 {setting.style.main - indent}, setting);
     if (lines.empty()) continue;
     slices.start_block({});
     const std::size_t at = add_lines(lines, Role::reading, left + indent, setting, slices);
@@ -53,8 +51,7 @@ void add_list(const document::List& list, TagId parent, const Setting& setting, 
   }
 }
 
-void add_facts(const document::Facts& facts, TagId parent, const Setting& setting,
-               Slices& slices) {
+void add_facts(const document::Facts& facts, TagId parent, const Setting& setting, Slices& slices) {
   const document::Style& style = setting.style;
   const bool full = facts.width == Width::full;
   const Length left = full ? Length{} : style.side + style.gutter;
@@ -65,8 +62,8 @@ void add_facts(const document::Facts& facts, TagId parent, const Setting& settin
   for (const document::Entry::Fact& fact : facts.facts) {
     const TagId item = setting.add_tag({.type = TagType::list_item, .parent = tag});
     const TagId label = setting.add_tag({.type = TagType::label, .parent = item});
-    const Frame name =
-        set_words(document::plain(fact.label), Role::label, label_width - points(6), label, setting);
+    const Frame name = set_words(document::plain(fact.label), Role::label, label_width - points(6),
+                                 label, setting);
     const TagId body = setting.add_tag({.type = TagType::list_body, .parent = item});
     const Frame words = set_words(fact.words, Role::table, width, body, setting);
     Slice slice;
@@ -81,8 +78,7 @@ void add_facts(const document::Facts& facts, TagId parent, const Setting& settin
   slices.below = style.line;
 }
 
-void add_notes(const document::Notes& notes, TagId parent, const Setting& setting,
-               Slices& slices) {
+void add_notes(const document::Notes& notes, TagId parent, const Setting& setting, Slices& slices) {
   if (notes.notes.empty()) return;
   InlineText line;
   int number = 0;

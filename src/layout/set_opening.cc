@@ -44,8 +44,8 @@ Title set_title(const document::Chapter& chapter, TagId tag, const Setting& sett
     // The smaller sizes are upright: the second ledger's title stays in italics.
     document::Run words{chapter.title};
     words.italic = second && role != first;
-    title.lines = set_lines(inline_text({{words}, {}}, role, tag, setting),
-                            {setting.style.main}, setting);
+    title.lines =
+        set_lines(inline_text({{words}, {}}, role, tag, setting), {setting.style.main}, setting);
     if (title.lines.size() <= kMostLines) break;
   }
   return title;
@@ -110,8 +110,8 @@ ChapterFurniture chapter_furniture(const document::Chapter& chapter, const Setti
       chapter.eyebrow_continued.empty() ? chapter.eyebrow : chapter.eyebrow_continued;
   const Frame eyebrow =
       set_words(document::plain(words), Role::eyebrow, style.side, kArtifact, setting);
-  const Length top = kOverTitle + first_baseline(Role::reading, setting) -
-                     first_baseline(Role::eyebrow, setting);
+  const Length top =
+      kOverTitle + first_baseline(Role::reading, setting) - first_baseline(Role::eyebrow, setting);
   place(eyebrow, {{}, top}, furniture.continued.items);
   furniture.continued.height = kOverTitle + eyebrow.height;
   furniture.continued_margin =

@@ -81,8 +81,7 @@ class TableSetter {
 
   void read_rows() {
     if (!table_.head.empty()) {
-      const TagId head =
-          setting_.add_tag({.type = TagType::table_head, .parent = table_tag_});
+      const TagId head = setting_.add_tag({.type = TagType::table_head, .parent = table_tag_});
       for (const Row& row : table_.head)
         head_.push_back(read_row(row, head, true));
     }
@@ -112,8 +111,7 @@ class TableSetter {
       element.column_span = static_cast<int>(one.count);
       element.language = cell.words.language;
       const TagId cell_tag = setting_.add_tag(std::move(element));
-      one.words =
-          inline_text(cell.words, head ? Role::label : Role::table, cell_tag, setting_);
+      one.words = inline_text(cell.words, head ? Role::label : Role::table, cell_tag, setting_);
       at += one.count;
       set.cells.push_back(std::move(one));
     }
@@ -235,9 +233,7 @@ class TableSetter {
       slice.full = full_;
       slice.head = head_index_;
       slice.frame = set_row(rows_[i], Role::table, false);
-      const Length thickness = last            ? kHeadRule
-                               : table_.dashed ? kDashedRowRule
-                                               : kRowRule;
+      const Length thickness = last ? kHeadRule : table_.dashed ? kDashedRowRule : kRowRule;
       slice.frame.items.emplace_back(rule(slice.frame.height, thickness));
       // Two rows at least at either end of a page.
       slice.keep_with_next = (i == 0 && count > 1) || i + 2 == count;

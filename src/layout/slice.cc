@@ -64,15 +64,14 @@ Slice& Slices::add(Slice slice) {
 }
 
 void shrink_picture(Slice& slice, Length by) {
-  const auto image = std::find_if(
-      slice.frame.items.begin(), slice.frame.items.end(),
-      [](const Item& item) { return std::holds_alternative<ImageItem>(item); });
+  const auto image =
+      std::find_if(slice.frame.items.begin(), slice.frame.items.end(),
+                   [](const Item& item) { return std::holds_alternative<ImageItem>(item); });
   if (image == slice.frame.items.end()) return;
   const Rect old = std::get<ImageItem>(*image).box;
-  const Rect smaller = {old.x, old.y,
-                        base::scaled(old.width, (old.height - by).thousandths,
-                                     old.height.thousandths),
-                        old.height - by};
+  const Rect smaller = {
+      old.x, old.y, base::scaled(old.width, (old.height - by).thousandths, old.height.thousandths),
+      old.height - by};
   std::get<ImageItem>(*image).box = smaller;
   Frame moved;
   for (Item& item : slice.frame.items) {

@@ -23,14 +23,14 @@ struct BookmarkAt {
 /// with its caption. Items are relative to the frame's left edge, so that main begins at 162.
 struct Slice {
   Frame frame;
-  bool full = false;            ///< reaches into the margin: side items must be clear of it
-  bool starts_block = false;    ///< stands on the grid
-  bool keep_with_next = false;  ///< no page ends after it
+  bool full = false;               ///< reaches into the margin: side items must be clear of it
+  bool starts_block = false;       ///< stands on the grid
+  bool keep_with_next = false;     ///< no page ends after it
   bool level_with_margin = false;  ///< moves down until its side items can stand level with it
-  bool heading = false;         ///< three lines follow it on its page
-  Length above;                 ///< space before it, except at a page's top
-  Length shrinkable;            ///< by how much its picture may be made lower
-  int head = -1;                ///< index into `Slices::heads`: repeated when it begins a page
+  bool heading = false;            ///< three lines follow it on its page
+  Length above;                    ///< space before it, except at a page's top
+  Length shrinkable;               ///< by how much its picture may be made lower
+  int head = -1;                   ///< index into `Slices::heads`: repeated when it begins a page
   std::vector<SideItem> beside = {};
   std::vector<std::string> anchors = {};
   std::optional<BookmarkAt> bookmark = {};

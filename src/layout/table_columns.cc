@@ -78,6 +78,9 @@ std::vector<Length> column_widths(std::vector<ColumnNeed> needs, Length total, L
   const std::vector<Length> more = shared(spare, weights);
   for (std::size_t i = 0; i < widths.size(); ++i)
     widths[i] += more[i];
+  if (!widths.empty() && std::none_of(needs.begin(), needs.end(), by_content)) {
+    widths.back() += room;
+  }
   return widths;
 }
 

@@ -44,8 +44,8 @@ std::vector<Box> images(const Pages& set) {
     for (const Item& item : page.items) {
       const auto* image = std::get_if<ImageItem>(&item);
       if (image == nullptr) continue;
-      all.push_back({to_points(image->box.x), to_points(image->box.y),
-                     to_points(image->box.width), to_points(image->box.height)});
+      all.push_back({to_points(image->box.x), to_points(image->box.y), to_points(image->box.width),
+                     to_points(image->box.height)});
     }
   }
   return all;

@@ -67,19 +67,29 @@ class Author {
     const int blocks = dice_.roll(14);
     for (int i = 0; i < blocks; ++i)
       chapter.blocks.push_back(block());
+    // A heading with nothing under it would say nothing.
+    chapter.blocks.emplace_back(paragraph());
     return chapter;
   }
 
   Block block() {
     switch (dice_.roll(10)) {
-      case 0: return subhead();
-      case 1: return table();
-      case 2: return figure();
-      case 3: return list();
-      case 4: return facts();
-      case 5: return document::Notes{{text(20), text(20)}};
-      case 6: return pair();
-      default: return paragraph();
+      case 0:
+        return subhead();
+      case 1:
+        return table();
+      case 2:
+        return figure();
+      case 3:
+        return list();
+      case 4:
+        return facts();
+      case 5:
+        return document::Notes{{text(20), text(20)}};
+      case 6:
+        return pair();
+      default:
+        return paragraph();
     }
   }
 

@@ -86,9 +86,13 @@ inline std::vector<Seen> seen(const Pages& pages) {
       const auto* text = std::get_if<layout::TextItem>(&item);
       if (text == nullptr) continue;
       const double x = to_points(text->origin.x);
-      Seen one{static_cast<int>(i), x, to_points(text->origin.y),
-               x + to_points(layout::seen_width_of(*text, fonts)), to_points(text->size),
-               text->text, text->tag};
+      Seen one{static_cast<int>(i),
+               x,
+               to_points(text->origin.y),
+               x + to_points(layout::seen_width_of(*text, fonts)),
+               to_points(text->size),
+               text->text,
+               text->tag};
       while (!one.text.empty() && one.text.back() == ' ')
         one.text.pop_back();
       all.push_back(std::move(one));

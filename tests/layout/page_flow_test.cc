@@ -186,14 +186,14 @@ TEST_CASE("what reaches into the margin waits for the margin to be free") {
 TEST_CASE("a caution stands beside its paragraph, or over it when it is the longer one") {
   const auto set_with = [](int paragraph_lines) {
     Paragraph paragraph = lines(paragraph_lines, 'a');
-    paragraph.beside.emplace_back(
-        Caution{"CAUTION", document::plain(laid::words(7, 30, 'c'))});
+    paragraph.beside.emplace_back(Caution{"CAUTION", document::plain(laid::words(7, 30, 'c'))});
     return pages(one_chapter({paragraph}));
   };
   // Label and seven lines: 90; two lines of reading text are 30, and 60 may stand over.
   const Pages beside = set_with(2);
   CHECK(find(beside, "cccc").size() == 7);
-  CHECK(find(beside, "CAUTION").at(0).y == doctest::Approx(find(beside, "aaaa").at(0).y).epsilon(0.01));
+  CHECK(find(beside, "CAUTION").at(0).y ==
+        doctest::Approx(find(beside, "aaaa").at(0).y).epsilon(0.01));
   const Pages over = set_with(1);
   CHECK(find(over, "cccc").size() < 7);
   CHECK(find(over, "cccc").at(0).y < find(over, "aaaa").at(0).y);

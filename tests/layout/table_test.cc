@@ -62,6 +62,7 @@ TEST_CASE("where not even that fits, the widest columns give way") {
 
 TEST_CASE("fixed widths are kept, and gaps belong to all columns but the last") {
   CHECK(widths({need(1, 1, 21), need(10, 20), need(10, 20)}, 123, 6) == Widths{21, 57.652, 44.348});
+  CHECK(widths({need(1, 1, 20), need(10, 20, 30)}, 60, 6) == Widths{20, 40});
   // The first ledger's columns fill the frame as they are.
   Widths ledger;
   std::vector<ColumnNeed> needs;
