@@ -40,11 +40,13 @@ struct SetRow {
 class TableSetter {
  public:
   TableSetter(const Table& table, TagId parent, const Setting& setting, Slices& slices)
-      : table_(table), parent_(parent), setting_(setting), slices_(slices) {
-    full_ = table.width == Width::full;
-    left_ = full_ ? Length{} : setting.style.side + setting.style.gutter;
-    width_ = full_ ? setting.style.frame_width() : setting.style.main;
-  }
+      : table_(table),
+        parent_(parent),
+        setting_(setting),
+        slices_(slices),
+        full_(table.width == Width::full),
+        left_(full_ ? Length{} : setting.style.side + setting.style.gutter),
+        width_(full_ ? setting.style.frame_width() : setting.style.main) {}
 
   void set() {
     slices_.start_block(setting_.style.line);
@@ -259,7 +261,7 @@ class TableSetter {
   TagId parent_;
   const Setting& setting_;
   Slices& slices_;
-  bool full_ = false;
+  bool full_;
   Length left_;
   Length width_;
   TagId table_tag_ = kArtifact;
