@@ -109,6 +109,7 @@ std::string Catalogue::say(std::string_view key, Arguments arguments) const {
   known->second.format(names.data(), values.data(), static_cast<std::int32_t>(names.size()), out,
                        code);
   if (U_FAILURE(code) != 0) {
+    icu_->patterns.erase(known);  // a broken pattern must not be taken for an empty one next time
     throw std::out_of_range("the message \"" + std::string(key) + "\" cannot be said");
   }
   return utf8(out);
@@ -148,20 +149,21 @@ std::string Catalogue::day(const base::Day& day, DateForm form) const {
 
 std::string Catalogue::point(const base::EdtfPoint& point, DateForm form) const {
   using Precision = base::EdtfPoint::Precision;
-  if (point.unspecified_digits > 0) {
+  if (point.earliest.year != point.latest.year && point.unspecified_digits > 0) {
     const std::string first = std::to_string(point.earliest.year);
     const std::string last = std::to_string(point.latest.year);
-    if (point.unspecified_digits == 1 && point.precision == Precision::year) {
-      return say("date.decade", {{"year", first}});
-    }
+    if (point.latest.year - point.earliest.year == 9) return say("date.decade", {{"year", first}});
     return say("date.between", {{"first", first}, {"last", last}});
   }
+  // "1962-XX" is known to the year, "1962-08-XX" to the month.
+  const bool some_month = point.earliest.month != point.latest.month;
+  const bool some_day = point.earliest.day != point.latest.day;
   if (point.precision == Precision::season) {
     return say("date.season", {{"season", say("season." + std::to_string(point.season))},
                                {"year", std::to_string(point.earliest.year)}});
   }
-  if (point.precision == Precision::year) return std::to_string(point.earliest.year);
-  const bool month_only = point.precision == Precision::month;
+  if (some_month) return std::to_string(point.earliest.year);
+  const bool month_only = some_day;
   const std::string key = std::string("date.pattern.") + (month_only ? "month" : "day") +
                           (form == DateForm::without_year ? ".without-year" : "");
   auto known = icu_->dates.find(key);

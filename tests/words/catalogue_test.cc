@@ -36,7 +36,7 @@ std::string told(const Catalogue& words, const char* date) {
 std::string visible(std::string text) {
   for (const std::string space : {"\u00a0", "\u202f"}) {
     for (auto at = text.find(space); at != std::string::npos; at = text.find(space)) {
-      text.replace(at, space.size(), "~");
+      text.replace(at, space.size(), 1, '~');
     }
   }
   return text;
