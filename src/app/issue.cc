@@ -99,9 +99,8 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
   Diagnostics faults;
   for (const record::Photo& photo : loaded.record.photos) {
     if (photo.withheld) continue;
-    const base::Location where = loaded.where(photo.id.text);
     if (auto fault = fault_of_place(world.files, loaded.folder, photo.file)) {
-      fault->where = where;
+      fault->where = loaded.where(photo.id.text);
       faults.push_back(std::move(*fault));
       continue;
     }
@@ -110,7 +109,7 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
     const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});
     if (!facts) {
       faults.push_back(base::error_at(
-          where, "photograph \"" + photo.file + "\" is not there or not as it was recorded",
+          loaded.where(photo.id.text), "photograph \"" + photo.file + "\" is not there or not as it was recorded",
           "run winchbook check to see what is wrong with it", "photo-changed"));
       continue;
     }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <iterator>
+#include <memory>
 #include <utility>
 
 #include "recordfile/rules.h"
@@ -63,8 +64,8 @@ Diagnostics read_sections(const xml::Document& document, const xml::Schema& sche
 }  // namespace
 
 base::Location LoadedRecord::where(std::string_view id) const {
-  const auto found = places.find(id);
-  return found == places.end() ? base::Location{file, 0, 0} : found->second;
+  const base::Location* found = places.find(id);
+  return found == nullptr ? base::Location{file, 0, 0} : *found;
 }
 
 base::Location LoadedRecord::where(std::string_view id, std::string_view element,
@@ -88,14 +89,15 @@ base::Result<LoadedRecord> read_bytes(std::string file, std::string bytes,
                                       const xml::Schema& schema) {
   auto parsed = xml::Document::parse(std::move(file), std::move(bytes));
   if (!parsed) return parsed.faults();
-  const xml::Document& document = *parsed;
+  const auto kept = std::make_shared<const xml::Document>(std::move(parsed).value());
+  const xml::Document& document = *kept;
   Diagnostics faults = faults_of_root(document);
   if (!faults.empty()) return faults;
 
   LoadedRecord loaded;
   loaded.file = document.source().file();
   loaded.record.language = document.root().attribute("lang").value();
-  loaded.places = places_of(document);
+  loaded.places = Places(kept);
   faults = faults_of_order(document);
   append(faults, read_sections(document, schema, loaded.record));
   if (faults.empty()) {

@@ -81,7 +81,7 @@ Nodes nodes_of_ids(pugi::xml_node root) {
 
 /// Elements below an id are numbered by name, the same name running on until the next id.
 void add_places(const xml::Document& document, pugi::xml_node element, const std::string& above,
-                Places& places) {
+                std::map<std::string, base::Location, std::less<>>& places) {
   std::map<std::string_view, int> numbers;
   const std::function<void(pugi::xml_node)> add = [&](pugi::xml_node parent) {
     for (const pugi::xml_node child : parent.children()) {
@@ -111,10 +111,10 @@ std::string hint_for(std::string_view ref, std::string_view kind, const Nodes& n
 
 }  // namespace
 
-Places places_of(const xml::Document& document) {
-  Places places;
-  add_places(document, document.root(), "", places);
-  return places;
+const base::Location* Places::find(std::string_view name) const {
+  if (known_.empty() && document_) add_places(*document_, document_->root(), "", known_);
+  const auto found = known_.find(name);
+  return found == known_.end() ? nullptr : &found->second;
 }
 
 base::Diagnostics faults_of_references(const xml::Document& document) {
