@@ -12,7 +12,6 @@ namespace winchbook {
 namespace {
 
 using document::Entry;
-using drawn::points;
 using drawn::to_points;
 using layout::TagType;
 

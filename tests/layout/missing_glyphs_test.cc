@@ -26,7 +26,7 @@ class Sparse : public fake::Font {
   }
 };
 
-base::Result<Pages> set(const std::string& words, document::Style style) {
+base::Result<Pages> set(const std::string& words, const document::Style& style) {
   const Sparse fonts;
   document::Paragraph paragraph;
   paragraph.words = document::plain(words);

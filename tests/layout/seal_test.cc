@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <array>
+#include <cmath>
 #include <stdexcept>
 
 #include "layout/drawn_page.h"
@@ -22,7 +23,7 @@ layout::Frame set(const std::string& payload, const drawn::Bench& bench) {
 /// Modules along one side.
 int size_of(const layout::Frame& frame) {
   const auto shapes = drawn::shapes_in(frame);
-  return static_cast<int>(shapes.at(0).box.width() / kModule + 0.5);
+  return static_cast<int>(std::lround(shapes.at(0).box.width() / kModule));
 }
 
 bool dark(const layout::Frame& frame, int x, int y) {

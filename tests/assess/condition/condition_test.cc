@@ -115,7 +115,8 @@ TEST_CASE("boundary: surface words begin strictly over their thresholds") {
        {std::pair{0, 3}, std::pair{299, 3}, std::pair{300, 3}, std::pair{301, 2}, std::pair{549, 2},
         std::pair{550, 2}, std::pair{551, 1}, std::pair{799, 1}, std::pair{800, 1},
         std::pair{801, 0}, std::pair{999, 0}, std::pair{1000, 0}}) {
-    CAPTURE(share);
+    const int thousandths = share;
+    CAPTURE(thousandths);
     const Finding finding = assess(plate(share));
     CHECK(finding.left.surface.word == one(word));
     CHECK(*finding.left.surface.share ==
@@ -128,7 +129,8 @@ TEST_CASE("boundary: completeness words begin where they are written to") {
   for (const auto& [share, word] : {std::pair{1000, 0}, std::pair{999, 1}, std::pair{901, 1},
                                     std::pair{900, 2}, std::pair{899, 2}, std::pair{501, 2},
                                     std::pair{500, 3}, std::pair{499, 3}, std::pair{0, 3}}) {
-    CAPTURE(share);
+    const int thousandths = share;
+    CAPTURE(thousandths);
     CHECK(word_of(rules().completeness, per_thousand(share)) == word);
   }
   CHECK(assess(with_places(0)).found.completeness.word == one(0));
