@@ -14,17 +14,6 @@ using document::Chapter;
 using document::Subhead;
 using record::Visit;
 
-int pieces_taken_off(const Telling& telling) {
-  int count = 0;
-  for (const record::StripStep& step : telling.visit.strip_down) {
-    for (const record::PieceId& id : step.pieces) {
-      const record::Piece* piece = find(telling.record, id);
-      count += piece == nullptr ? 1 : piece->count;
-    }
-  }
-  return count;
-}
-
 /// Each paragraph starts without an indent and may carry a caution beside it.
 void add_paragraph(document::Text words, const std::optional<record::Caution>& caution,
                    const Telling& telling, Chapter& chapter, bool first) {
@@ -60,12 +49,9 @@ void add_strip_down(const Telling& telling, const std::vector<const record::Phot
     return;
   }
   chapter.blocks.emplace_back(Subhead{telling.words.say("bench.taken-apart")});
-  const int pieces = pieces_taken_off(telling);
   document::Paragraph summary = telling.sentence(telling.words.say(
       "bench.strip-summary",
-      {{"pieces", pieces},
-       {"pieces_spelled", telling.words.spelled(pieces)},
-       {"steps", steps.size()},
+      {{"steps", steps.size()},
        {"steps_spelled", telling.words.spelled(static_cast<int>(steps.size()))}}));
   summary.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(summary));
@@ -131,6 +117,9 @@ std::string reading_of(const Telling& telling, const record::TestResult& result)
   std::string out;
   for (const std::string& part : parts)
     out += (out.empty() ? "" : ", ") + part;
+  if (result.verdict && *result.verdict == record::Verdict::with_care) {
+    out = telling.words.say("test.with-care", {{"reading", out}});
+  }
   return out;
 }
 
@@ -150,7 +139,8 @@ void add_bags(const Telling& telling, Chapter& chapter) {
     if (known == bags.facts.end()) {
       bags.facts.push_back({label, document::plain(telling.words.capitalised(piece.name))});
     } else {
-      known->words.parts.emplace_back(document::Run{"; " + piece.name});
+      known->words.parts.emplace_back(document::LineEnd{});
+      known->words.parts.emplace_back(document::Run{telling.words.capitalised(piece.name)});
     }
   }
   if (bags.facts.empty()) return;
@@ -213,8 +203,9 @@ document::Table tests_table(const Telling& telling) {
     table.below.parts.emplace_back(document::Run{
         telling.words.say("test.note", {{"test", test.what}, {"note", telling.plain(test.note)}})});
   }
-  table.beside.emplace_back(
-      document::SideNote{document::plain(telling.words.say("test.same-tests"))});
+  std::string same = telling.words.say("test.same-tests");
+  const std::string when = telling.judged("test.by");
+  table.beside.emplace_back(document::SideNote{document::plain(joined({same, when}))});
   table.summary = telling.words.say("test.summary");
   return table;
 }
@@ -224,6 +215,7 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
   add_strip_down(telling, pictures, chapter);
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
+  add_earlier_visits(telling, chapter);
   add_tests(telling, chapter);
   add_bags(telling, chapter);
   add_flags(telling, chapter);
@@ -237,6 +229,11 @@ void add_short_work(const Telling& telling, const std::vector<const record::Phot
   add_work(telling, chapter);
   std::erase_if(chapter.blocks,
                 [](const Block& block) { return std::holds_alternative<Subhead>(block); });
+  for (std::size_t i = first + 1; i < chapter.blocks.size(); ++i) {
+    if (auto* paragraph = std::get_if<document::Paragraph>(&chapter.blocks[i])) {
+      paragraph->manner = document::ParagraphManner::reading;
+    }
+  }
   const bool picture = !pictures.empty() && pictures.front() != nullptr;
   if (picture && first < chapter.blocks.size()) {
     auto& last = std::get<document::Paragraph>(chapter.blocks.back());

@@ -46,6 +46,14 @@ std::string completeness_fact(const Telling& telling, const Readings& at) {
                            {{"filled", at.completeness.filled}, {"seats", at.completeness.seats}});
 }
 
+/// "as found, 5 March 2026"
+std::string moment(const Telling& telling, const char* key,
+                   const std::optional<base::EdtfDate>& date) {
+  std::string words = telling.words.say(key);
+  if (date) words += ", " + telling.words.date(*date);
+  return words;
+}
+
 struct AxisRow {
   const char* key;
   std::array<const char*, 4> words;  ///< worst first
@@ -94,9 +102,12 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
     chart.axes.push_back(std::move(axis));
   }
   chart.key.parts.emplace_back(document::SignRun{Sign::found});
-  chart.key.parts.emplace_back(document::Run{telling.words.say("as-found") + "   "});
+  chart.key.parts.emplace_back(
+      document::Run{moment(telling, "as-found", telling.visit.findings.found_on) + "   "});
   chart.key.parts.emplace_back(document::SignRun{Sign::left});
-  chart.key.parts.emplace_back(document::Run{telling.words.say("condition.key")});
+  chart.key.parts.emplace_back(
+      document::Run{moment(telling, "as-left", telling.visit.findings.left_on) + "   " +
+                    telling.words.say("condition.key")});
   return document::ChartFigure{std::move(chart), joined(spoken)};
 }
 

@@ -151,7 +151,7 @@ PicturePlan plan_pictures(const Record& record, const Visit& visit,
     });
   }
   if (has("second-ledger")) {
-    plan.in_section["second-ledger"] = album.take(2, [&](const Photo& photo) {
+    plan.in_section["second-ledger"] = album.take(1, [&](const Photo& photo) {
       return at_the_bench(photo.stage) && album.of_this_visit(photo);
     });
   }

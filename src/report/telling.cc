@@ -81,6 +81,14 @@ std::string Telling::counted(std::string_view key, std::size_t count) const {
                     {"number", words.spelled(static_cast<std::int64_t>(count), /*capital=*/true)}});
 }
 
+std::string Telling::judged(std::string_view key) const {
+  const record::Findings& findings = visit.findings;
+  if (!findings.by || !findings.found_on || !findings.left_on) return "";
+  return words.say(key, {{"name", name(*findings.by)},
+                         {"found", words.date(*findings.found_on)},
+                         {"left", words.date(*findings.left_on)}});
+}
+
 std::string Telling::piece_name(const record::PieceId& id) const {
   const record::Piece* piece = find(record, id);
   return piece == nullptr ? id.text : piece->name;

@@ -53,6 +53,9 @@ struct Telling {
   [[nodiscard]] std::string short_name(const record::PersonId& id) const;
   /// A message that turns on {count} and may say it in words as {number}, "Seven".
   [[nodiscard]] std::string counted(std::string_view key, std::size_t count) const;
+  /// Who looked and when, of the visit's findings: a message with {name}, {found} and {left}; empty
+  /// when the record does not say.
+  [[nodiscard]] std::string judged(std::string_view key) const;
   [[nodiscard]] std::string piece_name(const record::PieceId& id) const;
 
   [[nodiscard]] document::Photograph photograph(const record::Photo& photo) const;

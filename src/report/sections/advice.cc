@@ -40,7 +40,7 @@ std::string cost_words(const Telling& telling, const record::CourseCost& cost) {
 document::Table courses(const Telling& telling, const record::Advice& advice) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 96, true}, {Align::numbers, 72}, {Align::words, 0}};
+  table.columns = {{Align::words, 84, true}, {Align::words, 90}, {Align::words, 0}};
   table.width = document::Width::main;
   document::Row head;
   for (const char* key : {"advice.course", "advice.cost", "advice.effect"}) {
@@ -90,6 +90,12 @@ std::optional<document::Chapter> tell_advice(const Telling& telling) {
   if (!telling.visit.advice) return std::nullopt;
   const record::Advice& advice = *telling.visit.advice;
   document::Chapter chapter = telling.chapter("advice");
+  if (advice.chosen_on) {
+    chapter.eyebrow = telling.words.say("advice.eyebrow-dated",
+                                        {{"date", telling.words.date(*advice.chosen_on)}});
+    chapter.eyebrow_continued =
+        telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
+  }
   chapter.stand_first = stand_first(telling, advice);
   document::Paragraph because = telling.paragraph(advice.because);
   because.beside = ranking(telling);
@@ -103,6 +109,7 @@ std::optional<document::Chapter> tell_advice(const Telling& telling) {
     }
   }
   if (!decided.empty()) chapter.blocks.emplace_back(document::Paragraph{std::move(decided)});
+  if (chapter.stand_first.empty() && chapter.blocks.empty()) return std::nullopt;
   return chapter;
 }
 

@@ -101,26 +101,44 @@ std::optional<document::ChartFigure> chart(const Telling& telling) {
 document::Row row_of(const Telling& telling, const Marking& mark) {
   std::string where = telling.piece_name(mark.piece);
   if (!mark.where.empty()) where += ", " + mark.where;
+  const std::string whose = "whose." + std::string(record::word_of(mark.whose));
   document::Row row;
   row.cells.push_back({document::plain(quoted(telling, mark))});
   row.cells.push_back({document::plain(std::move(where))});
+  row.cells.push_back({document::plain(telling.words.say(whose))});
   const bool says = mark.says && !mark.says->because.empty();
   row.cells.push_back({telling.text(says ? mark.says->because : mark.note)});
   return row;
 }
 
-document::Table table(const Telling& telling) {
+/// A mark on a piece that this bench put in says nothing of the reel that came.
+bool put_in_by_bench(const Telling& telling, const Marking& mark) {
+  return std::any_of(telling.record.fittings.begin(), telling.record.fittings.end(),
+                     [&](const record::Fitting& fitting) {
+                       return fitting.piece == mark.piece &&
+                              std::holds_alternative<record::ByBench>(fitting.by);
+                     });
+}
+
+/// The marks that came with the reel, or those on what the bench put in: never in one table.
+std::optional<document::Table> table(const Telling& telling, bool of_the_bench) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 144, true}, {Align::words, 126}, {Align::words, 189}};
+  table.columns = {
+      {Align::words, 132, true}, {Align::words, 117}, {Align::words, 54}, {Align::words, 150}};
+  table.dashed = of_the_bench;
   document::Row head;
-  for (const char* key : {"dating.as-read", "dating.where", "dating.because"}) {
+  for (const char* key : {"dating.as-read", "dating.where", "dating.whose", "dating.because"}) {
     head.cells.push_back({document::plain(telling.words.say(key))});
   }
   table.head.push_back(std::move(head));
-  for (const Marking& mark : telling.record.markings)
-    table.rows.push_back(row_of(telling, mark));
-  table.title = telling.words.say("dating.marks");
+  for (const Marking& mark : telling.record.markings) {
+    if (put_in_by_bench(telling, mark) == of_the_bench) {
+      table.rows.push_back(row_of(telling, mark));
+    }
+  }
+  if (table.rows.empty()) return std::nullopt;
+  table.title = telling.words.say(of_the_bench ? "dating.marks-of-bench" : "dating.marks");
   table.summary = telling.words.say("dating.table-summary");
   return table;
 }
@@ -150,7 +168,9 @@ std::optional<document::Chapter> tell_dating(const Telling& telling) {
   how.beside.emplace_back(document::SideNote{document::with_lead(
       telling.words.say("dating.hard-and-soft"), telling.words.say("dating.hard-and-soft-means"))});
   chapter.blocks.emplace_back(std::move(how));
-  if (!telling.record.markings.empty()) chapter.blocks.emplace_back(table(telling));
+  for (const bool of_the_bench : {false, true}) {
+    if (auto marks = table(telling, of_the_bench)) chapter.blocks.emplace_back(std::move(*marks));
+  }
   return chapter;
 }
 

@@ -83,7 +83,7 @@ std::optional<document::ChartFigure> chart(const Telling& telling, const Finding
                        "ledger.refit",
                        {{"share", share_words(telling, *finding.way_back.born_here_restored)}});
   }
-  chart.below = document::plain(below);
+  chart.below = document::plain(joined({below, telling.judged("ledger.judged")}));
   return figure;
 }
 
@@ -134,8 +134,8 @@ document::Row ledger_row(const Telling& telling, const PieceRow& row) {
   out.cells.push_back(
       {same_standing ? same(telling) : standing_words(telling, row.left.standing, true)});
   out.cells.push_back({document::plain(surface_found)});
-  out.cells.push_back(
-      {surface_left == surface_found ? same(telling) : document::plain(surface_left)});
+  const bool same_surface = row.left.makers_surface && surface_left == surface_found;
+  out.cells.push_back({same_surface ? same(telling) : document::plain(surface_left)});
   Text letter;
   if (row.letter) {
     letter.parts.emplace_back(document::Run{.text = *row.letter, .link = "#entry-" + *row.letter});
@@ -179,15 +179,31 @@ Text key_to_signs(const Telling& telling) {
   add(Sign::other, "key.other");
   add(Sign::missing, "key.missing");
   add(Sign::undetermined, "key.not-determined");
+  text.parts.emplace_back(document::LineEnd{});
   text.parts.emplace_back(document::Run{telling.words.say("key.letters")});
   return text;
+}
+
+/// A small job has no chapter of marks: they are told in a line.
+Text marks_read(const Telling& telling) {
+  std::vector<std::string> marks;
+  for (const record::Marking& mark : telling.record.markings) {
+    const std::string* text = record::told(mark.text);
+    if (text == nullptr) continue;
+    std::string line = *text;
+    std::replace(line.begin(), line.end(), '\n', ' ');
+    marks.push_back(telling.words.say("mark.quoted", {{"text", line}}));
+  }
+  if (marks.empty()) return {};
+  return document::plain(
+      telling.words.say("ledger.marks-read", {{"marks", telling.words.list(marks)}}));
 }
 
 document::Table ledger(const Telling& telling, const Finding& finding, bool small) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 21},  {Align::words, 105, true}, {Align::words, 105},
-                   {Align::words, 108}, {Align::words, 66},        {Align::words, 51},
+  table.columns = {{Align::numbers, 15}, {Align::words, 105, true}, {Align::words, 105},
+                   {Align::words, 108},  {Align::words, 66},        {Align::words, 51},
                    {Align::numbers, 15}};
   add_head(telling, small, table);
   const bool all = finding.rows.size() <= kRowsToTellAll;
@@ -199,7 +215,7 @@ document::Table ledger(const Telling& telling, const Finding& finding, bool smal
       ++untold;
     }
   }
-  if (!small) table.below = key_to_signs(telling);
+  table.below = small ? marks_read(telling) : key_to_signs(telling);
   if (untold > 0) {
     table.below.parts.emplace_back(
         document::Run{" " + telling.words.say("ledger.and-more", {{"count", untold}})});

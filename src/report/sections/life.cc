@@ -7,10 +7,14 @@ namespace {
 
 std::string when_and_by(const Telling& telling, const record::LifeEvent& event) {
   std::vector<std::string> parts;
-  if (!event.date_as_told.empty()) {
-    parts.push_back(event.date_as_told);
+  if (event.date && !event.date_as_told.empty()) {
+    parts.push_back(telling.words.say(
+        "life.date-as-told",
+        {{"date", telling.words.date(*event.date)}, {"told", event.date_as_told}}));
   } else if (event.date) {
     parts.push_back(telling.words.date(*event.date));
+  } else if (!event.date_as_told.empty()) {
+    parts.push_back(telling.words.say("life.as-told", {{"told", event.date_as_told}}));
   }
   if (event.by) parts.push_back(telling.name(*event.by));
   std::string out;
@@ -30,7 +34,9 @@ document::SideNote beside(const Telling& telling, const record::LifeEvent& event
     text.parts.emplace_back(document::LineEnd{});
   }
   std::string known = when_and_by(telling, event);
-  if (!event.source.empty()) {
+  if (known.empty()) {
+    known = event.source;
+  } else if (!event.source.empty()) {
     known = telling.words.say("life.source", {{"when", known}, {"source", event.source}});
   }
   text.parts.emplace_back(document::Run{std::move(known)});

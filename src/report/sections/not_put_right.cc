@@ -23,6 +23,12 @@ document::Text fault_left(const Telling& telling, const record::Fault& fault) {
 std::optional<document::Chapter> tell_not_put_right(const Telling& telling) {
   const record::Visit& visit = telling.visit;
   document::Chapter chapter = telling.chapter("not-put-right");
+  if (visit.findings.left_on) {
+    chapter.eyebrow = telling.words.say("not-put-right.eyebrow-dated",
+                                        {{"date", telling.words.date(*visit.findings.left_on)}});
+    chapter.eyebrow_continued =
+        telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
+  }
   document::List faults;
   for (const record::Fault& fault : visit.findings.faults) {
     if (fault.left) faults.items.push_back(fault_left(telling, fault));

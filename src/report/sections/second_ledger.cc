@@ -75,6 +75,25 @@ void add_entries(const Telling& telling, document::Chapter& chapter) {
   }
 }
 
+/// How many pieces the entries put in: three washers are one entry and three pieces.
+std::string answer(const Telling& telling, std::size_t entries) {
+  int pieces = 0;
+  if (const assess::VisitAssessment* last = telling.assessment.last()) {
+    for (const auto& lettered : last->originality.second_ledger) {
+      const Fitting* fitting = find(telling.record, lettered.fitting);
+      const record::Piece* piece =
+          fitting == nullptr ? nullptr : find(telling.record, fitting->piece);
+      pieces += piece == nullptr ? 1 : piece->count;
+    }
+  }
+  const bool one_each = pieces == static_cast<int>(entries);
+  return telling.words.say(
+      one_each ? "second.answer" : "second.answer-entries",
+      {{"count", pieces},
+       {"number", telling.words.spelled(pieces, /*capital=*/true)},
+       {"entries", telling.words.spelled(static_cast<std::int64_t>(entries))}});
+}
+
 }  // namespace
 
 std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
@@ -83,7 +102,7 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
   chapter.starts_page = true;
   add_entries(telling, chapter);
   const std::size_t fitted = chapter.blocks.size();
-  chapter.stand_first = telling.counted("second.answer", fitted);
+  chapter.stand_first = answer(telling, fitted);
   if (fitted > 0) {
     document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
     note.manner = document::ParagraphManner::note;
@@ -91,7 +110,6 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
     chapter.blocks.emplace_back(std::move(note));
   }
   add_bench_work(telling, telling.pictures.of("second-ledger"), chapter);
-  add_earlier_visits(telling, chapter);
   return chapter;
 }
 
