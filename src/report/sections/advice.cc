@@ -26,7 +26,8 @@ std::string stand_first(const Telling& telling, const record::Advice& advice) {
 
 std::string cost_words(const Telling& telling, const record::CourseCost& cost) {
   const base::Decimal nothing(0, 0);
-  if (cost.high && cost.high->amount == nothing) return telling.words.say("advice.nothing");
+  const auto& most = cost.high ? cost.high : cost.low;
+  if (most && most->amount == nothing) return telling.words.say("advice.nothing");
   if (cost.low && cost.high && !(*cost.low == *cost.high)) {
     return telling.words.say("range", {{"low", telling.words.money(*cost.low)},
                                        {"high", telling.words.money(*cost.high)}});

@@ -202,7 +202,7 @@ Text marks_read(const Telling& telling) {
 document::Table ledger(const Telling& telling, const Finding& finding, bool small) {
   document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::numbers, 15}, {Align::words, 105, true}, {Align::words, 105},
+  table.columns = {{Align::numbers, 21}, {Align::words, 105, true}, {Align::words, 105},
                    {Align::words, 108},  {Align::words, 66},        {Align::words, 51},
                    {Align::numbers, 15}};
   add_head(telling, small, table);
