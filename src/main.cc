@@ -1,3 +1,5 @@
+#include <malloc.h>
+
 #include <cstdlib>
 #include <ctime>
 #include <exception>
@@ -20,6 +22,9 @@ winchbook::base::Day today() {
 }  // namespace
 
 int main(int argc, char** argv) {
+  // A document needs some sixteen megabytes: asked for at once, not in sixty pieces.
+  constexpr int kGrowth = 16 << 20;
+  mallopt(M_TOP_PAD, kGrowth);
   try {
     winchbook::base::RealFiles files;
     winchbook::cli::Surroundings surroundings{

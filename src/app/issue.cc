@@ -35,6 +35,27 @@ struct Design {
   words::Catalogue words;
 };
 
+/// Puts the template's own words in the place of the program's.
+Diagnostics reword(const report::Template& chapters, const fs::path& file,
+                   words::Catalogue& words) {
+  Diagnostics faults;
+  words::Messages own;
+  for (const auto& [key, pattern] : chapters.rewordings) {
+    if (!words.has(key)) {
+      faults.push_back(base::error_at({file.string(), 0, 0},
+                                      "there is no message \"" + key + "\" to reword",
+                                      "take a key of shared/words/en-GB.xml", "template-words"));
+    }
+    words.reword(key, pattern);
+    own.insert_or_assign(key, pattern);
+  }
+  for (base::Diagnostic& fault : words::Catalogue(words.language(), std::move(own)).faults()) {
+    fault.where.file = file.string();
+    faults.push_back(std::move(fault));
+  }
+  return faults;
+}
+
 Result<Design> read_design(const World& world, const IssueRequest& request,
                            const std::string& language) {
   const fs::path file = request.design.empty()
@@ -57,15 +78,9 @@ Result<Design> read_design(const World& world, const IssueRequest& request,
                                                        : report::paper_of(language);
   auto style = report::read_style(*style_document, *schema, paper);
   if (!style) return style.faults();
-  auto words = read_words(world, language);
+  auto words = read_words(world, language, *schema);
   if (!words) return words.faults();
-  for (const auto& [key, pattern] : chapters->rewordings) {
-    if (!words->has(key)) {
-      return base::error_at({file.string(), 0, 0}, "there is no message \"" + key + "\" to reword",
-                            "take a key of shared/words/en-GB.xml", "template-words");
-    }
-    words.value().reword(key, pattern);
-  }
+  if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
   return Design{std::move(chapters).value(), std::move(style).value(), std::move(words).value()};
 }
 
@@ -108,9 +123,10 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
     const bool same = bytes && seal::hex(seal::fingerprint(*bytes)) == photo.sha256;
     const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});
     if (!facts) {
-      faults.push_back(base::error_at(
-          loaded.where(photo.id.text), "photograph \"" + photo.file + "\" is not there or not as it was recorded",
-          "run winchbook check to see what is wrong with it", "photo-changed"));
+      faults.push_back(
+          base::error_at(loaded.where(photo.id.text),
+                         "photograph \"" + photo.file + "\" is not there or not as it was recorded",
+                         "run winchbook check to see what is wrong with it", "photo-changed"));
       continue;
     }
     photographs.push_back({photo.id.text, std::move(bytes).value(), facts->width, facts->height,
@@ -193,7 +209,8 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   if (!photographs) return photographs.faults();
   // From here on the record is valid and does not change; XML is gone.
 
-  const auto knowledge = knowledge::load(world.files, world.data);
+  const auto knowledge =
+      knowledge::load(world.files, world.data, assess::word(loaded->record.reel.kind));
   if (!knowledge) return knowledge.faults();
   const assess::Assessment assessment = assess::assess(loaded->record, *knowledge);
   // From here on nothing computes a fact.

@@ -9,7 +9,6 @@ namespace winchbook::app {
 namespace {
 
 constexpr std::uintmax_t kMostBytes = std::uintmax_t{16} << 20U;
-constexpr const char* kTemplateSchema = "template-1.xsd";
 constexpr const char* kLastResort = "en-GB";
 
 /// The file of a language: its own, or one of the same tongue, or British English.
@@ -41,16 +40,15 @@ base::Result<xml::Schema> read_schema(const World& world, std::string_view name)
   return xml::Schema::compile(path.string(), *bytes);
 }
 
-base::Result<words::Catalogue> read_words(const World& world, std::string_view language) {
-  const auto schema = read_schema(world, kTemplateSchema);
-  if (!schema) return schema.faults();
+base::Result<words::Catalogue> read_words(const World& world, std::string_view language,
+                                          const xml::Schema& templates) {
   words::Messages messages;
   std::string spoken;
   std::filesystem::path path = catalogue_path(world, language);
   for (int depth = 0; depth < 4; ++depth) {
     const auto document = read_xml(world, path);
     if (!document) return document.faults();
-    auto file = report::read_catalogue(*document, *schema);
+    auto file = report::read_catalogue(*document, templates);
     if (!file) return file.faults();
     if (spoken.empty()) spoken = file->language;
     messages.merge(file.value().messages);  // what is there already stands

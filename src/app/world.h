@@ -26,9 +26,11 @@ struct World {
 /// Compiles a schema of `schemas/`.
 [[nodiscard]] base::Result<xml::Schema> read_schema(const World& world, std::string_view name);
 
-/// The words of a language, with those of the language it falls back to. A language that has no
-/// file of its own speaks that of its first half ("en-IE": "en-GB"), or else British English.
+/// The words of a language (`templates` is the compiled template-1.xsd), with those of the language
+/// it falls back to. A language that has no file of its own speaks that of its first half ("en-IE":
+/// "en-GB"), or else British English.
 [[nodiscard]] base::Result<words::Catalogue> read_words(const World& world,
-                                                        std::string_view language);
+                                                        std::string_view language,
+                                                        const xml::Schema& templates);
 
 }  // namespace winchbook::app

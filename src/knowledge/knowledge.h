@@ -127,7 +127,9 @@ struct Knowledge {
 
 /// Reads `shared/parts/*.xml` and `shared/grading/grading.xml` below `data`, each validated by
 /// `schemas/knowledge-1.xsd`. All faults of all files, with their places.
+/// With a reel kind ("fly-reel") only that kind's parts list is read.
 [[nodiscard]] base::Result<Knowledge> load(const base::Files& files,
-                                           const std::filesystem::path& data);
+                                           const std::filesystem::path& data,
+                                           std::string_view reel_kind = {});
 
 }  // namespace winchbook::knowledge

@@ -262,7 +262,8 @@ class Loader {
 
 }  // namespace
 
-base::Result<Knowledge> load(const base::Files& files, const std::filesystem::path& data) {
+base::Result<Knowledge> load(const base::Files& files, const std::filesystem::path& data,
+                             std::string_view reel_kind) {
   const base::Result<std::string> xsd =
       files.read(data / "schemas" / "knowledge-1.xsd", kFileLimit);
   if (!xsd) return xsd.faults();
@@ -272,7 +273,8 @@ base::Result<Knowledge> load(const base::Files& files, const std::filesystem::pa
   Loader loader(files, std::move(schema).value());
   const std::filesystem::path parts = data / "shared" / "parts";
   for (const std::string& name : files.names_in(parts)) {
-    if (name.ends_with(".xml")) loader.parts_list_at(parts / name);
+    const bool wanted = reel_kind.empty() || name == std::string(reel_kind) + ".xml";
+    if (wanted && name.ends_with(".xml")) loader.parts_list_at(parts / name);
   }
   loader.grading_at(data / "shared" / "grading" / "grading.xml");
   return std::move(loader).done();
