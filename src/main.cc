@@ -22,9 +22,12 @@ winchbook::base::Day today() {
 }  // namespace
 
 int main(int argc, char** argv) {
-  // A document needs some sixteen megabytes: asked for at once, not in sixty pieces.
+  // A document needs some sixteen megabytes: asked for at once, not in sixty pieces, and its large
+  // buffers are used again instead of being given back and asked for anew.
   constexpr int kGrowth = 16 << 20;
   mallopt(M_TOP_PAD, kGrowth);
+  mallopt(M_MMAP_THRESHOLD, 4 * kGrowth);
+  mallopt(M_TRIM_THRESHOLD, 4 * kGrowth);
   try {
     winchbook::base::RealFiles files;
     winchbook::cli::Surroundings surroundings{

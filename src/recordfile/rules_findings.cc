@@ -14,13 +14,24 @@ using base::warning_at;
 
 namespace {
 
+/// Where a finding stands, when a fault in it has to be told.
+struct FindingPlace {
+  const LoadedRecord& loaded;
+  const Visit& visit;
+  std::size_t number = 0;
+
+  [[nodiscard]] base::Location location() const {
+    return loaded.where(visit.id.text, "piece-finding", number);
+  }
+};
+
 /// Calls `look(place of the finding, piece, state, "as found" or "as left")` for every state
 /// written down.
 template <class Look> void each_state(const LoadedRecord& loaded, const Look& look) {
   for (const Visit& visit : loaded.record.visits) {
     for (std::size_t i = 0; i < visit.findings.pieces.size(); ++i) {
       const PieceFinding& finding = visit.findings.pieces[i];
-      const base::Location where = loaded.where(visit.id.text, "piece-finding", i);
+      const FindingPlace where{loaded, visit, i};
       if (finding.found) look(where, finding.piece, *finding.found, "as found");
       if (finding.left) look(where, finding.piece, *finding.left, "as left");
     }
@@ -48,15 +59,16 @@ bool present(const LoadedRecord& loaded, const Visit& visit, const PieceId& piec
 }  // namespace
 
 void missing_and_graded(const LoadedRecord& loaded, Diagnostics& found) {
-  each_state(loaded, [&](const base::Location& where, const PieceId& piece, const PieceState& state,
+  each_state(loaded, [&](const FindingPlace& where, const PieceId& piece, const PieceState& state,
                          const char* when) {
     if (state.presence != Presence::missing) return;
     if (state.surface.empty() && !state.corroded && !state.appearance_defects) return;
     const std::string_view what =
         state.surface.empty() ? "corroded" : word_of(state.surface.front().state);
-    found.push_back(error_at(
-        where, fmt::format("piece \"{}\" is missing and {} at once, {}", piece.text, what, when),
-        "take the surface out, or correct the presence"));
+    found.push_back(
+        error_at(where.location(),
+                 fmt::format("piece \"{}\" is missing and {} at once, {}", piece.text, what, when),
+                 "take the surface out, or correct the presence"));
   });
 }
 
@@ -82,14 +94,14 @@ void place_and_piece_agree(const LoadedRecord& loaded, Diagnostics& found) {
 }
 
 void surface_total(const LoadedRecord& loaded, Diagnostics& found) {
-  each_state(loaded, [&](const base::Location& where, const PieceId& piece, const PieceState& state,
+  each_state(loaded, [&](const FindingPlace& where, const PieceId& piece, const PieceState& state,
                          const char* when) {
     base::Decimal sum;
     for (const SurfaceShare& share : state.surface)
       sum = sum + share.share.value;
     if (sum <= base::Decimal(100, 0)) return;
     found.push_back(error_at(
-        where,
+        where.location(),
         fmt::format("the surface of piece \"{}\" makes {} per cent {}, expected at most 100",
                     piece.text, sum.text(), when),
         "correct the shares; what is not determined is left over"));
@@ -97,12 +109,12 @@ void surface_total(const LoadedRecord& loaded, Diagnostics& found) {
 }
 
 void surface_state_twice(const LoadedRecord& loaded, Diagnostics& found) {
-  each_state(loaded, [&](const base::Location& where, const PieceId& piece, const PieceState& state,
+  each_state(loaded, [&](const FindingPlace& where, const PieceId& piece, const PieceState& state,
                          const char* when) {
     std::set<SurfaceState> seen;
     for (const SurfaceShare& share : state.surface) {
       if (seen.insert(share.state).second) continue;
-      found.push_back(error_at(where,
+      found.push_back(error_at(where.location(),
                                fmt::format("the surface of piece \"{}\" names \"{}\" twice {}",
                                            piece.text, word_of(share.state), when),
                                "add the two shares together"));
@@ -133,12 +145,12 @@ void untouched_grows(const LoadedRecord& loaded, Diagnostics& found) {
 }
 
 void defects_hold_corrosion(const LoadedRecord& loaded, Diagnostics& found) {
-  each_state(loaded, [&](const base::Location& where, const PieceId& piece, const PieceState& state,
+  each_state(loaded, [&](const FindingPlace& where, const PieceId& piece, const PieceState& state,
                          const char* when) {
     if (!state.corroded || !state.appearance_defects) return;
     if (state.corroded->value <= state.appearance_defects->value) return;
     found.push_back(error_at(
-        where,
+        where.location(),
         fmt::format("piece \"{}\" is corroded on {} per cent and has defects on {} per cent {}",
                     piece.text, state.corroded->value.text(),
                     state.appearance_defects->value.text(), when),
