@@ -238,6 +238,8 @@ void add_short_work(const Telling& telling, const std::vector<const record::Phot
   if (picture && first < chapter.blocks.size()) {
     auto& last = std::get<document::Paragraph>(chapter.blocks.back());
     last.beside.emplace_back(telling.figure(*pictures.front(), document::Width::side));
+  } else if (picture) {
+    chapter.blocks.emplace_back(telling.figure(*pictures.front(), document::Width::main));
   }
   if (!telling.visit.findings.tests.empty()) {
     document::Table tests = tests_table(telling);

@@ -332,6 +332,18 @@ TEST_CASE("a small job gets the short list of chapters, and a fitting or more ro
   CHECK(chapter(told(long_one), "dating") != nullptr);
 }
 
+TEST_CASE("a small job without a word of its work still shows its picture") {
+  Record silent = dunlin();
+  record::Visit& visit = silent.visits.back();
+  visit.strip_down.clear();
+  visit.cleaning.clear();
+  visit.work.clear();
+  const Document document = told(silent);
+  CHECK(numbered(document).size() == numbered(told(dunlin())).size());
+  CHECK(numbered(document).size() == 1);
+  numbers_run_without_gaps(document);
+}
+
 TEST_CASE("a record without a visit is refused in a sentence") {
   Record unseen = skerry();
   unseen.visits.clear();
