@@ -16,7 +16,7 @@
 namespace winchbook::pdf {
 namespace {
 
-constexpr int kCompressionLevel = 6;
+constexpr int kCompressionLevel = 3;  // photographs are most of a file, and they pass through
 constexpr HPDF_UINT32 kNumberMask = 0x00FFFFFF;
 std::string reference_to(const HPDF_Obj_Header& header) {
   return fmt::format("{} 0 R", header.obj_id & kNumberMask);
