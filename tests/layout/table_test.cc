@@ -169,7 +169,8 @@ TEST_CASE("the bench's tables have dashed rules, the maker's solid ones") {
     Table made = table(3);
     made.dashed = dashed;
     int rules = 0;
-    for (const Item& item : pages(one_chapter({made})).pages[0].items) {
+    const Pages drawn = pages(one_chapter({made}));
+    for (const Item& item : drawn.pages[0].items) {
       const auto* path = std::get_if<PathItem>(&item);
       if (path == nullptr || !path->stroked) continue;
       ++rules;
