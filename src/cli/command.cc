@@ -15,9 +15,10 @@ constexpr std::array kCommands{
     Command{"check",
             "look a record over: is it whole, does it agree with itself and its photographs",
             add_check},
-    Command{"grade",
-            "reckon what is its maker's and in what state it is, as found and as left, with reasons",
-            add_grade},
+    Command{
+        "grade",
+        "reckon what is its maker's and in what state it is, as found and as left, with reasons",
+        add_grade},
     Command{"issue", "write a document: the keepsake for the family", add_issue},
 };
 

@@ -38,8 +38,8 @@ struct ConditionChart {
     std::string fact;  ///< "three named faults"; never a score
   };
   struct Axis {
-    std::string name;                ///< "Surface"
-    std::string what;                ///< "share of the maker's finish surviving"
+    std::string name;                     ///< "Surface"
+    std::string what;                     ///< "share of the maker's finish surviving"
     std::vector<std::string> words = {};  ///< worst first
     std::vector<Mark> marks = {};
   };

@@ -13,7 +13,8 @@ namespace winchbook::recordfile {
 
 /// Where each thing of the record stands, by its id ("pinion"); and each element without an id by
 /// the id above it, its name, and its number among its like below that id, from 0
-/// ("visit-2026/test/0"). Looked up when the first fault is told: a record without faults never asks.
+/// ("visit-2026/test/0"). Looked up when the first fault is told: a record without faults never
+/// asks.
 class Places {
  public:
   Places() = default;

@@ -1,8 +1,8 @@
 // compare_pictures GOLDEN.png ACTUAL.png
 //
-// Two pages look alike when they have the same size and at most 0.1 % of their pixels differ by more
-// than 24 of 255 levels in any of red, green and blue. Prints the share of pixels off in per cent.
-// Exit code 0: alike; 1: not; 3: a file cannot be read.
+// Two pages look alike when they have the same size and at most 0.1 % of their pixels differ by
+// more than 24 of 255 levels in any of red, green and blue. Prints the share of pixels off in per
+// cent. Exit code 0: alike; 1: not; 3: a file cannot be read.
 
 #include <png.h>
 
