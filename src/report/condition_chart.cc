@@ -16,18 +16,10 @@ document::Share share_of(const Position& position) {
           static_cast<double>(position.high.rounded(10000)) / 100.0};
 }
 
-/// "62", or "62 to 70" in a hundred.
-std::string hundredths(const Telling& telling, const base::RatioRange& range) {
-  const auto low = range.low.rounded(100);
-  const auto high = range.high.rounded(100);
-  if (low == high) return std::to_string(low);
-  return telling.words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
-}
-
 std::string surface_fact(const Telling& telling, const Readings& at) {
   if (!at.surface.share) return telling.words.say("condition.not-examined");
   return telling.words.say("condition.surface-fact",
-                           {{"share", hundredths(telling, *at.surface.share)}});
+                           {{"share", telling.hundredths(*at.surface.share)}});
 }
 
 std::string structure_fact(const Telling& telling, const Readings& at) {

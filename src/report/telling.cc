@@ -81,6 +81,13 @@ std::string Telling::counted(std::string_view key, std::size_t count) const {
                     {"number", words.spelled(static_cast<std::int64_t>(count), /*capital=*/true)}});
 }
 
+std::string Telling::hundredths(const base::RatioRange& share) const {
+  const auto low = share.low.rounded(100);
+  const auto high = share.high.rounded(100);
+  if (low == high) return std::to_string(low);
+  return words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
+}
+
 std::string Telling::judged(std::string_view key) const {
   const record::Findings& findings = visit.findings;
   if (!findings.by || !findings.found_on || !findings.left_on) return "";

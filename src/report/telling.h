@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "assess/assessment.h"
+#include "base/ratio.h"
 #include "document/document.h"
 #include "record/enum_words.h"
 #include "record/record.h"
@@ -53,6 +54,8 @@ struct Telling {
   [[nodiscard]] std::string short_name(const record::PersonId& id) const;
   /// A message that turns on {count} and may say it in words as {number}, "Seven".
   [[nodiscard]] std::string counted(std::string_view key, std::size_t count) const;
+  /// A share of a hundred in words: "62", or "62 to 70".
+  [[nodiscard]] std::string hundredths(const base::RatioRange& share) const;
   /// Who looked and when, of the visit's findings: a message with {name}, {found} and {left}; empty
   /// when the record does not say.
   [[nodiscard]] std::string judged(std::string_view key) const;

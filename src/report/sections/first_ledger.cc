@@ -42,19 +42,12 @@ const StandingRow& of(Standing standing) {
                        [&](const StandingRow& row) { return row.standing == standing; });
 }
 
-std::string share_words(const Telling& telling, const base::RatioRange& range) {
-  const auto low = range.low.rounded(100);
-  const auto high = range.high.rounded(100);
-  if (low == high) return std::to_string(low);
-  return telling.words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
-}
-
 document::OriginalityChart::Bar bar(const Telling& telling, const char* when,
                                     const base::RatioRange& range) {
   return {telling.words.say(when),
           {static_cast<double>(range.low.rounded(10000)) / 100.0,
            static_cast<double>(range.high.rounded(10000)) / 100.0},
-          share_words(telling, range)};
+          telling.hundredths(range)};
 }
 
 void add_question(const Telling& telling, const char* key, const assess::originality::Index& index,
@@ -66,8 +59,8 @@ void add_question(const Telling& telling, const char* key, const assess::origina
           {name, {bar(telling, "as-found", *index.found), bar(telling, "as-left", *index.left)}});
   const std::string spoken =
       telling.words.say("ledger.chart-spoken", {{"question", name},
-                                                {"found", share_words(telling, *index.found)},
-                                                {"left", share_words(telling, *index.left)}});
+                                                {"found", telling.hundredths(*index.found)},
+                                                {"left", telling.hundredths(*index.left)}});
   figure.alternative = joined({figure.alternative, spoken});
 }
 
@@ -81,7 +74,7 @@ std::optional<document::ChartFigure> chart(const Telling& telling, const Finding
   if (finding.way_back.born_here_restored) {
     below += " " + telling.words.say(
                        "ledger.refit",
-                       {{"share", share_words(telling, *finding.way_back.born_here_restored)}});
+                       {{"share", telling.hundredths(*finding.way_back.born_here_restored)}});
   }
   chart.below = document::plain(joined({below, telling.judged("ledger.judged")}));
   return figure;
