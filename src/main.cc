@@ -1,5 +1,6 @@
 #include <malloc.h>
 
+#include <csignal>
 #include <cstdlib>
 #include <ctime>
 #include <exception>
@@ -28,6 +29,7 @@ int main(int argc, char** argv) {
   mallopt(M_TOP_PAD, kGrowth);
   mallopt(M_MMAP_THRESHOLD, 4 * kGrowth);
   mallopt(M_TRIM_THRESHOLD, 4 * kGrowth);
+  std::signal(SIGXFSZ, SIG_IGN);  // a file too large is then an error that is told
   try {
     winchbook::base::RealFiles files;
     winchbook::cli::Surroundings surroundings{
@@ -37,7 +39,11 @@ int main(int argc, char** argv) {
         today(),
         std::cout,
         std::cerr};
-    return winchbook::cli::run(argc, argv, surroundings);
+    const int exit = winchbook::cli::run(argc, argv, surroundings);
+    if (std::cout.flush()) return exit;
+    std::cerr << "error: cannot write what was asked for: the output is full or closed\n"
+                 "  hint: make room, or send it to a file on another disk\n";
+    return exit == winchbook::cli::kFine ? int{winchbook::cli::kMachineWrong} : exit;
   } catch (const std::exception& bug) {
     std::cerr << "winchbook: a fault of winchbook itself: " << bug.what()
               << "\n  hint: nothing was changed; keep the record and tell whoever looks after "

@@ -145,6 +145,11 @@ report::PhotographFactsById facts_of(const std::vector<pdf::Jpeg>& photographs) 
   return facts;
 }
 
+/// Where an edition is kept, from the reel's folder.
+std::string kept_name(const report::Edition& edition) {
+  return "issued/" + edition.document + "-" + std::to_string(edition.number) + ".pdf";
+}
+
 /// The edition that would be issued now.
 Result<report::Edition> next_edition(const World& world, const IssueRequest& request,
                                      const recordfile::LoadedRecord& loaded) {
@@ -158,6 +163,9 @@ Result<report::Edition> next_edition(const World& world, const IssueRequest& req
     edition.number = std::max(edition.number, one.number + 1);
     edition.earlier.push_back(one.code);
   }
+  // A list that was lost does not give an edition's number twice.
+  while (world.files.exists(loaded.folder / kept_name(edition)))
+    ++edition.number;
   const seal::Digest fingerprint = seal::fingerprint(loaded.bytes);
   edition.fingerprint = seal::hex(fingerprint);
   edition.code =
@@ -186,18 +194,37 @@ fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord
   return loaded.folder / (request.document + ".pdf");
 }
 
+/// A file that is there and is no PDF is somebody's work, perhaps the record itself; and what is in
+/// issued/ is never written over.
+Diagnostics faults_of_output(const World& world, const IssueRequest& request,
+                             const recordfile::LoadedRecord& loaded) {
+  const fs::path output = output_path(request, loaded);
+  const base::Location where{output.string(), 0, 0};
+  const fs::path kept = world.files.resolved(loaded.folder / "issued");
+  if (world.files.resolved(output).parent_path() == kept) {
+    return {base::error_at(where, "editions kept in issued/ are never written over",
+                           "name a file outside issued/", "file-output")};
+  }
+  if (!world.files.exists(output) || world.files.is_folder(output)) return {};
+  constexpr std::uintmax_t kMostOutputBytes = std::uintmax_t{1} << 31U;
+  const auto old = world.files.read(output, kMostOutputBytes);
+  if (old && old->starts_with("%PDF-")) return {};
+  return {base::error_at(where, "the file is there already and is not a PDF",
+                         "name another file; this one was left as it is", "file-output")};
+}
+
 Diagnostics write_files(const World& world, const IssueRequest& request,
                         const recordfile::LoadedRecord& loaded, const report::Edition& edition,
                         const std::string& bytes) {
-  Diagnostics faults = world.files.write_aside(output_path(request, loaded), bytes);
-  if (base::has_error(faults) || !request.final) return faults;
-  const std::string kept =
-      "issued/" + edition.document + "-" + std::to_string(edition.number) + ".pdf";
-  return keep_edition(
+  if (!request.final) return world.files.write_aside(output_path(request, loaded), bytes);
+  // Listed and kept first: a book that claims an edition must have one.
+  Diagnostics faults = keep_edition(
       world, loaded.folder,
-      {edition.document, edition.number, base::iso_text(edition.date), request.reader, kept,
-       edition.fingerprint, edition.code, "winchbook " + world.version},
+      {edition.document, edition.number, base::iso_text(edition.date), request.reader,
+       kept_name(edition), edition.fingerprint, edition.code, "winchbook " + world.version},
       bytes);
+  if (base::has_error(faults)) return faults;
+  return world.files.write_aside(output_path(request, loaded), bytes);
 }
 
 }  // namespace
@@ -205,6 +232,10 @@ Diagnostics write_files(const World& world, const IssueRequest& request,
 Result<Issued> issue(const World& world, const IssueRequest& request) {
   const auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
   if (!loaded) return loaded.faults();
+  if (request.give == IssueRequest::Give::pdf) {
+    Diagnostics faults = faults_of_output(world, request, *loaded);
+    if (base::has_error(faults)) return faults;
+  }
   auto photographs = read_photographs(world, *loaded);
   if (!photographs) return photographs.faults();
   // From here on the record is valid and does not change; XML is gone.

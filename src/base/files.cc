@@ -66,7 +66,7 @@ bool write_all(int descriptor, std::string_view bytes) {
 }  // namespace
 
 Result<std::string> RealFiles::read(const fs::path& path, std::uintmax_t limit) const {
-  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));  // NOLINT
+  const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));  // NOLINT
   if (!file.is_open()) return cannot_read(path, reason());
   struct stat facts {};
   if (::fstat(file.number(), &facts) != 0) return cannot_read(path, reason());
@@ -114,6 +114,12 @@ fs::path RealFiles::resolved(const fs::path& path) const {
 }
 
 Diagnostics RealFiles::write_aside(const fs::path& path, std::string_view bytes) {
+  struct stat there {};
+  if (::lstat(path.c_str(), &there) == 0 && !S_ISREG(there.st_mode)) {
+    return {cannot_write(path, S_ISDIR(there.st_mode)   ? "it is a folder"
+                               : S_ISLNK(there.st_mode) ? "it is a link to another file"
+                                                        : "it is not an ordinary file")};
+  }
   const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
   std::string aside = (folder / ("." + path.filename().string() + ".XXXXXX")).string();
   Descriptor file(::mkostemp(aside.data(), O_CLOEXEC));

@@ -37,8 +37,15 @@ std::string cut_to(const std::string& name, Length room, const Setting& setting)
   std::string shorter = name;
   while (true) {
     const std::size_t space = shorter.rfind(' ');
-    if (space == std::string::npos) return shorter + "\u2026";
-    shorter.resize(space);
+    if (space != std::string::npos) {
+      shorter.resize(space);
+    } else {
+      // One long word: letter by letter, whole characters of UTF-8.
+      while (!shorter.empty() && (static_cast<unsigned char>(shorter.back()) & 0xC0U) == 0x80U)
+        shorter.pop_back();
+      if (!shorter.empty()) shorter.pop_back();
+      if (shorter.empty()) return "\u2026";
+    }
     if (width_of(shorter + "\u2026", setting) <= room) return shorter + "\u2026";
   }
 }
