@@ -200,6 +200,11 @@ Diagnostics faults_of_output(const World& world, const IssueRequest& request,
                              const recordfile::LoadedRecord& loaded) {
   const fs::path output = output_path(request, loaded);
   const base::Location where{output.string(), 0, 0};
+  const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
+  if (!world.files.is_folder(folder)) {
+    return {base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
+                           "make the folder, or name another; nothing was changed", "file-write")};
+  }
   const fs::path kept = world.files.resolved(loaded.folder / "issued");
   if (world.files.resolved(output).parent_path() == kept) {
     return {base::error_at(where, "editions kept in issued/ are never written over",

@@ -185,9 +185,37 @@ TEST_CASE("a photograph that is not the one recorded stops the issue") {
 TEST_CASE("a folder that is not there is told, and nothing is left behind") {
   Bench bench;
   bench.request.output = bench.folder() / "nowhere/out.pdf";
-  CHECK(says(bench.refused(), "nowhere/out.pdf: error: cannot write: no such file or directory"));
+  CHECK(says(bench.refused(), "nowhere/out.pdf: error: cannot write: there is no folder"));
   bench.request.final = true;
   CHECK(says(bench.refused(), "[file-write]"));
+}
+
+TEST_CASE("a book is never written over the record, a photograph or a kept edition") {
+  Bench bench;
+  for (const char* name : {"record.xml", "photos/dunlin-left.jpg"}) {
+    const std::string before = bytes_of(bench.reel() / name);
+    bench.request.output = bench.reel() / name;
+    CHECK(says(bench.refused(), "the file is there already and is not a PDF [file-output]"));
+    CHECK(bytes_of(bench.reel() / name) == before);
+  }
+  bench.request.output = bench.folder() / "out.pdf";
+  bench.request.final = true;
+  CHECK(bench.issued().edition == 1);
+  bench.request.output = bench.reel() / "issued/keepsake-1.pdf";
+  CHECK(says(bench.refused(), "editions kept in issued/ are never written over"));
+  fs::create_symlink(bench.folder() / "out.pdf", bench.folder() / "link.pdf");
+  bench.request.final = false;
+  bench.request.output = bench.folder() / "link.pdf";
+  CHECK(says(bench.refused(), "it is a link to another file"));
+}
+
+TEST_CASE("a lost list of editions does not give a number twice") {
+  Bench bench;
+  bench.request.final = true;
+  CHECK(bench.issued().edition == 1);
+  fs::remove(bench.reel() / "editions.xml");
+  CHECK(bench.issued().edition == 2);
+  CHECK(fs::exists(bench.reel() / "issued/keepsake-1.pdf"));
 }
 
 TEST_CASE("what nobody knows is told by its name") {
