@@ -9,7 +9,6 @@ namespace winchbook::report {
 namespace {
 
 using document::Block;
-using document::Caution;
 using document::Chapter;
 using document::Subhead;
 using record::Visit;
