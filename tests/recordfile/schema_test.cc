@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <map>
 #include <pugixml.hpp>
@@ -51,7 +52,7 @@ TEST_CASE("the reader knows the same references as the schema's keyrefs") {
       const base::Diagnostics faults = recordfile::faults_of_references(*document);
       REQUIRE(faults.size() == 1);
       CHECK(faults.front().message ==
-            "\"" + name + "\" points at \"zz\", and there is no such " + kind);
+            fmt::format("\"{}\" points at \"zz\", and there is no such {}", name, kind));
       ++tried;
     }
   }

@@ -142,7 +142,9 @@ TEST_CASE("every fitting of the last visit has one letter, the same in both ledg
   const auto second = entries(document);
   const auto rows = letters_of_rows(document);
   char expected = 'A';
-  for (const auto& [letter, name] : second) {
+  for (const auto& entry : second) {
+    const auto& letter = entry.first;
+    const auto& name = entry.second;
     CHECK(letter == std::string(1, expected++));
     CHECK_MESSAGE(fitted.contains(name), name);
     told_names.insert(name);

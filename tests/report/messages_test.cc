@@ -1,4 +1,5 @@
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <filesystem>
 #include <regex>
@@ -26,10 +27,11 @@ void must_have(const std::string& key) {
 }
 
 /// One message for each word of a closed list of the record.
-template <class Enum> void family(const std::string& prefix, std::set<std::string> left_out = {}) {
+template <class Enum>
+void family(const std::string& prefix, const std::set<std::string>& left_out = {}) {
   for (const auto& one : record::enum_words(Enum{})) {
     const std::string word(one.word);
-    if (!left_out.contains(word)) must_have(prefix + "." + word);
+    if (!left_out.contains(word)) must_have(fmt::format("{}.{}", prefix, word));
   }
 }
 
@@ -101,7 +103,7 @@ TEST_CASE("every axis of condition has its name, its question and its four words
     must_have("condition." + axis);
     must_have("condition." + axis + ".what");
     for (const std::string& word : words)
-      must_have("condition." + axis + "." + word);
+      must_have(fmt::format("condition.{}.{}", axis, word));
   }
 }
 

@@ -9,7 +9,6 @@ using winchbook::base::Decimal;
 using winchbook::base::EdtfDate;
 using winchbook::base::Money;
 using winchbook::words::Catalogue;
-using winchbook::words::DateForm;
 
 namespace {
 
