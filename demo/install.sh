@@ -20,7 +20,7 @@ if [ "${1:-}" = tests ]; then
   libraries="$libraries doctest-dev libjaxb-java python3-jsonschema"
   commands="$commands git:git ccache:ccache python3:python3 clang-format:clang-format
     clang-tidy:clang-tidy run-clang-tidy:clang-tidy xmllint:libxml2-utils jing:jing
-    qpdf:qpdf pdftotext:fontconfig poppler-utils pdftoppm:poppler-utils pdffonts:poppler-utils
+    qpdf:qpdf fc-list:fontconfig pdftotext:poppler-utils pdftoppm:poppler-utils pdffonts:poppler-utils
     javac:openjdk-17-jdk-headless npm:npm"
 fi
 
