@@ -10,23 +10,17 @@
 #include <stdexcept>
 #include <utility>
 
+#include "text/handles.h"
+
 namespace winchbook::text {
 namespace {
 
-struct BlobFree {
-  void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
-};
-struct FaceFree {
-  void operator()(hb_face_t* face) const { hb_face_destroy(face); }
-};
 struct FontFree {
   void operator()(hb_font_t* font) const { hb_font_destroy(font); }
 };
 struct BufferFree {
   void operator()(hb_buffer_t* buffer) const { hb_buffer_destroy(buffer); }
 };
-using Blob = std::unique_ptr<hb_blob_t, BlobFree>;
-using Face = std::unique_ptr<hb_face_t, FaceFree>;
 using Font = std::unique_ptr<hb_font_t, FontFree>;
 using Buffer = std::unique_ptr<hb_buffer_t, BufferFree>;
 

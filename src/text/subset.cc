@@ -9,23 +9,17 @@
 #include <memory>
 #include <string_view>
 
+#include "text/handles.h"
+
 namespace winchbook::text {
 namespace {
 
-struct BlobFree {
-  void operator()(hb_blob_t* blob) const { hb_blob_destroy(blob); }
-};
-struct FaceFree {
-  void operator()(hb_face_t* face) const { hb_face_destroy(face); }
-};
 struct InputFree {
   void operator()(hb_subset_input_t* input) const { hb_subset_input_destroy(input); }
 };
 struct PlanFree {
   void operator()(hb_subset_plan_t* plan) const { hb_subset_plan_destroy(plan); }
 };
-using Blob = std::unique_ptr<hb_blob_t, BlobFree>;
-using Face = std::unique_ptr<hb_face_t, FaceFree>;
 using Input = std::unique_ptr<hb_subset_input_t, InputFree>;
 using Plan = std::unique_ptr<hb_subset_plan_t, PlanFree>;
 
