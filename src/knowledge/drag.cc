@@ -1,0 +1,147 @@
+#include "knowledge/drag.h"
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "knowledge/valid_file.h"
+
+namespace winchbook::knowledge {
+namespace {
+
+std::string lowered(std::string_view text) {
+  std::string low(text);
+  for (char& c : low) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return low;
+}
+
+double number(std::string_view text) {
+  double value = 0;
+  std::from_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed);
+  return value;
+}
+
+int whole(pugi::xml_attribute attribute) {
+  const std::string_view text = attribute.value();
+  int value = 0;
+  std::from_chars(text.data(), text.data() + text.size(), value);
+  return value;
+}
+
+/// "0.12 0.2": the schema has refused anything else.
+void span(pugi::xml_attribute attribute, std::optional<double>& low, std::optional<double>& high) {
+  const std::string_view text = attribute.value();
+  const std::size_t gap = text.find(' ');
+  if (gap == std::string_view::npos) return;
+  low = number(text.substr(0, gap));
+  high = number(text.substr(gap + 1));
+}
+
+std::vector<std::string> names(std::string_view text) {
+  std::vector<std::string> all;
+  while (!text.empty()) {
+    const std::size_t comma = std::min(text.find(','), text.size());
+    std::string_view one = text.substr(0, comma);
+    one.remove_prefix(std::min(one.find_first_not_of(' '), one.size()));
+    if (!one.empty()) all.emplace_back(one);
+    text.remove_prefix(std::min(comma + 1, text.size()));
+  }
+  return all;
+}
+
+WasherSort sort_of(std::string_view word) {
+  if (word == "soft") return WasherSort::soft;
+  if (word == "hard") return WasherSort::hard;
+  return word == "metal" ? WasherSort::metal : WasherSort::hazard;
+}
+
+Friction friction_from(pugi::xml_node node) {
+  Friction friction;
+  friction.material = node.attribute("name").value();
+  friction.also = names(node.attribute("also").value());
+  friction.sort = sort_of(node.attribute("sort").value());
+  span(node.attribute("dry"), friction.dry_low, friction.dry_high);
+  span(node.attribute("greased"), friction.greased_low, friction.greased_high);
+  friction.note = folded(node);
+  friction.source = node.attribute("source").value();
+  return friction;
+}
+
+SeatRules rules_from(pugi::xml_node node) {
+  const auto rule = [&](const char* name) {
+    return number(node.find_child_by_attribute("rule", "name", name).attribute("mm").value());
+  };
+  return {rule("same-size"),  rule("one-step"),     rule("most-trim"),
+          rule("least-ring"), rule("press-margin"), rule("flats-play")};
+}
+
+/// Bands of one zone must follow each other without a gap.
+void check_bands(const xml::Document& document, pugi::xml_node zone, base::Diagnostics& faults) {
+  int end = -1;
+  for (const pugi::xml_node band : zone.children("band")) {
+    const int over = whole(band.attribute("over"));
+    const int up_to = whole(band.attribute("to"));
+    if (over >= up_to || (end >= 0 && over != end)) {
+      faults.push_back(base::error_at(document.where(band),
+                                      "this band does not begin where the one before it ends",
+                                      "the bands follow each other, smallest first", "row-order"));
+    }
+    end = up_to;
+  }
+}
+
+}  // namespace
+
+const Friction* find_friction(const DragKnowledge& knowledge, std::string_view material) {
+  const std::string wanted = lowered(material);
+  const auto is_it = [&](const std::string& name) { return lowered(name) == wanted; };
+  const auto row = std::find_if(knowledge.friction.begin(), knowledge.friction.end(),
+                                [&](const Friction& one) {
+                                  return is_it(one.material) ||
+                                         std::any_of(one.also.begin(), one.also.end(), is_it);
+                                });
+  return row == knowledge.friction.end() ? nullptr : &*row;
+}
+
+const FitLimit* find_limit(const DragKnowledge& knowledge, std::string_view zone, double size) {
+  const auto row = std::find_if(knowledge.fits.begin(), knowledge.fits.end(),
+                                [&](const FitLimit& one) {
+                                  return one.zone == zone && size > one.over && size <= one.up_to;
+                                });
+  return row == knowledge.fits.end() ? nullptr : &*row;
+}
+
+base::Result<DragKnowledge> load_drag(const base::Files& files,
+                                      const std::filesystem::path& data) {
+  const auto schema = knowledge_schema(files, data);
+  if (!schema) return schema.faults();
+  const auto document =
+      read_valid(files, *schema, data / "shared" / "drag" / "drag.xml", "drag-table");
+  if (!document) return document.faults();
+  const pugi::xml_node root = document->root();
+  base::Diagnostics faults;
+  DragKnowledge knowledge;
+  for (const pugi::xml_node node : root.child("friction").children("material")) {
+    knowledge.friction.push_back(friction_from(node));
+  }
+  for (const pugi::xml_node zone : root.child("fits").children("zone")) {
+    check_bands(*document, zone, faults);
+    for (const pugi::xml_node band : zone.children("band")) {
+      knowledge.fits.push_back({zone.attribute("name").value(), whole(band.attribute("over")),
+                                whole(band.attribute("to")), whole(band.attribute("upper")),
+                                whole(band.attribute("lower"))});
+    }
+  }
+  knowledge.seat = rules_from(root.child("seat"));
+  for (const pugi::xml_node node : root.child("settings").children("share")) {
+    knowledge.settings.push_back({node.attribute("when").value(), whole(node.attribute("low")),
+                                  whole(node.attribute("high")),
+                                  node.attribute("source").value()});
+  }
+  if (!faults.empty()) return faults;
+  return knowledge;
+}
+
+}  // namespace winchbook::knowledge

@@ -1,0 +1,50 @@
+#include "knowledge/valid_file.h"
+
+#include <cstdint>
+
+namespace winchbook::knowledge {
+namespace {
+
+constexpr std::uintmax_t kFileLimit = std::uintmax_t{4} << 20U;
+
+}  // namespace
+
+base::Result<xml::Schema> knowledge_schema(const base::Files& files,
+                                           const std::filesystem::path& data) {
+  const auto xsd = files.read(data / "schemas" / "knowledge-1.xsd", kFileLimit);
+  if (!xsd) return xsd.faults();
+  return xml::Schema::compile("knowledge-1.xsd", *xsd);
+}
+
+base::Result<xml::Document> read_valid(const base::Files& files, const xml::Schema& schema,
+                                       const std::filesystem::path& path, std::string_view root) {
+  auto bytes = files.read(path, kFileLimit);
+  if (!bytes) return bytes.faults();
+  auto document = xml::Document::parse(path.filename().string(), std::move(bytes).value());
+  if (!document) return document.faults();
+  if (document->root().name() != root) {
+    return base::error_at(document->where(document->root()),
+                          "found <" + std::string(document->root().name()) + ">, expected <" +
+                              std::string(root) + ">",
+                          {}, "wrong-root");
+  }
+  base::Diagnostics faults = schema.faults_in(*document, document->root());
+  if (base::has_error(faults)) return faults;
+  return document;
+}
+
+std::string folded(pugi::xml_node node) {
+  std::string words;
+  for (const char letter : std::string_view(node.text().get())) {
+    const bool space = letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r';
+    if (!space) {
+      words += letter;
+    } else if (!words.empty() && words.back() != ' ') {
+      words += ' ';
+    }
+  }
+  if (!words.empty() && words.back() == ' ') words.pop_back();
+  return words;
+}
+
+}  // namespace winchbook::knowledge

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <filesystem>
+#include <pugixml.hpp>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "base/files.h"
+#include "base/result.h"
+#include "xml/document.h"
+#include "xml/schema.h"
+
+namespace winchbook::knowledge {
+
+/// Compiles `schemas/knowledge-1.xsd` below `data`.
+[[nodiscard]] base::Result<xml::Schema> knowledge_schema(const base::Files& files,
+                                                         const std::filesystem::path& data);
+
+/// One of the knowledge files: read, of that root, and valid. All its faults with their places.
+[[nodiscard]] base::Result<xml::Document> read_valid(const base::Files& files,
+                                                     const xml::Schema& schema,
+                                                     const std::filesystem::path& path,
+                                                     std::string_view root);
+
+/// The words of a node with white space folded, as the schema's tokens are.
+[[nodiscard]] std::string folded(pugi::xml_node node);
+
+}  // namespace winchbook::knowledge
