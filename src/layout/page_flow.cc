@@ -9,7 +9,7 @@ namespace {
 using base::points;
 
 constexpr Length kBetweenNotes = points(7.5);
-constexpr int kMostLinesDown = 6;  // a paragraph goes down to stand level with its caution
+constexpr Length kUnderMargin = points(3);  // what reaches into the margin keeps clear of it
 
 Length up_to_grid(Length y, Length line) {
   const int lines = (y.thousandths + line.thousandths - 1) / line.thousandths;
@@ -25,6 +25,8 @@ void keep_with_headings(Slices& chapter, Length line) {
     const Length wanted = line * 3;
     Length kept;
     for (std::size_t j = i; j + 1 < slices.size() && kept < wanted; ++j) {
+      // What stands under it may be shorter than three lines.
+      if (slices[j + 1].heading && kept.thousandths > 0) break;
       slices[j].keep_with_next = true;
       kept += slices[j + 1].heading ? Length{} : slices[j + 1].frame.height;
     }
@@ -109,22 +111,35 @@ Length PageFlow::top_of(const Level& level, const Slice& slice) const {
   if (slice.starts_block) top = up_to_grid(top + (level.at_top ? Length{} : slice.above), line);
   if (slice.full && level.margin_foot > top) {
     const bool on_grid = slice.starts_block || level.at_top;
-    top = on_grid ? up_to_grid(level.margin_foot, line) : level.margin_foot;
+    const Length clear = level.margin_foot + kUnderMargin;
+    top = on_grid ? up_to_grid(clear, line) : std::max(top, level.margin_foot);
   }
   // Under a repeated eyebrow the text keeps to the page's top.
   if (slice.level_with_margin && !level.at_top && !slice.beside.empty()) {
     const Length level_top = level.margin - slice.beside.front().drop;
-    if (level_top > top && level_top - top <= line * kMostLinesDown) {
-      top = up_to_grid(level_top, line);
-    }
+    if (level_top > top) top = up_to_grid(level_top, line);
   }
   return top + head_height(level, slice);
+}
+
+Length PageFlow::down_with_text(const Level& level, std::size_t first, std::size_t last) const {
+  if (!chapter_.slices[first].heading || level.at_top) return {};
+  Level passed = level;
+  std::size_t i = first;
+  for (; i < last && chapter_.slices[i].heading; ++i)
+    pass(passed, chapter_.slices[i]);
+  const Slice& text = chapter_.slices[i];
+  if (text.heading) return {};
+  Level clear = passed;
+  clear.margin = clear.margin_foot = {};
+  return top_of(passed, text) - top_of(clear, text);
 }
 
 std::optional<Length> PageFlow::margin_top(const Level& level, Length top,
                                            const SideItem& item) const {
   const Length wanted = std::max(top + item.drop, level.margin);
   if (wanted + item.frame.height <= frame_height()) return wanted;
+  if (item.warns) return std::nullopt;
   // At the foot of a page a note may begin above its paragraph's line rather than leave the page.
   const Length lifted = frame_height() - item.frame.height;
   if (lifted >= level.margin) return lifted;
@@ -137,20 +152,23 @@ Length PageFlow::pass(Level& level, const Slice& slice) const {
   level.at_top = false;
   level.main = foot;
   if (slice.full) level.margin = level.margin_foot = foot;
+  bool fits = true;
   for (const SideItem& item : slice.beside) {
     const std::optional<Length> at = margin_top(level, top, item);
+    fits = fits && (at || !item.warns);
     if (!at) continue;
     level.margin_foot = *at + item.frame.height;
     level.margin = level.margin_foot + kBetweenNotes;
   }
-  return foot;
+  return fits ? foot : std::max(foot, frame_height() + setting_.style.line);
 }
 
 Length PageFlow::overflow(std::size_t first, std::size_t last) const {
   Level level = level_;
+  level.main += down_with_text(level, first, last);
   Length foot;
   for (std::size_t i = first; i <= last; ++i)
-    foot = pass(level, chapter_.slices[i]);
+    foot = std::max(foot, pass(level, chapter_.slices[i]));
   return std::max(Length{}, foot - frame_height());
 }
 
@@ -247,6 +265,7 @@ void PageFlow::place_group(std::size_t first, std::size_t last) {
   while (margin_is_taken() && !shrink_to_fit(first, last))
     new_page();
   if (shrink_to_fit(first, last)) {
+    level_.main += down_with_text(level_, first, last);
     for (std::size_t i = first; i <= last; ++i)
       put(chapter_.slices[i]);
     return;

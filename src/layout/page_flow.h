@@ -47,6 +47,10 @@ class PageFlow {
   [[nodiscard]] Point frame_corner() const;
   [[nodiscard]] Length head_height(const Level& level, const Slice& slice) const;
   [[nodiscard]] Length top_of(const Level& level, const Slice& slice) const;
+  /// How far headings at the beginning of a group go down because the text under them has to keep
+  /// clear of the margin: they stay with it.
+  [[nodiscard]] Length down_with_text(const Level& level, std::size_t first,
+                                      std::size_t last) const;
   [[nodiscard]] std::optional<Length> margin_top(const Level& level, Length top,
                                                  const SideItem& item) const;
   /// Raises the level by a slice without placing it; returns the slice's foot.

@@ -33,7 +33,7 @@ struct BesideSetter {
     return {words, margin_drop(setting)};
   }
   SideItem operator()(const document::Caution& caution) const {
-    return {set_caution(caution, setting.style.side, parent, setting), margin_drop(setting)};
+    return {set_caution(caution, setting.style.side, parent, setting), margin_drop(setting), true};
   }
   SideItem operator()(const document::Figure& figure) const {
     document::Figure small = figure;

@@ -86,6 +86,10 @@ void put_over_if_long(std::vector<document::Beside>& beside, Length paragraph, T
   beside = std::move(kept);
 }
 
+bool is_caution(const document::Beside& one) {
+  return std::holds_alternative<document::Caution>(one);
+}
+
 struct Opening {
   Measure measure;
   InlineText line;
@@ -114,11 +118,18 @@ Opening opening_of(const Paragraph& paragraph, const std::string& first, TagId t
   return opening;
 }
 
-/// The first run's words when a paragraph can open with an initial.
-const std::string* opening_words(const Paragraph& paragraph) {
+/// The first run's words when a paragraph can open with an initial: one that the initial's own face
+/// has, for another's would not stand as it should.
+const std::string* opening_words(const Paragraph& paragraph, const Setting& setting) {
   if (paragraph.manner != ParagraphManner::opening || paragraph.words.empty()) return nullptr;
   const auto* run = std::get_if<document::Run>(&paragraph.words.parts.front());
-  return run != nullptr && !run->text.empty() ? &run->text : nullptr;
+  if (run == nullptr || run->text.empty()) return nullptr;
+  const text::FaceId face = setting.face(Role::initial);
+  const std::size_t letters = initial_bytes(run->text, setting.language);
+  for (std::size_t at = 0; at < letters;) {
+    if (!setting.fonts.has(face, next_character(run->text, at))) return nullptr;
+  }
+  return &run->text;
 }
 
 }  // namespace
@@ -149,7 +160,7 @@ void add_paragraph(const Paragraph& paragraph, bool after_text, TagId parent,
   const TagId tag = setting.add_tag(std::move(element));
   Measure measure{full ? style.frame_width() : style.main};
   std::vector<SetLine> lines;
-  if (const std::string* first = opening_words(paragraph)) {
+  if (const std::string* first = opening_words(paragraph, setting)) {
     Opening opening = opening_of(paragraph, *first, tag, setting);
     measure.indents = opening.measure.indents;
     lines = set_lines(opening.line, measure, setting);
@@ -166,6 +177,8 @@ void add_paragraph(const Paragraph& paragraph, bool after_text, TagId parent,
   if (lines.empty()) return;
   const Length height = style.of(role).leading * static_cast<int>(lines.size());
   std::vector<document::Beside> beside = paragraph.beside;
+  // A warning is level with its work; what else stands in the margin comes under it.
+  std::stable_partition(beside.begin(), beside.end(), is_caution);
   put_over_if_long(beside, height, parent, setting, slices);
   slices.start_block({});
   const std::size_t at = add_lines(lines, role, left, setting, slices);
@@ -181,9 +194,7 @@ void add_paragraph(const Paragraph& paragraph, bool after_text, TagId parent,
   // Beside lines as wide as the frame nothing can stand: it follows under them.
   Slice& host = full ? all.back() : all[at];
   host.beside = set_beside(beside, parent, setting);
-  host.level_with_margin = std::any_of(
-      beside.begin(), beside.end(),
-      [](const document::Beside& one) { return std::holds_alternative<document::Caution>(one); });
+  host.level_with_margin = !beside.empty() && is_caution(beside.front());
   if (!paragraph.anchor.empty()) all[at].anchors.push_back(paragraph.anchor);
 }
 

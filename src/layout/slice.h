@@ -12,6 +12,7 @@ namespace winchbook::layout {
 struct SideItem {
   Frame frame;
   Length drop;  ///< how far below the slice's top it wants to stand: words meet words, not tops
+  bool warns = false;  ///< a caution: on the page of its slice, and never above its line
 };
 
 struct BookmarkAt {
