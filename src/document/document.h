@@ -98,6 +98,7 @@ struct Cell {
 struct Row {
   std::vector<Cell> cells;
   std::string anchor = {};
+  bool names_group = false;  ///< one cell across, naming the rows under it: no page ends after it
 };
 
 struct Column {
@@ -177,7 +178,8 @@ struct Chapter {
   std::string eyebrow_continued = {};
   std::string title;
   std::string stand_first = {};
-  bool starts_page = false;  ///< ledgers do, but in a thin record
+  bool starts_page = false;     ///< ledgers do, but in a thin record
+  bool keeps_together = false;  ///< begins a page where the rest of one cannot hold all of it
   std::vector<Block> blocks = {};
 };
 

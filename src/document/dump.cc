@@ -266,7 +266,9 @@ std::string dump(const Document& document) {
   for (const Chapter& chapter : document.chapters) {
     static constexpr const char* kLedgers[] = {"", ", first ledger", ", second ledger"};
     out.line("chapter " + chapter.id + kLedgers[static_cast<int>(chapter.ledger)] +
-                 (chapter.starts_page ? ", starts a page" : ""),
+                 (chapter.starts_page      ? ", starts a page"
+                  : chapter.keeps_together ? ", kept together"
+                                           : ""),
              chapter.title);
     out.deeper();
     out.line("eyebrow", chapter.eyebrow);

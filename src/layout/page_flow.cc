@@ -291,12 +291,16 @@ void PageFlow::place_cover(const Frame& cover, bool goes_on) {
   if (!goes_on) level_.main = frame_height();
 }
 
+bool PageFlow::all_fits() const {
+  return overflow(0, chapter_.slices.size() - 1).thousandths == 0;
+}
+
 bool PageFlow::room_to_open() const {
   constexpr int kLinesUnderOpening = 8;
   const Length least =
       chapter_.slices.front().frame.height + setting_.style.line * kLinesUnderOpening;
   const Length room = frame_height() - top_of(level_, chapter_.slices.front());
-  return room >= least || overflow(0, chapter_.slices.size() - 1).thousandths == 0;
+  return furniture_.keeps_together ? all_fits() : room >= least || all_fits();
 }
 
 void PageFlow::place_chapter(const ChapterFurniture& furniture, Slices chapter) {

@@ -11,6 +11,7 @@ namespace winchbook::layout {
 struct ChapterFurniture {
   document::Ledger ledger = document::Ledger::none;
   bool starts_page = false;
+  bool keeps_together = false;
   Frame continued;          ///< rule and eyebrow at the top of each page after its first
   Length continued_body;    ///< where main goes on under that rule
   Length continued_margin;  ///< and where the margin does, clear of the eyebrow
@@ -62,6 +63,8 @@ class PageFlow {
   void place_waiting();
   /// Lets the ledger's stretch on this page reach from `top` to `foot`.
   void stretch_ledger(Length top, Length foot);
+  /// Whether the whole chapter fits on what is left of the page.
+  [[nodiscard]] bool all_fits() const;
   /// Whether the chapter's opening and eight lines of it, or all of a shorter one, fit here.
   [[nodiscard]] bool room_to_open() const;
   /// The margin of a fresh page may be full of what waited for it.

@@ -159,7 +159,6 @@ class CoverSetter {
   }
 
   void set_marks_tags() {
-    if (cover_.marks_as_read.empty()) return;
     note_ =
         words_in(document::plain(cover_.no_picture_note), Role::caption, side_, TagType::paragraph);
     for (const std::string& mark : cover_.marks_as_read) {
@@ -241,6 +240,12 @@ class CoverSetter {
     place(parts_.name, {main_left_, top}, frame_.items);
     const Length under = top + parts_.name.height + kUnderName;
     place(parts_.stand_first, {main_left_, under}, frame_.items);
+    // With neither picture nor marks, that is said beside the first line of what is known.
+    if (!cover_.picture && marks_.empty()) {
+      const Length line = first_baseline(Role::stand_first, setting_);
+      place(note_, {Length{}, under + line - first_baseline(Role::caption, setting_)},
+            frame_.items);
+    }
     return top + parts_.words_height();
   }
 

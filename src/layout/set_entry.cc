@@ -39,7 +39,7 @@ class EntrySetter {
     const Length lower = put_name();
     const Length left = put_pictures(kPictureTop + lower);
     const Length right = put_facts();
-    const Length height = std::max({kLeastHeight, left, right});
+    const Length height = std::max({has_pictures() ? kLeastHeight : Length{}, left, right});
     // Whole units, so that entries of any height meet the page's grid again.
     const int units = (height.thousandths + kUnit.thousandths - 1) / kUnit.thousandths;
     frame_.height = kUnit * units;
@@ -66,6 +66,11 @@ class EntrySetter {
                                  setting_.style.side - left, heading, setting_);
     place(name, {left, kBaseline - first_baseline(Role::entry_name, setting_)}, frame_.items);
     return std::max(Length{}, name.height - setting_.style.of(Role::entry_name).leading);
+  }
+
+  [[nodiscard]] bool has_pictures() const {
+    return entry_.old_part || entry_.new_part || !entry_.old_part_absent.empty() ||
+           !entry_.new_part_absent.empty();
   }
 
   /// Returns the foot of the side column.

@@ -103,6 +103,7 @@ ChapterFurniture chapter_furniture(const document::Chapter& chapter, const Setti
   ChapterFurniture furniture;
   furniture.ledger = chapter.ledger;
   furniture.starts_page = chapter.starts_page;
+  furniture.keeps_together = chapter.keeps_together;
   furniture.continued.width = style.frame_width();
   furniture.continued.items.emplace_back(opening_rule(chapter, setting));
   furniture.continued_body = kOverTitle;

@@ -106,7 +106,7 @@ class TableSetter {
       one.count = std::min(static_cast<std::size_t>(std::max(1, cell.columns)), columns - at);
       Tag element{.type = TagType::cell, .parent = tag};
       if (head && !cell.words.empty()) element.type = TagType::header_cell;
-      if (!head && table_.columns[at].row_name) {
+      if (!head && (table_.columns[at].row_name || row.names_group)) {
         element.type = TagType::header_cell;
         element.row_scope = true;
       }
@@ -238,7 +238,8 @@ class TableSetter {
       const Length thickness = last ? kHeadRule : table_.dashed ? kDashedRowRule : kRowRule;
       slice.frame.items.emplace_back(rule(slice.frame.height, thickness));
       // Two rows at least at either end of a page.
-      slice.keep_with_next = (i == 0 && count > 1) || i + 2 == count;
+      slice.keep_with_next =
+          (i == 0 && count > 1) || i + 2 == count || (table_.rows[i].names_group && !last);
       if (last && !table_.below.empty()) slice.keep_with_next = true;
       if (!table_.rows[i].anchor.empty()) slice.anchors.push_back(table_.rows[i].anchor);
       slices_.add(std::move(slice));

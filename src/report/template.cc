@@ -54,6 +54,7 @@ std::vector<SectionChoice> sections_of(const xml::Document& file, pugi::xml_node
   for (const pugi::xml_node node : parent.children("section")) {
     SectionChoice choice{attribute(node, "id"), std::nullopt};
     if (const auto starts = node.attribute("starts-page")) choice.starts_page = starts.as_bool();
+    if (const auto keeps = node.attribute("keep-together")) choice.keeps_together = keeps.as_bool();
     if (!knows_section(choice.id)) {
       faults.push_back(base::error_at(file.where(node), "there is no section \"" + choice.id + "\"",
                                       "the sections are " + section_names(), "template-section"));

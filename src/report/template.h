@@ -18,6 +18,7 @@ namespace winchbook::report {
 struct SectionChoice {
   std::string id;
   std::optional<bool> starts_page;  ///< empty: as the section itself would
+  bool keeps_together = false;      ///< begins a page where the rest of one cannot hold it
 };
 
 /// The chapters of a small job, and how small.

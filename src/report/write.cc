@@ -82,6 +82,14 @@ std::vector<std::string> marks_as_read(const Telling& telling) {
   return lines;
 }
 
+/// Says that nothing was read or photographed only where that is so: what is withheld was.
+std::string no_picture_note(const Telling& telling, bool has_marks) {
+  const bool photographed = !telling.record.photos.empty();
+  if (has_marks) return telling.words.say(photographed ? "cover.as-read-only" : "cover.as-read");
+  const bool marked = !telling.record.markings.empty();
+  return photographed || marked ? "" : telling.words.say("cover.no-marks");
+}
+
 document::Cover cover_of(const Telling& telling, bool compact) {
   const auto& words = telling.words;
   const Record& record = telling.record;
@@ -100,8 +108,7 @@ document::Cover cover_of(const Telling& telling, bool compact) {
     cover.picture = std::move(picture);
   } else {
     cover.marks_as_read = marks_as_read(telling);
-    cover.no_picture_note =
-        words.say(cover.marks_as_read.empty() ? "cover.no-marks" : "cover.as-read");
+    cover.no_picture_note = no_picture_note(telling, !cover.marks_as_read.empty());
   }
   cover.foot_left = {words.say("cover.edition", {{"number", telling.edition.number}}),
                      words.day(telling.edition.date)};
@@ -159,6 +166,7 @@ base::Result<Document> write(const Source& source) {
     auto chapter = find_section(choice.id)(telling);
     if (!chapter) continue;
     if (choice.starts_page) chapter->starts_page = *choice.starts_page;
+    chapter->keeps_together = choice.keeps_together;
     out.chapters.push_back(std::move(*chapter));
   }
   return out;

@@ -16,6 +16,21 @@ std::string quoted(const Telling& telling, const Marking& mark) {
   return telling.words.say("mark.quoted", {{"text", text->substr(0, text->find('\n'))}});
 }
 
+/// The same with every line of it, as it stands on the piece.
+document::Text quoted_whole(const Telling& telling, const Marking& mark) {
+  const std::string* text = record::told(mark.text);
+  if (text == nullptr) return document::plain(telling.words.say("mark.withheld"));
+  const std::string whole = telling.words.say("mark.quoted", {{"text", *text}});
+  document::Text lines;
+  for (std::size_t at = 0; at <= whole.size();) {
+    const std::size_t end = std::min(whole.find('\n', at), whole.size());
+    if (at > 0) lines.parts.emplace_back(document::LineEnd{});
+    lines.parts.emplace_back(document::Run{whole.substr(at, end - at)});
+    at = end + 1;
+  }
+  return lines;
+}
+
 double year_start(const base::Day& day) {
   return static_cast<double>(day.year) + (day.month - 1) / 12.0 + (day.day - 1) / 365.0;
 }
@@ -103,7 +118,7 @@ document::Row row_of(const Telling& telling, const Marking& mark) {
   if (!mark.where.empty()) where += ", " + mark.where;
   const std::string whose = "whose." + std::string(record::word_of(mark.whose));
   document::Row row;
-  row.cells.push_back({document::plain(quoted(telling, mark))});
+  row.cells.push_back({quoted_whole(telling, mark)});
   row.cells.push_back({document::plain(std::move(where))});
   row.cells.push_back({document::plain(telling.words.say(whose))});
   const bool says = mark.says && !mark.says->because.empty();
@@ -161,10 +176,13 @@ std::string stand_first(const Telling& telling) {
 std::optional<document::Chapter> tell_dating(const Telling& telling) {
   document::Chapter chapter = telling.chapter("dating");
   chapter.stand_first = stand_first(telling);
+  const auto& made = telling.record.reel.made;
+  const bool says_why = made && !made->evidence.because.empty();
+  // Without marks the sentence above is the whole chapter, unless the bench gave other reasons.
+  if (telling.record.markings.empty() && !says_why) return chapter;
   if (auto figure = chart(telling)) chapter.blocks.emplace_back(std::move(*figure));
   document::Paragraph how = telling.sentence(telling.words.say("dating.how"));
-  const auto& made = telling.record.reel.made;
-  if (made && !made->evidence.because.empty()) how = telling.paragraph(made->evidence.because);
+  if (says_why) how = telling.paragraph(made->evidence.because);
   how.beside.emplace_back(document::SideNote{document::with_lead(
       telling.words.say("dating.hard-and-soft"), telling.words.say("dating.hard-and-soft-means"))});
   chapter.blocks.emplace_back(std::move(how));

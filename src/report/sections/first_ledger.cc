@@ -137,10 +137,24 @@ document::Row ledger_row(const Telling& telling, const PieceRow& row) {
   return out;
 }
 
-/// A row that a long ledger may leave out: the maker's, the same as found, nothing open.
+/// A row that a long ledger may leave out: the maker's, the same as found, nothing open, and no
+/// fiftieth of the whole by its weight.
 bool plainly_original(const PieceRow& row) {
+  const base::Ratio heavy(1, 50);
   return row.found.standing == Standing::original && row.left.standing == Standing::original &&
-         !row.changed && !row.letter;
+         !row.changed && !row.letter && row.weight < heavy;
+}
+
+/// A long ledger goes by assembly, in the record's order.
+void start_assembly(const Telling& telling, const std::string& assembly, document::Table& table) {
+  document::Row row;
+  const std::string name = assembly.empty() ? telling.words.say("ledger.no-assembly")
+                                            : telling.words.capitalised(assembly);
+  document::Run words{name};
+  words.bold = true;
+  row.cells.push_back({Text{{std::move(words)}, {}}, static_cast<int>(table.columns.size())});
+  row.names_group = true;
+  table.rows.push_back(std::move(row));
 }
 
 /// Two lines of head; a small job's table makes do with one.
@@ -201,12 +215,15 @@ document::Table ledger(const Telling& telling, const Finding& finding, bool smal
   add_head(telling, small, table);
   const bool all = finding.rows.size() <= kRowsToTellAll;
   std::size_t untold = 0;
+  std::string assembly;
   for (const PieceRow& row : finding.rows) {
-    if (all || !plainly_original(row)) {
-      table.rows.push_back(ledger_row(telling, row));
-    } else {
+    if (!all && plainly_original(row)) {
       ++untold;
+      continue;
     }
+    if (!all && row.assembly != assembly) start_assembly(telling, row.assembly, table);
+    assembly = row.assembly;
+    table.rows.push_back(ledger_row(telling, row));
   }
   table.below = small ? marks_read(telling) : key_to_signs(telling);
   if (untold > 0) {
@@ -226,8 +243,9 @@ std::string stand_first(const Telling& telling, const Finding& finding) {
   const auto& left = finding.left;
   const bool same = found.original == left.original;
   if (same && found.original == found.places_for) {
-    return telling.words.say("ledger.answer-all",
-                             {{"places", telling.words.spelled(found.places_for)}});
+    return telling.words.say(
+        "ledger.answer-all",
+        {{"places", telling.words.spelled(found.places_for)}, {"count", found.places_for}});
   }
   return telling.words.say(same ? "ledger.answer-same" : "ledger.answer",
                            {{"found", telling.words.spelled(found.original, true)},
@@ -249,7 +267,13 @@ document::Chapter ledger_chapter(const Telling& telling, bool with_chart) {
   chapter.stand_first = stand_first(telling, finding);
   auto figure = with_chart ? chart(telling, finding) : std::nullopt;
   if (figure) chapter.blocks.emplace_back(std::move(*figure));
-  chapter.blocks.emplace_back(ledger(telling, finding, !with_chart));
+  document::Table table = ledger(telling, finding, !with_chart);
+  if (table.rows.empty()) {
+    chapter.blocks.emplace_back(telling.sentence(
+        telling.words.say("ledger.nothing-to-list", {{"count", finding.rows.size()}})));
+  } else {
+    chapter.blocks.emplace_back(std::move(table));
+  }
   return chapter;
 }
 

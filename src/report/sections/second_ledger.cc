@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "report/bench_work.h"
@@ -48,9 +49,12 @@ Entry entry_of(const Telling& telling, const std::string& letter, const Fitting&
   entry.anchor = "entry-" + letter;
   entry.old_part = first_photo(telling, fitting.old_photos);
   entry.new_part = first_photo(telling, fitting.photos);
-  entry.old_part_absent =
-      telling.words.say(fitting.instead_of ? "fitting.no-picture" : "fitting.none-came-frame");
-  entry.new_part_absent = telling.words.say("fitting.no-picture");
+  // A frame stands for the half of a pair that is missing, never for a pair.
+  if (entry.old_part || entry.new_part) {
+    entry.old_part_absent =
+        telling.words.say(fitting.instead_of ? "fitting.no-picture" : "fitting.none-came-frame");
+    entry.new_part_absent = telling.words.say("fitting.no-picture");
+  }
   if (const record::Piece* piece = find(telling.record, fitting.piece)) {
     add_fact(telling, "fitting.donor", document::plain(donor_words(telling, *piece)), entry);
   }
@@ -63,6 +67,11 @@ Entry entry_of(const Telling& telling, const std::string& letter, const Fitting&
   }
   add_fact(telling, "fitting.old-one", document::plain(old_piece_words(telling, fitting)), entry);
   return entry;
+}
+
+bool is_pictured(const document::Block& block) {
+  const auto* entry = std::get_if<Entry>(&block);
+  return entry != nullptr && (entry->old_part || entry->new_part);
 }
 
 void add_entries(const Telling& telling, document::Chapter& chapter) {
@@ -101,9 +110,8 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
   chapter.ledger = document::Ledger::second;
   chapter.starts_page = true;
   add_entries(telling, chapter);
-  const std::size_t fitted = chapter.blocks.size();
-  chapter.stand_first = answer(telling, fitted);
-  if (fitted > 0) {
+  chapter.stand_first = answer(telling, chapter.blocks.size());
+  if (std::any_of(chapter.blocks.begin(), chapter.blocks.end(), is_pictured)) {
     document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
     note.manner = document::ParagraphManner::note;
     note.width = document::Width::full;
