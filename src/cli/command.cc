@@ -19,6 +19,11 @@ constexpr std::array kCommands{
         "grade",
         "reckon what is its maker's and in what state it is, as found and as left, with reasons",
         add_grade},
+    Command{"seat", "find the washers of your stock that fit a drag's seat, and how to adapt them",
+            add_seat},
+    Command{"drag", "reckon what a drag holds, new and worn in, over the spool's fill", add_drag},
+    Command{"line", "reckon how much line goes on, the backing, and a turn of the handle",
+            add_line},
     Command{"issue", "write a document: the keepsake for the family", add_issue},
 };
 
@@ -39,13 +44,20 @@ bool of_the_machine(const base::Diagnostic& fault) {
          fault.rule.starts_with("schema-own");
 }
 
+/// A fault of what was typed.
+bool of_the_command(const base::Diagnostic& fault) {
+  return fault.rule.starts_with("command-");
+}
+
 }  // namespace
 
 Exit tell(const base::Diagnostics& faults, std::ostream& err) {
   for (const base::Diagnostic& fault : faults)
     err << base::to_string(fault);
   if (!base::has_error(faults)) return kFine;
-  return std::any_of(faults.begin(), faults.end(), of_the_machine) ? kMachineWrong : kRecordWrong;
+  if (std::any_of(faults.begin(), faults.end(), of_the_machine)) return kMachineWrong;
+  return std::any_of(faults.begin(), faults.end(), of_the_command) ? kCommandLineWrong
+                                                                   : kRecordWrong;
 }
 
 int run(int argc, const char* const* argv, Surroundings& surroundings) {

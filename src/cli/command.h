@@ -49,9 +49,12 @@ struct Command {
 Action add_check(CLI::App& app);
 Action add_grade(CLI::App& app);
 Action add_issue(CLI::App& app);
+Action add_seat(CLI::App& app);
+Action add_drag(CLI::App& app);
+Action add_line(CLI::App& app);
 
 /// Prints the faults and gives the exit code they deserve: 3 when a file or the machine is in the
-/// way, else 1.
+/// way, 2 when the command line is wrong (rules "command-…"), else 1.
 [[nodiscard]] Exit tell(const base::Diagnostics& faults, std::ostream& err);
 
 /// Reads the command line and runs the command. Never throws.

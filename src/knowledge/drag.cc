@@ -97,24 +97,22 @@ void check_bands(const xml::Document& document, pugi::xml_node zone, base::Diagn
 const Friction* find_friction(const DragKnowledge& knowledge, std::string_view material) {
   const std::string wanted = lowered(material);
   const auto is_it = [&](const std::string& name) { return lowered(name) == wanted; };
-  const auto row = std::find_if(knowledge.friction.begin(), knowledge.friction.end(),
-                                [&](const Friction& one) {
-                                  return is_it(one.material) ||
-                                         std::any_of(one.also.begin(), one.also.end(), is_it);
-                                });
+  const auto row =
+      std::find_if(knowledge.friction.begin(), knowledge.friction.end(), [&](const Friction& one) {
+        return is_it(one.material) || std::any_of(one.also.begin(), one.also.end(), is_it);
+      });
   return row == knowledge.friction.end() ? nullptr : &*row;
 }
 
 const FitLimit* find_limit(const DragKnowledge& knowledge, std::string_view zone, double size) {
-  const auto row = std::find_if(knowledge.fits.begin(), knowledge.fits.end(),
-                                [&](const FitLimit& one) {
-                                  return one.zone == zone && size > one.over && size <= one.up_to;
-                                });
+  const auto row =
+      std::find_if(knowledge.fits.begin(), knowledge.fits.end(), [&](const FitLimit& one) {
+        return one.zone == zone && size > one.over && size <= one.up_to;
+      });
   return row == knowledge.fits.end() ? nullptr : &*row;
 }
 
-base::Result<DragKnowledge> load_drag(const base::Files& files,
-                                      const std::filesystem::path& data) {
+base::Result<DragKnowledge> load_drag(const base::Files& files, const std::filesystem::path& data) {
   const auto schema = knowledge_schema(files, data);
   if (!schema) return schema.faults();
   const auto document =
@@ -137,8 +135,7 @@ base::Result<DragKnowledge> load_drag(const base::Files& files,
   knowledge.seat = rules_from(root.child("seat"));
   for (const pugi::xml_node node : root.child("settings").children("share")) {
     knowledge.settings.push_back({node.attribute("when").value(), whole(node.attribute("low")),
-                                  whole(node.attribute("high")),
-                                  node.attribute("source").value()});
+                                  whole(node.attribute("high")), node.attribute("source").value()});
   }
   if (!faults.empty()) return faults;
   return knowledge;

@@ -21,8 +21,8 @@ enum class WasherSort {
 
 /// Friction of a washer's material against steel or brass, as ranges: for the order of magnitude.
 struct Friction {
-  std::string material;              ///< "leather", "red fibre"
-  std::vector<std::string> also;     ///< other names of it
+  std::string material;           ///< "leather", "red fibre"
+  std::vector<std::string> also;  ///< other names of it
   WasherSort sort = WasherSort::soft;
   std::optional<double> dry_low;
   std::optional<double> dry_high;

@@ -14,8 +14,29 @@ from report import ROOT, Report  # noqa: E402
 
 WINCHBOOK = ROOT / "build" / "winchbook"
 
-# command: the schema of what it prints with --json
+# command: the schema of what it prints with --json about each demo reel
 COMMANDS = {"grade": "grade.schema.json"}
+
+# command: the schema, and the questions it is asked, for those that need no record
+QUESTIONS = {
+    "seat": ("seat.schema.json", [
+        ["--bore", "23.7 mm", "--sleeve", "7 mm"],
+        ["--bore", "23.7 mm", "--sleeve", "7 mm", "--depth", "8 mm", "--sunk", "2 mm",
+         "--stack", "steel gear 0.9 mm, red fibre free 1.3 mm, steel sleeve 0.9 mm",
+         "--stock", "demo/stock/washers.csv"],
+    ]),
+    "drag": ("drag.schema.json", [
+        ["--outer", "24 mm", "--inner", "7 mm", "--faces", "3", "--friction", "0.2", "--force", "100 N"],
+        ["--outer", "24 mm", "--inner", "7 mm", "--stack", "leather free, steel sleeve, leather free",
+         "--material", "leather", "--greased", "--pressure", "0.2 MPa", "--gear", "3:1",
+         "--spool-full", "60 mm", "--spool-empty", "25 mm", "--line", "20 lb"],
+    ]),
+    "line": ("line.schema.json", [
+        ["--holds", "200 m", "--of", "0.3 mm", "--diameter", "0.2 mm", "--length", "100 m",
+         "--backing", "0.4 mm", "--spool-full", "45 mm", "--gear", "48:12"],
+        ["--spool-full", "45 mm"],
+    ]),
+}  # fmt: skip
 
 
 def faults_of(validator, value):
@@ -33,33 +54,46 @@ def spoilt_copies(value):
         yield f"no '{key}'", less
 
 
-def check_command(report, command, schema):
+def check_command(report, command, schema, questions):
+    """`questions`: the name of each and its arguments."""
     jsonschema.Draft202012Validator.check_schema(schema)
     validator = jsonschema.Draft202012Validator(schema)
-    for reel in sorted((ROOT / "demo" / "reels").iterdir()):
-        said = subprocess.run([WINCHBOOK, command, reel, "--json"], capture_output=True, text=True)
+    for name, arguments in questions:
+        said = subprocess.run([WINCHBOOK, command, *arguments, "--json"], capture_output=True,
+                              text=True, cwd=ROOT)  # fmt: skip
         try:
             value = json.loads(said.stdout)
         except json.JSONDecodeError as fault:
-            report.check(f"{command} --json of {reel.name} is JSON", [f"{fault}: {said.stderr[:200]}"])
+            report.check(f"{command} --json of {name} is JSON", [f"{fault}: {said.stderr[:200]}"])
             continue
-        report.check(f"{command} --json of {reel.name} keeps its schema", faults_of(validator, value))
+        report.check(f"{command} --json of {name} keeps its schema", faults_of(validator, value))
         for what, spoilt in spoilt_copies(value):
-            report.expect(f"{command} --json of {reel.name} with {what} would not",
+            report.expect(f"{command} --json of {name} with {what} would not",
                           faults_of(validator, spoilt))
+
+
+def all_commands():
+    """Each command with its schema's name and its questions."""
+    reels = [(reel.name, [reel]) for reel in sorted((ROOT / "demo" / "reels").iterdir())]
+    for command, schema in COMMANDS.items():
+        yield command, schema, reels
+    for command, (schema, questions) in QUESTIONS.items():
+        yield command, schema, [(f"question {n}", asked) for n, asked in enumerate(questions, 1)]
 
 
 def main():
     report = Report()
-    for command, name in COMMANDS.items():
+    checked = set()
+    for command, name, questions in all_commands():
+        checked.add(name)
         path = ROOT / "schemas" / name
         if not path.exists():
             report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
             continue
-        check_command(report, command, json.loads(path.read_text(encoding="utf-8")))
+        check_command(report, command, json.loads(path.read_text(encoding="utf-8")), questions)
     named = {p.name for p in (ROOT / "schemas").glob("*.json")}
     report.check("every JSON Schema is checked here",
-                 [f"{n} is not" for n in sorted(named - set(COMMANDS.values()))])
+                 [f"{n} is not" for n in sorted(named - checked)])
     report.leave()
 
 

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/world.h"
+#include "assess/fitting/drag.h"
+#include "base/result.h"
+#include "knowledge/drag.h"
+
+namespace winchbook::app {
+
+/// A drag to be reckoned.
+struct DragRequest {
+  assess::fitting::Drag drag;   ///< `faces` 0: they follow from the stack
+  std::string stack;            ///< a list or a file (read_stack)
+  std::string material;         ///< its friction is taken when none is given
+  std::optional<bool> greased;  ///< empty: nobody said, so the whole range is taken
+  bool friction_given = false;
+  std::vector<std::string> assumed;  ///< what was taken for what, to be said
+};
+
+/// What came of it.
+struct DragAnswer {
+  DragRequest request;  ///< with faces and friction filled in
+  knowledge::DragKnowledge knowledge;
+  std::string friction_source;
+  assess::fitting::DragFinding finding;
+  std::vector<std::string> warnings;
+};
+
+/// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
+[[nodiscard]] base::Result<DragAnswer> reckon_drag(const World& world, DragRequest request);
+
+/// The figures with their formula and their doubts; ends with a line break.
+[[nodiscard]] std::string drag_in_words(const DragAnswer& answer);
+/// The same as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
+[[nodiscard]] std::string drag_as_json(const DragAnswer& answer);
+
+}  // namespace winchbook::app

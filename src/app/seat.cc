@@ -1,0 +1,60 @@
+#include "app/seat.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace winchbook::app {
+namespace {
+
+using assess::fitting::StackWasher;
+using assess::fitting::Turns;
+using knowledge::WasherSort;
+
+/// Friction washers of a stack are those whose material is no metal.
+bool is_friction(const StackWasher& washer, const knowledge::DragKnowledge& knowledge) {
+  const knowledge::Friction* row = find_friction(knowledge, washer.material);
+  return row == nullptr ? washer.turns == Turns::freely : row->sort != WasherSort::metal;
+}
+
+/// What the stack's friction washers ask of the stock, where nobody has said it.
+void ask_for_friction_washers(const std::vector<StackWasher>& stack,
+                              const knowledge::DragKnowledge& knowledge,
+                              assess::fitting::Wanted& wanted) {
+  int count = 0;
+  for (const StackWasher& washer : stack) {
+    if (!is_friction(washer, knowledge)) continue;
+    ++count;
+    if (!wanted.thickness && washer.thickness > 0) wanted.thickness = washer.thickness;
+  }
+  if (wanted.count == 0) wanted.count = std::max(count, 1);
+}
+
+}  // namespace
+
+base::Result<SeatAnswer> find_seat(const World& world, SeatRequest request) {
+  if (const std::string fault = fault_of(request.seat); !fault.empty()) {
+    return base::error(fault, "measure again, and give each figure its own option",
+                       "command-measure");
+  }
+  auto knowledge = knowledge::load_drag(world.files, world.data);
+  if (!knowledge) return knowledge.faults();
+  SeatAnswer answer{std::move(request), std::move(knowledge).value(), {}, {}};
+  if (!answer.request.stack.empty()) {
+    const auto stack = read_stack(world, answer.request.stack);
+    if (!stack) return stack.faults();
+    answer.stack =
+        judge_stack(answer.request.seat, *stack, answer.request.caliper, answer.knowledge);
+    ask_for_friction_washers(*stack, answer.knowledge, answer.request.wanted);
+  } else if (answer.request.seat.sunk) {
+    answer.stack = judge_stack(answer.request.seat, {}, answer.request.caliper, answer.knowledge);
+  }
+  answer.request.wanted.count = std::max(answer.request.wanted.count, 1);
+  if (answer.request.stock.empty()) return answer;
+  auto stock = read_stock(world, answer.request.stock);
+  if (!stock) return stock.faults();
+  answer.candidates = find_washers(answer.request.seat, answer.request.wanted, *stock,
+                                   answer.request.caliper, answer.knowledge);
+  return answer;
+}
+
+}  // namespace winchbook::app
