@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstring>
+#include <fstream>
+#include <sstream>
 #include <system_error>
 #include <utility>
 
@@ -88,6 +90,25 @@ Result<std::string> RealFiles::read(const fs::path& path, std::uintmax_t limit) 
   }
   bytes.resize(got);
   return bytes;
+}
+
+Result<std::unique_ptr<std::istream>> Files::open(const fs::path& path) const {
+  constexpr std::uintmax_t kMostBytes = std::uintmax_t{1} << 30U;
+  auto bytes = read(path, kMostBytes);
+  if (!bytes) return bytes.faults();
+  return std::unique_ptr<std::istream>(
+      std::make_unique<std::istringstream>(std::move(bytes).value()));
+}
+
+Result<std::unique_ptr<std::istream>> RealFiles::open(const fs::path& path) const {
+  std::error_code code;
+  const fs::file_status status = fs::status(path, code);
+  if (code) return cannot_read(path, code.message());
+  if (fs::is_directory(status)) return cannot_read(path, "it is a folder");
+  if (!fs::is_regular_file(status)) return cannot_read(path, "it is not an ordinary file");
+  auto stream = std::make_unique<std::ifstream>(path, std::ios::binary);
+  if (!stream->is_open()) return cannot_read(path, reason());
+  return std::unique_ptr<std::istream>(std::move(stream));
 }
 
 bool RealFiles::exists(const fs::path& path) const {

@@ -2,6 +2,8 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <istream>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +21,10 @@ class Files {
   /// bytes.
   [[nodiscard]] virtual Result<std::string> read(const std::filesystem::path& path,
                                                  std::uintmax_t limit) const = 0;
+  /// The content as a stream, for a file too large to hold. Error when it is missing, not readable
+  /// or a folder.
+  [[nodiscard]] virtual Result<std::unique_ptr<std::istream>> open(
+      const std::filesystem::path& path) const;
   [[nodiscard]] virtual bool exists(const std::filesystem::path& path) const = 0;
   [[nodiscard]] virtual bool is_folder(const std::filesystem::path& path) const = 0;
   /// Bytes on disk, or an error sentence.
@@ -39,6 +45,8 @@ class RealFiles final : public Files {
  public:
   [[nodiscard]] Result<std::string> read(const std::filesystem::path& path,
                                          std::uintmax_t limit) const override;
+  [[nodiscard]] Result<std::unique_ptr<std::istream>> open(
+      const std::filesystem::path& path) const override;
   [[nodiscard]] bool exists(const std::filesystem::path& path) const override;
   [[nodiscard]] bool is_folder(const std::filesystem::path& path) const override;
   [[nodiscard]] Result<std::uintmax_t> size(const std::filesystem::path& path) const override;
