@@ -27,7 +27,7 @@ MAY_INCLUDE = {
     "seal": set(),
     "archive": set(),
     "recordfile": {"xml", "record"},
-    "knowledge": {"xml"},
+    "knowledge": {"xml", "tabular"},
     "assess/*": {"record", "knowledge"},
     "assess/advice": {"record", "knowledge", "assess/*"},
     "assess": {"record", "knowledge", "assess/*"},
