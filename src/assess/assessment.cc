@@ -13,6 +13,7 @@ const char* word(record::ReelKind kind) {
 Assessment assess(const record::Record& record, const knowledge::Knowledge& knowledge) {
   const knowledge::PartsList* parts = knowledge::parts_list(knowledge, word(record.reel.kind));
   Assessment assessment;
+  assessment.dating = dating::assess(record, knowledge);
   for (const record::Visit& visit : record.visits) {
     assessment.visits.push_back({visit.id,
                                  originality::assess(record, visit, knowledge.originality, parts),

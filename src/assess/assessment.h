@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "assess/condition/condition.h"
+#include "assess/dating/dating.h"
 #include "assess/originality/originality.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
@@ -18,6 +19,7 @@ struct VisitAssessment {
 
 /// Every question's answer, visit by visit, earliest first. The last visit is the one being told.
 struct Assessment {
+  dating::Finding dating;  ///< of the reel; visits do not change when it was made
   std::vector<VisitAssessment> visits;
 
   /// Null when the record has no visit.
