@@ -70,6 +70,15 @@ std::span<const EnumWord<NamedTo>> enum_words(NamedTo /*list*/) {
   return kWords;
 }
 
+std::span<const EnumWord<Reader>> enum_words(Reader /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<Reader>>({
+      {Reader::owner, "owner"},
+      {Reader::insurer, "insurer"},
+      {Reader::stranger, "stranger"},
+  });
+  return kWords;
+}
+
 std::span<const EnumWord<Held>> enum_words(Held /*list*/) {
   static constexpr auto kWords = std::to_array<EnumWord<Held>>({
       {Held::possession, "possession"},

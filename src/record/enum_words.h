@@ -22,6 +22,7 @@ template <class Value> struct EnumWord {
 [[nodiscard]] std::span<const EnumWord<Hand>> enum_words(Hand);
 [[nodiscard]] std::span<const EnumWord<MakerStatement::Kind>> enum_words(MakerStatement::Kind);
 [[nodiscard]] std::span<const EnumWord<NamedTo>> enum_words(NamedTo);
+[[nodiscard]] std::span<const EnumWord<Reader>> enum_words(Reader);
 [[nodiscard]] std::span<const EnumWord<Held>> enum_words(Held);
 [[nodiscard]] std::span<const EnumWord<LifeEventKind>> enum_words(LifeEventKind);
 [[nodiscard]] std::span<const EnumWord<FinishBy>> enum_words(FinishBy);

@@ -28,6 +28,15 @@ enum class NamedTo {
   owner,    ///< the owner and family only
 };
 
+/// For whom a document, and the record that travels in it, is written.
+enum class Reader { owner, insurer, stranger };
+
+/// Whether the reader may see what is named to these.
+[[nodiscard]] constexpr bool may_see(Reader reader, NamedTo named_to) {
+  if (reader == Reader::owner || named_to == NamedTo::anyone) return true;
+  return reader == Reader::insurer && named_to == NamedTo::insurer;
+}
+
 /// Somebody in the reel's life.
 struct Person {
   PersonId id;

@@ -5,6 +5,7 @@
 #include <charconv>
 #include <map>
 
+#include "record/enum_words.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -182,6 +183,8 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.document = attribute(root, "document");
   out.style_file = attribute(root, "style");
   out.paper = attribute(root, "paper");
+  out.reader =
+      record::value_of<record::Reader>(attribute(root, "reader")).value_or(record::Reader::owner);
   out.sections = sections_of(file, root, faults);
   if (const pugi::xml_node thin = root.child("thin")) {
     out.thin = ThinChoice{thin.attribute("places").as_uint(),

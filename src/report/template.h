@@ -8,6 +8,7 @@
 
 #include "base/result.h"
 #include "document/style.h"
+#include "record/people.h"
 #include "words/catalogue.h"
 #include "xml/document.h"
 #include "xml/schema.h"
@@ -33,6 +34,7 @@ struct Template {
   std::string document;
   std::string style_file;
   std::string paper;  ///< empty: the record's region decides
+  record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
   std::optional<ThinChoice> thin;
   std::vector<std::pair<std::string, std::string>> rewordings;  ///< message key, words
