@@ -13,8 +13,10 @@ sys.dont_write_bytecode = True
 import settings  # noqa: E402  (empties the scene: first)
 import materials  # noqa: E402
 import views  # noqa: E402
+import fixed_spool_views  # noqa: E402
+import centrepin_views  # noqa: E402
 import darkroom  # noqa: E402
 
 materials.prepare()
-views.build(settings.VIEW)
+{'sandling-300': fixed_spool_views, 'wharfinger-5': centrepin_views}.get(settings.REEL, views).build(settings.VIEW)
 darkroom.develop(settings.OUT)
