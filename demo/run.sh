@@ -13,7 +13,8 @@ winchbook=${WINCHBOOK:-build/winchbook}
 # reel, document, date of issue
 documents="\
 skerry-40 keepsake 2026-06-19
-dunlin-2 keepsake 2026-06-12"
+dunlin-2 keepsake 2026-06-12
+sandling-300 keepsake 2026-08-28"
 
 if [ "${1:-}" != --issue-only ]; then
   sh demo/install.sh
