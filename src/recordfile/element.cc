@@ -51,16 +51,6 @@ class WordsBuilder {
   bool wants_space_ = false;
 };
 
-/// The text right inside a node, elements in it left out.
-std::string own_text(pugi::xml_node node) {
-  std::string text;
-  for (const pugi::xml_node child : node.children()) {
-    if (child.type() == pugi::node_pcdata || child.type() == pugi::node_cdata)
-      text += child.value();
-  }
-  return text;
-}
-
 void add_child(WordsBuilder& builder, pugi::xml_node child) {
   const std::string_view name = child.name();
   std::string ref = child.attribute("ref").value();
@@ -78,6 +68,15 @@ void add_child(WordsBuilder& builder, pugi::xml_node child) {
 }
 
 }  // namespace
+
+std::string own_text(pugi::xml_node node) {
+  std::string text;
+  for (const pugi::xml_node child : node.children()) {
+    if (child.type() == pugi::node_pcdata || child.type() == pugi::node_cdata)
+      text += child.value();
+  }
+  return text;
+}
 
 std::string folded(std::string_view text) {
   std::string out;

@@ -21,6 +21,9 @@ inline constexpr const char* kNamespace = "urn:winchbook:record:1";
 /// Lines trimmed, empty ones at the ends taken out, joined by "\n".
 [[nodiscard]] std::string folded_lines(std::string_view text);
 
+/// The text right inside a node as it is written, elements in it left out.
+[[nodiscard]] std::string own_text(pugi::xml_node node);
+
 /// An element of a section that keeps the schema, with what is needed to read values out of it.
 /// What the schema cannot say of a value (a date the calendar does not have) is added to the
 /// faults.

@@ -100,8 +100,10 @@ ElementExtent extent_of(const Document& document, pugi::xml_node element) {
 }
 
 Extent lines_of(const Document& document, pugi::xml_node element) {
-  const std::string_view bytes = document.source().bytes();
-  const Extent whole = extent_of(document, element).whole;
+  return lines_of(document.source().bytes(), extent_of(document, element).whole);
+}
+
+Extent lines_of(std::string_view bytes, Extent whole) {
   const std::size_t begin = line_begin(bytes, whole.begin);
   const std::string_view before = bytes.substr(begin, whole.begin - begin);
   std::size_t end = whole.end;
@@ -116,6 +118,26 @@ Extent lines_of(const Document& document, pugi::xml_node element) {
   }
   if (!std::all_of(before.begin(), before.end(), is_blank)) return whole;
   return {begin, end};
+}
+
+std::optional<Extent> attribute_of(const Document& document, pugi::xml_node element,
+                                   std::string_view name) {
+  constexpr std::string_view kBlanks = " \t\r\n";
+  const std::string_view bytes = document.source().bytes();
+  const std::size_t from = document.offset(element);
+  const std::string_view tag = bytes.substr(0, behind_tag(bytes, from));
+  std::size_t at = from + 1 + std::string_view(element.name()).size();
+  for (;;) {
+    at = tag.find_first_not_of(kBlanks, at);
+    const std::size_t equals = std::min(tag.find('=', at), tag.size());
+    const std::size_t open = tag.find_first_of("\"'", equals);
+    if (open == std::string_view::npos) return std::nullopt;
+    const std::size_t close = behind(tag, tag.substr(open, 1), open + 1) - 1;
+    std::string_view found = tag.substr(at, equals - at);
+    found = found.substr(0, found.find_first_of(kBlanks));
+    if (found == name) return Extent{open + 1, close};
+    at = close + 1;
+  }
 }
 
 std::string_view indentation_of(const Document& document, pugi::xml_node element) {

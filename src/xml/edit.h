@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <pugixml.hpp>
 #include <string>
 #include <string_view>
@@ -49,6 +50,14 @@ struct ElementExtent {
 /// break, so that taking them out leaves no empty line. When something else stands on its first or
 /// last line, the element alone.
 [[nodiscard]] Extent lines_of(const Document& document, pugi::xml_node element);
+
+/// The same for any stretch that is not empty: a comment, several elements.
+[[nodiscard]] Extent lines_of(std::string_view bytes, Extent whole);
+
+/// The value of an element's attribute as it is written, without its quotation marks; nothing when
+/// there is no such attribute.
+[[nodiscard]] std::optional<Extent> attribute_of(const Document& document, pugi::xml_node element,
+                                                 std::string_view name);
 
 /// The white space between the beginning of the line and the element; empty when something else
 /// stands between.

@@ -26,7 +26,7 @@ MAY_INCLUDE = {
     "tabular": set(),
     "seal": set(),
     "archive": set(),
-    "recordfile": {"xml", "record"},
+    "recordfile": {"xml", "record", "seal"},
     "knowledge": {"xml", "tabular"},
     "assess/*": {"record", "knowledge"},
     "assess/advice": {"record", "knowledge", "assess/*"},

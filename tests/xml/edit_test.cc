@@ -87,6 +87,20 @@ TEST_CASE("the lines an element has to itself go without a trace") {
   }
 }
 
+TEST_CASE("an attribute's value is found by its name, whatever the quotes and blanks") {
+  const auto document = parsed("<a><b xid='1'\n id = \"the 'id'\" ref='x=\"y\"'/>id='3'</a>");
+  const auto b = document.root().child("b");
+  const auto value = [&](const char* name) {
+    const auto found = attribute_of(document, b, name);
+    return found ? cut(document, *found) : "none";
+  };
+  CHECK(value("id") == "the 'id'");
+  CHECK(value("xid") == "1");
+  CHECK(value("ref") == "x=\"y\"");
+  CHECK(value("i") == "none");
+  CHECK_FALSE(attribute_of(document, document.root(), "id"));
+}
+
 TEST_CASE("indentation is told only where nothing else stands before the element") {
   const auto document = parsed("<a>\n \t<b/>é<c/>\n<d/></a>");
   CHECK(indentation_of(document, document.root().child("b")) == " \t");
