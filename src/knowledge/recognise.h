@@ -1,0 +1,67 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/diagnostic.h"
+#include "knowledge/makers.h"
+#include "knowledge/marks.h"
+
+namespace winchbook::knowledge {
+
+/// What a part of a stamp was read as.
+enum class ReadAs {
+  us_patent,
+  us_patent_date,
+  us_design,
+  us_reissue,
+  gb_design,
+  gb_patent,
+  mark,
+  address,
+  country,
+  material,
+  finish,
+  fastener,
+  maker,   ///< a row of a maker file
+  serial,  ///< a serial number of a maker file
+};
+
+/// "us-patent", "us-patent-date" …: the kinds of `winchbook lookup`.
+[[nodiscard]] std::string_view word(ReadAs read_as);
+
+/// One thing that a stamp says.
+struct Reading {
+  ReadAs as = ReadAs::mark;
+  std::string what;       ///< "US patent 2,185,170"
+  std::size_t begin = 0;  ///< bytes of the text it was read from
+  std::size_t end = 0;
+  MarkBound bound;                    ///< basis and source are those of `what`
+  std::vector<std::string> reasons;   ///< sentences: how the ends were come by
+  std::vector<std::string> warnings;  ///< doubts, lower case, without a full stop
+  std::vector<std::string> assumed;   ///< what was taken for what: "O taken for 0 in 2,18O,170"
+};
+
+/// All that a stamp says, in the order of its text. `faults` are what cannot be (an impossible
+/// date, a number beyond the table, number and date that disagree), each with its column on line 1;
+/// nothing that a fault touches is among the readings.
+struct Readings {
+  std::vector<Reading> readings;
+  base::Diagnostics faults;
+};
+
+/// Reads a stamp, a moulding, a label, as somebody typed it; lines may be parted by line breaks or
+/// " / ". Pure. `maker` is the one whose piece it is, when that is known: his file's rows are
+/// looked for by name, address, model and mark; without him those of all `makers` by name and
+/// address alone.
+[[nodiscard]] Readings recognise(const Marks& marks, const std::vector<Maker>& makers,
+                                 std::string_view text, const Maker* maker = nullptr);
+
+/// Reads a text that is known to be of one kind: a bare number, a date, a material's name.
+[[nodiscard]] Readings recognise_as(const Marks& marks, const std::vector<Maker>& makers, ReadAs as,
+                                    std::string_view text);
+
+}  // namespace winchbook::knowledge
