@@ -10,7 +10,7 @@ from mathutils import Matrix, Vector, noise as mnoise
 
 import reel as r
 from lettering import FONT, STAMP, mask_image, raster, ring_tris, text_tris
-from materials import DUST, M, Nodes, marked, plated, simple
+from materials import DUST, M, Nodes, felt, marked, plated, simple
 from mesh import COL, add, box, circ, empty, fillet, lathe, plate, rbox, tube
 from settings import WORN
 
@@ -107,6 +107,7 @@ def prepare():
     M['nylon'] = nylon()
     M['blue steel'] = plated('bluesteel', wear=0., base=(.30, .305, .32), rough=.22, pit=.1, verdigris=0., dust=0., film=.1, turned=0.)
     M['stainless'] = plated('stainless', wear=0., base=(.58, .58, .575), rough=.14, pit=0., verdigris=0., dust=0., state='left', turned=.25)
+    M['felt'] = felt('old felt', (.016, .013, .010), (.048, .038, .026)) if WORN else felt('new felt', (.30, .295, .275), (.44, .435, .41))
     M['sawn'] = plated('sawn', wear=0., base=(.62, .41, .16), rough=.30, pit=.2, verdigris=.1, dust=.1, film=.5, turned=1.4)
 
 
@@ -357,3 +358,12 @@ def bail_spring(broken=False):
     m = M['blue steel'] if not broken else M['steel']
     if not broken: return [tube('bailspring', hook + long_leg + coil + short, .042, m, res=5)]
     return [tube('longer half', hook + long_leg + coil[:-6], .042, m, res=5), tube('broken leg', [tuple(Vector(v) - p) for v in coil[-4:] + short], .042, m, res=5)]
+
+
+def felt_washer(seed):
+    """A punched felt ring; old, its edge is ragged."""
+    def edge(q, a, k):
+        return q + (.050 if WORN else .012) * mnoise.noise((cos(a) * 2.6 + seed * 5, sin(a) * 2.6, k)) + .008 * mnoise.noise((cos(a) * 17, sin(a) * 17 + seed, k))
+    a = np.linspace(0, 2 * pi, 260, endpoint=False)
+    o, h = ([(edge(q, b, k) * cos(b), edge(q, b, k) * sin(b)) for b in a] for q, k in ((1.34, 0.), (.41, 3.)))
+    return plate('felt', o, .15 if WORN else .20, M['felt'], bevel=.03, holes=[h], seg=2)

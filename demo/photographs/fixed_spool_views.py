@@ -17,7 +17,7 @@ def build(view):
     fs.prepare()
     {'fixed-spool': hero, 'fixed-spool-cover': cover, 'fixed-spool-rotor': rotor, 'fixed-spool-foot': foot,
      'fixed-spool-gears': gears, 'fixed-spool-chrome': chrome, 'fixed-spool-spools': spools,
-     'fixed-spool-springs': springs, 'fixed-spool-roller': roller}[view]()
+     'fixed-spool-springs': springs, 'fixed-spool-spring': spring, 'fixed-spool-roller': roller, 'fixed-spool-felts': felts}[view]()
 
 
 def standing(turn):
@@ -104,6 +104,17 @@ def springs():
     b.location = (-.22, .30, .045); b.rotation_euler = (0, 0, radians(-62))
     c, = fs.bail_spring(); c.location = (.92, .62, .01); c.rotation_euler = (0, 0, radians(24))
     on_grey((0, .02, .08), 0, 56, 4.5)
+
+
+def spring():
+    a, = fs.bail_spring(); a.location = (-.12, .42, .01); a.rotation_euler = (0, 0, radians(24))
+    on_grey((.12, -.02, .08), 0, 56, 3.4)
+
+
+def felts():
+    for i, (x, y, z, turn, tilt) in enumerate(((-1.42, .30, .115, 10, 0), (1.30, .55, .115, 200, 0), (.10, -.72, .27, 75, 4))):
+        flat(fs.felt_washer(i), x, y, z, turn, tilt)
+    on_grey((-.05, .02, .1), 0, 56, 6.4)
 
 
 def roller():
