@@ -19,11 +19,14 @@ constexpr std::array kCommands{
         "grade",
         "reckon what is its maker's and in what state it is, as found and as left, with reasons",
         add_grade},
+    Command{"date", "say when it was made, why, and which piece does not belong", add_date},
     Command{"seat", "find the washers of your stock that fit a drag's seat, and how to adapt them",
             add_seat},
     Command{"drag", "reckon what a drag holds, new and worn in, over the spool's fill", add_drag},
     Command{"line", "reckon how much line goes on, the backing, and a turn of the handle",
             add_line},
+    Command{"sales", "look recorded sales over", add_sales},
+    Command{"value", "say what the reel is worth from recorded sales, or why not", add_value},
     Command{"issue", "write a document: the keepsake for the family", add_issue},
 };
 

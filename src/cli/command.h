@@ -48,10 +48,13 @@ struct Command {
 
 Action add_check(CLI::App& app);
 Action add_grade(CLI::App& app);
+Action add_date(CLI::App& app);
 Action add_issue(CLI::App& app);
 Action add_seat(CLI::App& app);
 Action add_drag(CLI::App& app);
 Action add_line(CLI::App& app);
+Action add_sales(CLI::App& app);
+Action add_value(CLI::App& app);
 
 /// Prints the faults and gives the exit code they deserve: 3 when a file or the machine is in the
 /// way, 2 when the command line is wrong (rules "command-…"), else 1.

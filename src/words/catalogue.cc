@@ -9,7 +9,9 @@
 #include <unicode/rbnf.h>
 #include <unicode/smpdtfmt.h>
 #include <unicode/timezone.h>
+#include <unicode/ucurr.h>
 
+#include <algorithm>
 #include <stdexcept>
 #include <utility>
 
@@ -255,6 +257,15 @@ std::string Catalogue::capitalised(std::string_view words) const {
   first.toUpper(icu_->locale);
   text.replace(0, end, first);
   return utf8(text);
+}
+
+bool is_currency(std::string_view code) {
+  const bool three = code.size() == 3 && std::all_of(code.begin(), code.end(),
+                                                     [](char c) { return c >= 'A' && c <= 'Z'; });
+  if (!three) return false;
+  icu::UnicodeString wide = icu::UnicodeString::fromUTF8(
+      icu::StringPiece(code.data(), static_cast<std::int32_t>(code.size())));
+  return ucurr_getNumericCode(wide.getTerminatedBuffer()) > 0;
 }
 
 }  // namespace winchbook::words

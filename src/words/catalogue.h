@@ -89,4 +89,7 @@ class Catalogue {
   std::unique_ptr<Icu> icu_;
 };
 
+/// True for the three capitals of a currency that ISO 4217 knows, now or once.
+[[nodiscard]] bool is_currency(std::string_view code);
+
 }  // namespace winchbook::words

@@ -1,0 +1,66 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "app/world.h"
+#include "assess/value/value.h"
+#include "base/result.h"
+#include "recordfile/record_file.h"
+
+namespace winchbook::app {
+
+/// What is asked about one reel.
+struct ValueRequest {
+  std::filesystem::path record;
+  std::filesystem::path sales;                ///< empty: the sales that the record holds
+  std::vector<std::filesystem::path> prices;  ///< further indices and exchange rates
+  base::Day as_of;
+  base::Day today;
+  std::string currency;  ///< empty: the record's own, or the sales' most frequent
+  std::string purpose = "insurance";
+};
+
+/// A state that was valued.
+struct ValuedState {
+  enum class Kind { found, left } kind = Kind::found;
+  assess::value::State state;
+};
+
+/// The answer, with what it was reckoned from.
+struct Valued {
+  recordfile::LoadedRecord loaded;
+  assess::value::Question question;
+  std::vector<ValuedState> states;  ///< as found, as left: one for each estimate
+  assess::value::Finding finding;
+  knowledge::PriceRules rules;
+};
+
+/// Reads the record, the sales and the prices, and answers. Error when there is no such purpose, no
+/// currency can be told, or a file is wrong.
+[[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request);
+
+/// An amount rounded to two figures, as a price is told: low ends down, high ends up.
+enum class RoundPrice { down, near, up };
+[[nodiscard]] std::string price_text(double amount, RoundPrice how);
+
+/// The answer in sentences and a table; ends with a line break.
+[[nodiscard]] std::string value_in_words(const Valued& valued);
+/// The same as JSON that keeps schemas/value.schema.json.
+[[nodiscard]] std::string value_as_json(const Valued& valued);
+
+/// Why a sale does not count: a word for JSON, and what is said of it.
+struct ExclusionTerm {
+  const char* word;
+  const char* spoken;
+};
+[[nodiscard]] ExclusionTerm term(assess::value::Excluded why);
+/// The same of what is noted beside an estimate.
+[[nodiscard]] ExclusionTerm term(assess::value::Note note);
+[[nodiscard]] const char* word(assess::value::Trait trait);
+[[nodiscard]] const char* word(assess::value::Basis basis);
+[[nodiscard]] const char* word(assess::value::Method method);
+
+}  // namespace winchbook::app

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+
+#include "base/decimal.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::assess::value {
+
+/// What a price is the price of.
+enum class Basis {
+  hammer,   ///< the hammer price, without the buyer's premium
+  premium,  ///< what the buyer paid at auction, premium and all
+  asking,   ///< asked, not paid: never counts
+  privately,
+  dealer,
+};
+
+/// What a price depends on besides maker, model and date; a better reel has the smaller word
+/// number.
+enum class Trait { surface, structure, working, completeness, originality, box };
+constexpr int kTraits = 6;
+
+/// A reel's state as prices see it. Axes are word numbers, 0 best to 3; originality is in tens of
+/// points below 100 (0 best to 10); box is 0 with its box, 1 without. Empty: not told.
+struct State {
+  std::array<std::optional<double>, kTraits> traits;
+
+  [[nodiscard]] const std::optional<double>& operator[](Trait trait) const {
+    return traits.at(static_cast<std::size_t>(trait));
+  }
+  std::optional<double>& operator[](Trait trait) {
+    return traits.at(static_cast<std::size_t>(trait));
+  }
+};
+
+/// A recorded sale, as a fact.
+struct Sale {
+  int line = 0;  ///< of the file, or 0 for one of the record's own
+  base::EdtfDate date;
+  base::Money price;
+  Basis basis = Basis::hammer;
+  std::optional<base::Decimal> fees;  ///< the buyer's, on top of a hammer price or within a premium
+  std::string venue;
+  std::string maker;
+  std::string model;
+  std::string kind;
+  State state;
+  std::string notes;
+  std::string source;
+};
+
+}  // namespace winchbook::assess::value
