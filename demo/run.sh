@@ -14,7 +14,8 @@ winchbook=${WINCHBOOK:-build/winchbook}
 documents="\
 skerry-40 keepsake 2026-06-19
 dunlin-2 keepsake 2026-06-12
-sandling-300 keepsake 2026-08-28"
+sandling-300 keepsake 2026-08-28
+wharfinger-5 keepsake 2026-10-09"
 
 if [ "${1:-}" != --issue-only ]; then
   sh demo/install.sh

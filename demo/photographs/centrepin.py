@@ -13,7 +13,7 @@ import numpy as np
 from lettering import FONT, GRAVER, STAMP, mask_image, raster, ring_tris, stroke, text_tris
 from materials import DUST, M, Nodes, simple
 from mesh import COL, add, box, circ, empty, fillet, lathe, plate, rbox, tube
-from settings import RND, WORN
+from settings import VIEW, WORN
 
 R = 6.35                # of back and drum
 FACE = -2.40            # the back's outer face
@@ -38,9 +38,13 @@ def apart(g):
     return s.outputs
 
 
+SETTLED = .22 if VIEW in ('centrepin-engraving', 'centrepin-check', 'centrepin-pin') else 1.     # under the drum little gets in
+
+
 def dusted(g, col, r, c, amount):
     """What has settled on whatever faces up; found only."""
     if not WORN: return col, r
+    amount *= SETTLED
     d = g.mul(g.step(g.up(), -.15, .95), g.step(g.plus(g.noise(c, 2.8, 7., .7), g.mul(g.noise(c, 50., 2.), .38)), .44, .98))
     d = g.plus(g.mul(d, amount), g.mul(g.step(g.noise(c, 26., 3., .7), .63, .68), .25 * amount))
     return g.mix(d, col, (.36, .335, .30)), g.lerp(d, r, .95)
@@ -57,13 +61,13 @@ def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0.):
     fibre = g.noise(o, 15., 4., .7, stretch=(.045, 1.5, 1.))
     pores = g.step(g.noise(o, 17., 2., .5, stretch=(.06, 1.6, 1.)), .60, .69)
     f = g.plus(g.mul(g.step(bands, .30, .70), .60), g.plus(g.mul(fine, .30), g.mul(fibre, .22)))
-    col = g.mix(f, (.030, .0140, .0062), (.165, .088, .039))
-    col = g.mix(g.mul(g.step(bands, .58, .70), .72), col, (.020, .0100, .006))          # the dark figure
+    col = g.mix(f, (.018, .0086, .0042), (.112, .057, .025))
+    col = g.mix(g.mul(g.step(bands, .56, .68), .78), col, (.0125, .0064, .004))          # the dark figure
     col = g.mix(g.mul(pores, .75), col, (.010, .006, .004))
     hands = g.noise(o, .55, 5., .62)
     edge = g.step(g.n('NewGeometry', 7), .505, .56)
-    rub = g.step(g.plus(g.mul(edge, .42), g.mul(hands, .62)), .48, .76)
-    col = g.mix(g.mul(rub, .42), col, (.175, .098, .047))                               # shellac gone, wood dry
+    rub = g.step(g.plus(g.mul(edge, .42), g.mul(hands, .62)), .56, .86)
+    col = g.mix(g.mul(rub, .38), col, (.135, .074, .035))                               # shellac gone, wood dry
     craze = g.n('TexVoronoi', 0, {'Vector': o, 'Scale': 5.5, 'Randomness': 1.}, feature='DISTANCE_TO_EDGE')
     net = g.mul(g.step(craze, .030, .006), g.step(g.noise(o, .9, 4., .6), .40, .58))
     col = g.mix(g.mul(net, .35), col, (.050, .030, .017))
@@ -73,7 +77,7 @@ def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0.):
     dents = g.step(g.noise(o, 2.6, 3., .5, .4), .69, .73)
     h = g.plus(g.mul(fibre, .35), g.plus(g.mul(pores, -1.0), g.plus(g.mul(net, -.35), g.mul(dents, -1.2))))
     r = g.plus(g.lerp(g.noise(o, 1.1, 6., .7), .26, .46), g.plus(g.mul(rub, .18), g.mul(grime, .2)))
-    coat = g.mul(g.m('SUBTRACT', 1., rub), .30 if not WORN else .22)
+    coat = g.mul(g.m('SUBTRACT', 1., rub), .20 if not WORN else .15)
     if chalk:                                # in the grain of the front, where a class stood
         ch = g.mul(g.mul(g.maxi(pores, g.mul(g.step(fibre, .60, .72), .55)), g.step(g.noise(o, .42, 5., .65), .50, .68)), chalk)
         col = g.mix(ch, col, (.50, .475, .43)); r = g.lerp(ch, r, .9)
@@ -87,8 +91,8 @@ def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0.):
             col = g.mix(g.mul(m, dark), col, (.004, .003, .0025)); r = g.lerp(m, r, .9)
             nrm = g.bump(g.mul(k, -1.), depth, .9, nrm) if nrm is not None else g.bump(g.mul(k, -1.), depth, .9)
     col, r = dusted(g, col, r, o, .42)
-    return g.bsdf(color=col, rough=r, normal=g.bump(h, .010, .5, nrm) if nrm is not None else g.bump(h, .010, .5), spec=.42,
-                  coat=coat, coatr=.30, flat=((.062, .033, .016), .4, 0.))
+    return g.bsdf(color=col, rough=r, normal=g.bump(h, .010, .5, nrm) if nrm is not None else g.bump(h, .010, .5), spec=.36,
+                  coat=coat, coatr=.30, flat=((.045, .024, .011), .4, 0.))
 
 
 def brown_brass(name, rub=.5, stamp=None, ring=None, half=3., face=-1, turned=.35, green=.12, brightness=1.):
@@ -210,7 +214,7 @@ def cross_stamp():
 
 
 def disc_masks():
-    letters = list(text_tris('JABEZ COYLE \u00b7 WATERMAN \u00b7 1871', .345, (1.20, 'top'), font=GRAVER, space=1.08))
+    letters = list(text_tris('JABEZ COYLE \u00b7 WATERMAN \u00b7 1871', .345, (1.44, 'bottom'), font=GRAVER, space=1.10))
     letters += ring_tris(1.66, 1.675) + ring_tris(1.70, 1.712)
     return mask_image('engraved', raster(letters, 4., 4., 240, 1)), mask_image('worn', raster(ring_tris(1.02, 1.40), 4., 4., 60, 5))
 
@@ -381,7 +385,7 @@ def pin(parent):
         run = min(1., max(0., (x - 1.42) / .05)) * min(1., max(0., (2.34 - x) / .05))
         for s in range(seg):
             a = 2 * pi * s / seg
-            q = rad - run * .030 * max(0., -sin(a)) ** .7
+            q = rad - run * .034 * max(0., -sin(a)) ** .7
             V.append((x - 1.58, q * cos(a), q * sin(a)))
         if i: F += [((i - 1) * seg + s, (i - 1) * seg + (s + 1) % seg, i * seg + (s + 1) % seg, i * seg + s) for s in range(seg)]
     F.append(tuple(n * seg + s for s in range(seg)))

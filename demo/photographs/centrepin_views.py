@@ -1,5 +1,5 @@
 """The shots of the wharf centrepin."""
-from math import cos, pi, radians, sin
+from math import cos, radians, sin
 
 import bpy
 from mathutils import Matrix
@@ -7,8 +7,7 @@ from mathutils import Matrix
 import centrepin as cp
 from materials import M, wood
 from mesh import flat
-from props import card, ground, lint, ruler, window, world
-from settings import WORN
+from props import card, ground, lint, window, world
 from views import bench, felt_ground, hero_light, look, tail_light
 
 
@@ -25,12 +24,13 @@ def standing(turn):
 
 def hero():
     standing(-8); hero_light()
+    card((48, -44, 30), (46, 40), 6500, (2, 0, 7), (.95, .97, 1.))
     look((.60, -.2, 7.25), 56, 13, 20.4, 100, 14, focus=(2.2, -1.8, 7.2), roll=-.5)
 
 
 def back():
     standing(6); tail_light()
-    look((-2.3, .1, 7.15), -72, 9, 16.4, 97, 15, focus=(-2.5, -.6, 7.2), roll=.6)
+    look((-2.3, -.25, 7.45), -72, 9, 18.2, 97, 15, focus=(-2.5, -.6, 7.2), roll=.6)
 
 
 def strap():
@@ -74,7 +74,7 @@ def check():
 
 def pin():
     """From low down, across the disc, the worn side to the light."""
-    laid(20); felt_light()
+    laid(-52); felt_light()
     look((0, 0, 2.45), -52, 5, 5.0, 105, 24, focus=(0, 0, 2.7), roll=.4)
 
 
@@ -82,10 +82,10 @@ def box():
     ground(wood('bench', plank=17.))
     b, lid = cp.married_box()
     b.rotation_euler.z = radians(-14); b.location = (-3.6, 1.6, .02)
-    lid.matrix_world = Matrix.Translation((-1.2, 8.4, 5.4)) @ Matrix.Rotation(radians(-10), 4, 'Z') @ Matrix.Rotation(radians(62), 4, 'X')
+    lid.matrix_world = Matrix.Translation((10.2, 9.6, 1.72)) @ Matrix.Rotation(radians(9), 4, 'Z') @ Matrix.Rotation(radians(180), 4, 'X')
     front, under = cp.folded_list()
-    under.location = (7.7, -1.2, .04); under.rotation_euler.z = radians(13)
-    front.location = (7.55, -1.35, .16); front.rotation_euler.z = radians(11)
+    under.location = (7.9, -2.5, .04); under.rotation_euler.z = radians(13)
+    front.location = (7.75, -2.65, .16); front.rotation_euler.z = radians(11)
     lint(12, 12, 8, M['lint'])
     world(.26); window((-44, 20, 42), (0, 0, 3), power=62000); card((50, -34, 40), (50, 40), 9000, (0, 0, 3))
-    look((1.3, .3, 1.6), 4, 34, 25.5, 85, 18, focus=(-2.5, -4.0, 2.2), roll=-.5)
+    look((2.4, 1.0, 1.4), 4, 34, 28.5, 85, 18, focus=(-2.5, -4.0, 2.2), roll=-.5)
