@@ -15,7 +15,8 @@ from report import ROOT, Report  # noqa: E402
 WINCHBOOK = ROOT / "build" / "winchbook"
 
 # command: the schema of what it prints with --json about each demo reel
-COMMANDS = {"grade": "grade.schema.json"}
+COMMANDS = {"date": "date.schema.json", "grade": "grade.schema.json",
+            "value": "value.schema.json", "advise": "advise.schema.json"}  # fmt: skip
 
 # command: the schema, and the questions it is asked, for those that need no record
 QUESTIONS = {

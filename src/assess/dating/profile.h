@@ -31,20 +31,21 @@ struct ProfileAssumption {
 };
 
 /// Years beyond a soft end after which a year counts half as much, for a mark that is read clearly.
-inline constexpr int kSoftHalving = 2;
+inline constexpr int kSoftHalving = 1;
 /// The same for a mark that is read only in part, and for what is only possible.
-inline constexpr int kDoubtfulHalving = 5;
+inline constexpr int kDoubtfulHalving = 3;
 /// After so many halvings a year is no longer reckoned: it weighs less than 1/1000.
 inline constexpr int kMostHalvings = 10;
 
 inline constexpr ProfileAssumption kProfileAssumptions[] = {
     {"uniform", "within the window no year is likelier than another (the aoristic rule)"},
     {"soft-halving",
-     "beyond a soft end a year counts half as much every two years: old stock, old moulds and old "
-     "paper are mostly used up in a few years (our own setting)"},
+     "each year beyond a soft end counts half as much as the one before: old stock, old moulds and "
+     "old "
+     "paper are mostly used up within three years (our own setting)"},
     {"doubtful-halving",
-     "every five years where the mark is read only in part or the statement is only possible (our "
-     "own setting)"},
+     "half as much every three years where the mark is read only in part or the statement is only "
+     "possible (our own setting)"},
     {"sternest",
      "of all soft ends the one that speaks against a year most counts, once: marks of one piece, "
      "one "
