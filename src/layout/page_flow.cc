@@ -230,7 +230,11 @@ void PageFlow::place_piecewise(Slice& slice) {
   while (top_of(level_, slice) + slice.frame.height > frame_height()) {
     const Length room = frame_height() - top_of(level_, slice);
     std::optional<Frame> part = cut_off(slice.frame, room);
-    if (!part) break;
+    if (!part && level_.at_top) break;
+    if (!part) {
+      new_page();
+      continue;
+    }
     Slice piece = slice;
     piece.frame = std::move(*part);
     piece.bookmark = std::exchange(slice.bookmark, std::nullopt);
@@ -277,8 +281,14 @@ void PageFlow::place_group(std::size_t first, std::size_t last) {
     place_group(i, last);
     return;
   }
-  for (std::size_t i = first; i <= last; ++i)
-    place_one(chapter_.slices[i]);
+  for (std::size_t i = first; i <= last; ++i) {
+    // Rather in two pieces than away from its heading.
+    if (i > first && chapter_.slices[i - 1].heading) {
+      place_piecewise(chapter_.slices[i]);
+    } else {
+      place_one(chapter_.slices[i]);
+    }
+  }
 }
 
 void PageFlow::place_cover(const Frame& cover, bool goes_on) {

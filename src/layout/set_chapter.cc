@@ -21,6 +21,38 @@ using base::points;
 using document::Block;
 using document::Width;
 
+constexpr Length kOpening = points(120);  // with a stand-first of two lines, and a line of air
+
+Length height_of(const document::Chart& chart, Length width, const Setting& setting) {
+  std::vector<Tag> tried;
+  const Setting trial{setting.style, setting.fonts, setting.language, tried};
+  return set_chart(chart, width, kArtifact, trial).height;
+}
+
+/// A chart of more marks than a page holds under a chapter's opening becomes several, each with an
+/// axis of its own; what stands under the axis comes with the last.
+std::vector<document::Chart> in_pages(const document::Chart& chart, Length width,
+                                      const Setting& setting) {
+  const auto* dating = std::get_if<document::DatingChart>(&chart);
+  if (dating == nullptr) return {chart};
+  const document::Paper& paper = setting.style.paper;
+  const Length room = paper.height - paper.top - paper.foot - kOpening;
+  std::vector<document::Chart> parts;
+  document::DatingChart rest = *dating;
+  while (rest.marks.size() > 1 && height_of(rest, width, setting) > room) {
+    document::DatingChart part;
+    part.marks = std::exchange(rest.marks, {});
+    part.window = rest.window;
+    do {
+      rest.marks.insert(rest.marks.begin(), std::move(part.marks.back()));
+      part.marks.pop_back();
+    } while (part.marks.size() > 1 && height_of(part, width, setting) > room);
+    parts.emplace_back(std::move(part));
+  }
+  parts.emplace_back(std::move(rest));
+  return parts;
+}
+
 /// Sets one block after another under a section, knowing what stood before.
 class BlockSetter {
  public:
@@ -67,17 +99,21 @@ class BlockSetter {
     const document::Style& style = setting_.style;
     Tag figure{.type = TagType::figure, .parent = section_};
     figure.alternative = block.alternative;
-    const TagId tag = setting_.add_tag(std::move(figure));
-    Slice slice;
-    slice.full = block.width == Width::full;
-    const Length width = slice.full ? style.frame_width() : style.main;
-    const Frame chart = set_chart(block.chart, width, tag, setting_);
-    place(chart, {slice.full ? Length{} : style.side + style.gutter, {}}, slice.frame.items);
-    slice.frame.width = style.frame_width();
-    slice.frame.height = chart.height;
-    slices_.start_block(style.line);
-    slices_.add(std::move(slice));
-    slices_.below = style.line;
+    TagId tag = setting_.add_tag(std::move(figure));
+    const bool full = block.width == Width::full;
+    const Length width = full ? style.frame_width() : style.main;
+    for (const document::Chart& part : in_pages(block.chart, width, setting_)) {
+      Slice slice;
+      slice.full = full;
+      // The words of the first part tell them all.
+      const Frame chart = set_chart(part, width, std::exchange(tag, kArtifact), setting_);
+      place(chart, {full ? Length{} : style.side + style.gutter, {}}, slice.frame.items);
+      slice.frame.width = style.frame_width();
+      slice.frame.height = chart.height;
+      slices_.start_block(style.line);
+      slices_.add(std::move(slice));
+      slices_.below = style.line;
+    }
   }
 
   void operator()(const document::Entry& block) {

@@ -27,6 +27,7 @@ constexpr Length kUnderName = points(11.25);
 constexpr Length kAboveFoot = points(30);
 constexpr Length kRule = points(0.75);
 constexpr Length kUnderRule = points(7.5);
+constexpr Length kLeastMarks = points(150);
 constexpr Length kLeastMarkPitch = points(26.25);
 constexpr int kPrintResolution = 150;  // pixels an inch, below which a picture is set smaller
 constexpr int kPoorResolution = 75;
@@ -116,7 +117,9 @@ class CoverSetter {
     const Length room = foot - kAboveFoot - parts_.words_height() - kUnderPicture;
     const Length bottom = put_top(picture, picture_height(room));
     const Length words = put_words(bottom > Length{} ? bottom + kUnderPicture : bottom);
-    const Length foot_top = std::max(foot, words + kAboveFoot);
+    Length foot_top = std::max(foot, words + kAboveFoot);
+    // A foot that a very long name leaves no room for stands whole on the page after.
+    if (foot_top > foot && foot_top < height) foot_top = height;
     put_foot(foot_top);
     frame_.height = std::max(height, foot_top + parts_.foot_height() + points(0.75));
     return std::move(frame_);
@@ -126,7 +129,9 @@ class CoverSetter {
   /// Picture or marks; returns where they end.
   Length put_top(TagId picture, Length height) {
     if (cover_.picture) return put_picture(picture, height);
-    return cover_.marks_as_read.empty() ? Length{} : put_marks(height);
+    // Marks that a very long name leaves no room for stand in the chapter that dates the reel.
+    const bool room = height >= kLeastMarks;
+    return cover_.marks_as_read.empty() || !room ? Length{} : put_marks(height);
   }
 
   /// Returns the foot of the stand-first.
@@ -135,15 +140,18 @@ class CoverSetter {
     return put_words(bottom > Length{} ? bottom + kUnderCompactPicture : bottom);
   }
 
-  /// A thin record says for whom and by whom beside its picture; returns where that ends.
+  /// A thin record says for whom and by whom beside its picture or its marks, and without either
+  /// under the eyebrow; returns where that ends.
   Length put_foot_in_side() {
+    const bool beside = cover_.picture || !marks_.empty();
     const Length cap = base::scaled(setting_.style.of(Role::side_note).size, 7, 10);
-    const Length top = cap - first_baseline(Role::side_note, setting_);
-    place(parts_.foot_left, {Length{}, top}, frame_.items);
-    const Length below = top + parts_.foot_left.height +
-                         (parts_.foot_left.height > Length{} ? points(7.5) : Length{});
-    place(parts_.foot_right, {Length{}, below}, frame_.items);
-    return below + parts_.foot_right.height;
+    Length y =
+        beside ? cap - first_baseline(Role::side_note, setting_) : parts_.name.height + kUnderName;
+    for (const Frame* words : {&parts_.foot_left, &parts_.foot_right, &note_}) {
+      place(*words, {Length{}, y}, frame_.items);
+      if (words->height > Length{}) y += words->height + points(7.5);
+    }
+    return y - points(7.5);
   }
 
   TagId tag(TagType type) {
@@ -226,8 +234,9 @@ class CoverSetter {
       place(marks_[i], {main_left_, y}, frame_.items);
       y += marks_[i].height;
     }
-    const Length note_top = first - first_baseline(Role::caption, setting_);
-    place(note_, {Length{}, note_top}, frame_.items);
+    if (!cover_.compact) {
+      place(note_, {Length{}, first - first_baseline(Role::caption, setting_)}, frame_.items);
+    }
     rule(Length{}, {}, frame_.width);
     rule(Length{}, height - kRule, frame_.width);
     return height;
@@ -241,7 +250,7 @@ class CoverSetter {
     const Length under = top + parts_.name.height + kUnderName;
     place(parts_.stand_first, {main_left_, under}, frame_.items);
     // With neither picture nor marks, that is said beside the first line of what is known.
-    if (!cover_.picture && marks_.empty()) {
+    if (!cover_.compact && !cover_.picture && marks_.empty()) {
       const Length line = first_baseline(Role::stand_first, setting_);
       place(note_, {Length{}, under + line - first_baseline(Role::caption, setting_)},
             frame_.items);

@@ -35,6 +35,7 @@ struct SetCell {
 
 struct SetRow {
   std::vector<SetCell> cells;
+  bool names_group = false;
 };
 
 class TableSetter {
@@ -97,7 +98,7 @@ class TableSetter {
   SetRow read_row(const Row& row, TagId section, bool head) {
     const TagId tag = setting_.add_tag({.type = TagType::row, .parent = section});
     const std::size_t columns = table_.columns.size();
-    SetRow set;
+    SetRow set{{}, row.names_group};
     std::size_t at = 0;
     for (const Cell& cell : row.cells) {
       if (at >= columns) break;
@@ -182,7 +183,8 @@ class TableSetter {
       const SetCell& cell = row.cells[i];
       const int sunk = at_foot ? static_cast<int>(most - set[i].size()) : 0;
       Length baseline = above + first_baseline(role, setting_) + leading * sunk;
-      const bool numbers = table_.columns[cell.first].align == Column::Align::numbers;
+      const bool numbers =
+          !row.names_group && table_.columns[cell.first].align == Column::Align::numbers;
       for (const SetLine& line : set[i]) {
         const Length shift = numbers ? room_of(cell) - line.width : Length{};
         place({{}, {}, line.items}, {left_of(cell.first) + shift, baseline}, frame.items);

@@ -161,7 +161,7 @@ base::Result<Document> write(const Source& source) {
   const Telling telling{record,   *visit,         source.assessment,      source.words,
                         pictures, source.edition, source.photograph_facts};
   Document out = frame_of(telling);
-  out.cover = cover_of(telling, thin && pictures.cover != nullptr);
+  out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {
     auto chapter = find_section(choice.id)(telling);
     if (!chapter) continue;
