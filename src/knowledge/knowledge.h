@@ -10,6 +10,8 @@
 #include "base/decimal.h"
 #include "base/files.h"
 #include "base/result.h"
+#include "knowledge/makers.h"
+#include "knowledge/marks.h"
 
 namespace winchbook::knowledge {
 
@@ -120,13 +122,15 @@ struct Knowledge {
   OriginalityRules originality;
   ConditionRules condition;
   CorrosionTable corrosion;
+  Marks marks;
+  std::vector<Maker> makers;
 };
 
 /// The parts list of a reel kind ("fly-reel"), or null.
 [[nodiscard]] const PartsList* parts_list(const Knowledge& knowledge, std::string_view reel_kind);
 
-/// Reads `shared/parts/*.xml` and `shared/grading/grading.xml` below `data`, each validated by
-/// `schemas/knowledge-1.xsd`. All faults of all files, with their places.
+/// Reads `shared/parts/*.xml`, `shared/grading/grading.xml`, `shared/marks/` and `shared/makers/`
+/// below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all files, with their places.
 /// With a reel kind ("fly-reel") only that kind's parts list is read.
 [[nodiscard]] base::Result<Knowledge> load(const base::Files& files,
                                            const std::filesystem::path& data,

@@ -218,6 +218,11 @@ class Loader {
     grading_from(document->root(), knowledge_);
   }
 
+  void marks_below(const std::filesystem::path& data) {
+    take(load_marks(files_, data), knowledge_.marks);
+    take(load_makers(files_, data), knowledge_.makers);
+  }
+
   base::Result<Knowledge> done() && {
     if (base::has_error(faults_)) return std::move(faults_);
     return std::move(knowledge_);
@@ -250,6 +255,14 @@ class Loader {
     return std::move(document).value();
   }
 
+  template <class Value> void take(base::Result<Value> read, Value& into) {
+    if (read) {
+      into = std::move(read).value();
+    } else {
+      keep(read.faults());
+    }
+  }
+
   void keep(const base::Diagnostics& faults) {
     faults_.insert(faults_.end(), faults.begin(), faults.end());
   }
@@ -277,6 +290,7 @@ base::Result<Knowledge> load(const base::Files& files, const std::filesystem::pa
     if (wanted && name.ends_with(".xml")) loader.parts_list_at(parts / name);
   }
   loader.grading_at(data / "shared" / "grading" / "grading.xml");
+  loader.marks_below(data);
   return std::move(loader).done();
 }
 
