@@ -1,23 +1,28 @@
 #include "app/issue.h"
 
 #include <algorithm>
-#include <set>
+#include <iterator>
+#include <stdexcept>
+#include <string_view>
 #include <utility>
 
 #include "app/check.h"
+#include "app/design.h"
 #include "app/editions.h"
+#include "app/survivors.h"
 #include "assess/assessment.h"
 #include "document/document.h"
 #include "knowledge/knowledge.h"
 #include "layout/lay_out.h"
 #include "pdf/draw.h"
 #include "photo/jpeg.h"
+#include "photo/remarks.h"
+#include "record/enum_words.h"
 #include "recordfile/record_file.h"
-#include "report/template.h"
+#include "recordfile/withhold.h"
 #include "report/write.h"
 #include "seal/digest.h"
 #include "seal/short_code.h"
-#include "text/font_book.h"
 
 namespace winchbook::app {
 namespace {
@@ -29,108 +34,64 @@ using base::Result;
 constexpr std::uintmax_t kMostProfileBytes = std::uintmax_t{4} << 20U;
 constexpr const char* kColourProfile = "/usr/share/color/icc/sRGB.icc";
 
-struct Design {
-  report::Template chapters;
-  document::Style style;
-  words::Catalogue words;
+/// The record as its reader may see it, and how it came of the full one.
+struct Shown {
+  recordfile::LoadedRecord record;
+  recordfile::Withholding withheld;
 };
 
-/// Puts the template's own words in the place of the program's.
-Diagnostics reword(const report::Template& chapters, const fs::path& file,
-                   words::Catalogue& words) {
-  Diagnostics faults;
-  words::Messages own;
-  for (const auto& [key, pattern] : chapters.rewordings) {
-    if (!words.has(key)) {
-      faults.push_back(base::error_at({file.string(), 0, 0},
-                                      "there is no message \"" + key + "\" to reword",
-                                      "take a key of shared/words/en-GB.xml", "template-words"));
-    }
-    words.reword(key, pattern);
-    own.insert_or_assign(key, pattern);
-  }
-  for (base::Diagnostic& fault : words::Catalogue(words.language(), std::move(own)).faults()) {
-    fault.where.file = file.string();
-    faults.push_back(std::move(fault));
-  }
-  return faults;
-}
-
-Result<Design> read_design(const World& world, const IssueRequest& request,
-                           const std::string& language) {
-  const fs::path file = request.design.empty()
-                            ? world.data / "report-templates" / (request.document + ".xml")
-                            : request.design;
-  if (request.design.empty() && !world.files.exists(file)) {
-    return base::error("there is no document \"" + request.document + "\"",
-                       "ask for keepsake, or name a template with --template", "document");
-  }
-  const auto schema = read_schema(world, "template-1.xsd");
+/// A withheld edition is a record like any other: it keeps the schema and the rules.
+Result<Shown> shown_to(const World& world, record::Reader reader,
+                       const recordfile::LoadedRecord& full) {
+  auto withheld = recordfile::withhold(full, reader);
+  if (!withheld) return withheld.faults();
+  const auto schema = recordfile::load_schema(world.files, world.data / "schemas");
   if (!schema) return schema.faults();
-  const auto document = read_xml(world, file);
-  if (!document) return document.faults();
-  auto chapters = report::read_template(*document, *schema);
-  if (!chapters) return chapters.faults();
-  const auto style_document = read_xml(world, file.parent_path() / chapters->style_file);
-  if (!style_document) return style_document.faults();
-  const std::string paper = !request.paper.empty()     ? request.paper
-                            : !chapters->paper.empty() ? chapters->paper
-                                                       : report::paper_of(language);
-  auto style = report::read_style(*style_document, *schema, paper);
-  if (!style) return style.faults();
-  auto words = read_words(world, language, *schema);
-  if (!words) return words.faults();
-  if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
-  return Design{std::move(chapters).value(), std::move(style).value(), std::move(words).value()};
+  auto record = recordfile::read_bytes(full.file, withheld->bytes, *schema);
+  if (!record) {
+    throw std::logic_error("the withheld edition is no record: " +
+                           base::to_string(record.faults().front()));
+  }
+  record.value().folder = full.folder;
+  return Shown{std::move(record).value(), std::move(withheld).value()};
 }
 
-Result<text::FontBook> open_fonts(const World& world, const document::Style& style) {
-  const fs::path file = world.data / "shared" / "fonts.txt";
-  const auto bytes = world.files.read(file, kMostProfileBytes);
-  if (!bytes) return bytes.faults();
-  auto entries = text::read_fonts_list(*bytes, file.string());
-  if (!entries) return entries.faults();
-  text::FontBook book(std::move(entries).value());
-  std::set<std::string> names(style.fallback.begin(), style.fallback.end());
-  for (const document::TypeStyle& type : style.type) {
-    for (const std::string& name :
-         {type.family.regular, type.family.italic, type.family.bold, type.family.bold_italic}) {
-      if (!name.empty()) names.insert(name);
-    }
-  }
-  for (const std::string& name : names) {
-    if (!book.knows(name)) {
-      return base::error_at({file.string(), 0, 0}, "there is no face \"" + name + "\"",
-                            "add it to this list, or name another in the style", "font-name");
-    }
-  }
-  return book;
-}
-
-/// Reads every photograph once, and makes sure that it is the one the record knows.
+/// Reads every photograph once, and makes sure that it is the one the record knows; gives those
+/// that are shown. The edition has the same photographs in the same order, if by other ids.
 Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
-                                                const recordfile::LoadedRecord& loaded) {
+                                                const recordfile::LoadedRecord& full,
+                                                const recordfile::LoadedRecord& shown,
+                                                record::Reader reader) {
   std::vector<pdf::Jpeg> photographs;
   Diagnostics faults;
-  for (const record::Photo& photo : loaded.record.photos) {
+  for (std::size_t i = 0; i < full.record.photos.size(); ++i) {
+    const record::Photo& photo = full.record.photos[i];
     if (photo.withheld) continue;
-    if (auto fault = fault_of_place(world.files, loaded.folder, photo.file)) {
-      fault->where = loaded.where(photo.id.text);
+    if (auto fault = fault_of_place(world.files, full.folder, photo.file)) {
+      fault->where = full.where(photo.id.text);
       faults.push_back(std::move(*fault));
       continue;
     }
-    auto bytes = world.files.read(loaded.folder / photo.file, photo::kMostBytes);
+    auto bytes = world.files.read(full.folder / photo.file, photo::kMostBytes);
     const bool same = bytes && seal::hex(seal::fingerprint(*bytes)) == photo.sha256;
     const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});
     if (!facts) {
       faults.push_back(
-          base::error_at(loaded.where(photo.id.text),
+          base::error_at(full.where(photo.id.text),
                          "photograph \"" + photo.file + "\" is not there or not as it was recorded",
                          "run winchbook check to see what is wrong with it", "photo-changed"));
       continue;
     }
-    photographs.push_back({photo.id.text, std::move(bytes).value(), facts->width, facts->height,
-                           facts->colour == photo::Colour::grey ? 1 : 3,
+    if (shown.record.photos[i].withheld) continue;
+    if (facts->tells_where_taken && reader != record::Reader::owner) {
+      faults.push_back(base::error_at(
+          full.where(photo.id.text),
+          "photograph \"" + photo.file + "\" says where it was taken, and that is an address",
+          "take its metadata out without loss, and write its new SHA-256", "withheld-survives"));
+      continue;
+    }
+    photographs.push_back({shown.record.photos[i].id.text, std::move(bytes).value(), facts->width,
+                           facts->height, facts->colour == photo::Colour::grey ? 1 : 3,
                            static_cast<int>(facts->orientation), false, facts->icc_profile});
   }
   if (!faults.empty()) return faults;
@@ -150,9 +111,10 @@ std::string kept_name(const report::Edition& edition) {
   return "issued/" + edition.document + "-" + std::to_string(edition.number) + ".pdf";
 }
 
-/// The edition that would be issued now.
+/// The edition that would be issued now; `withheld` are the digests in the record it carries.
 Result<report::Edition> next_edition(const World& world, const IssueRequest& request,
-                                     const recordfile::LoadedRecord& loaded) {
+                                     const recordfile::LoadedRecord& loaded,
+                                     const std::vector<std::string>& withheld) {
   const auto issued = read_editions(world, loaded.folder);
   if (!issued) return issued.faults();
   report::Edition edition;
@@ -171,6 +133,8 @@ Result<report::Edition> next_edition(const World& world, const IssueRequest& req
   edition.code =
       seal::grouped(seal::short_code({fingerprint, edition.document, std::to_string(edition.number),
                                       base::iso_text(edition.date)}));
+  edition.withheld = withheld.size();
+  if (!withheld.empty()) edition.withheld_root = seal::hex(seal::merkle_root(withheld));
   // The page prints it in three words.
   std::replace(edition.code.begin(), edition.code.end(), '-', ' ');
   return edition;
@@ -189,16 +153,20 @@ pdf::Contents contents_of(const World& world, const document::Document& written,
   return contents;
 }
 
-fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord& loaded) {
+/// Beside the record: "keepsake.pdf", and "keepsake-stranger.pdf" when it is not written for the
+/// document's usual reader, so that neither is written over the other.
+fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord& loaded,
+                     std::string_view unusual_reader) {
   if (!request.output.empty()) return request.output;
-  return loaded.folder / (request.document + ".pdf");
+  std::string name = request.document;
+  if (!unusual_reader.empty()) name += "-" + std::string(unusual_reader);
+  return loaded.folder / (name + ".pdf");
 }
 
 /// A file that is there and is no PDF is somebody's work, perhaps the record itself; and what is in
 /// issued/ is never written over.
-Diagnostics faults_of_output(const World& world, const IssueRequest& request,
+Diagnostics faults_of_output(const World& world, const fs::path& output,
                              const recordfile::LoadedRecord& loaded) {
-  const fs::path output = output_path(request, loaded);
   const base::Location where{output.string(), 0, 0};
   const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
   if (!world.files.is_folder(folder)) {
@@ -218,63 +186,138 @@ Diagnostics faults_of_output(const World& world, const IssueRequest& request,
                          "name another file; this one was left as it is", "file-output")};
 }
 
-Diagnostics write_files(const World& world, const IssueRequest& request,
-                        const recordfile::LoadedRecord& loaded, const report::Edition& edition,
-                        const std::string& bytes) {
-  if (!request.final) return world.files.write_aside(output_path(request, loaded), bytes);
+/// What goes where once everything is drawn.
+struct Finished {
+  fs::path output;
+  const report::Edition& edition;
+  record::Reader reader = record::Reader::owner;
+  bool final = false;
+  const std::string& bytes;
+};
+
+Diagnostics write_files(const World& world, const recordfile::LoadedRecord& loaded,
+                        const Finished& finished) {
+  if (!finished.final) return world.files.write_aside(finished.output, finished.bytes);
+  const report::Edition& edition = finished.edition;
   // Listed and kept first: a book that claims an edition must have one.
-  Diagnostics faults = keep_edition(
-      world, loaded.folder,
-      {edition.document, edition.number, base::iso_text(edition.date), request.reader,
-       kept_name(edition), edition.fingerprint, edition.code, "winchbook " + world.version},
-      bytes);
+  Diagnostics faults =
+      keep_edition(world, loaded.folder,
+                   {edition.document, edition.number, base::iso_text(edition.date),
+                    std::string(record::word_of(finished.reader)), kept_name(edition),
+                    edition.fingerprint, edition.code, "winchbook " + world.version},
+                   finished.bytes);
   if (base::has_error(faults)) return faults;
-  return world.files.write_aside(output_path(request, loaded), bytes);
+  return world.files.write_aside(finished.output, finished.bytes);
+}
+
+/// Nothing that was withheld may be left anywhere in what the reader gets.
+Diagnostics survivors_in(const World& world, const Design& design,
+                         const recordfile::LoadedRecord& full, const Shown& shown,
+                         record::Reader reader, const document::Document& written,
+                         const std::vector<pdf::Jpeg>& photographs) {
+  if (shown.withheld.taken.empty()) return {};
+  const auto names = read_name_words(world);
+  if (!names) return names.faults();
+  std::vector<Offered> offered{{"the document's own words",
+                                {design.file.string(), 0, 0},
+                                document::dump(written),
+                                "take it out of the template's or the program's words"}};
+  const auto& shown_photos = shown.record.record.photos;
+  for (const pdf::Jpeg& photograph : photographs) {
+    const auto found =
+        std::find_if(shown_photos.begin(), shown_photos.end(),
+                     [&](const record::Photo& one) { return one.id.text == photograph.id; });
+    const auto index = static_cast<std::size_t>(found - shown_photos.begin());
+    offered.push_back({"what photograph \"" + found->file + "\" says of itself",
+                       full.where(full.record.photos[index].id.text),
+                       photo::remarks_in(photograph.bytes),
+                       "take its metadata out without loss, and write its new SHA-256"});
+  }
+  return survivors({full, shown.withheld, reader, *names}, offered);
+}
+
+/// Layout knows words, not files: the place of a character no face has is where the record first
+/// holds it.
+Diagnostics with_places(Diagnostics faults, const recordfile::LoadedRecord& full) {
+  const xml::Source source(full.file, full.bytes);
+  for (base::Diagnostic& fault : faults) {
+    const std::size_t quoted = fault.message.find('"');
+    if (fault.rule != "missing-glyph" || quoted == std::string::npos) continue;
+    const std::size_t end = fault.message.find('"', quoted + 2);
+    const std::string character = fault.message.substr(quoted + 1, end - quoted - 1);
+    const std::size_t at = full.bytes.find(character);
+    if (at != std::string::npos) fault.where = source.where(at);
+  }
+  return faults;
+}
+
+/// What is printed, and what it was made from.
+struct Made {
+  const recordfile::LoadedRecord& full;
+  const Shown& shown;
+  const Design& design;
+  const report::Edition& edition;
+};
+
+Result<document::Document> write(const World& world, const Made& made,
+                                 const std::vector<pdf::Jpeg>& photographs) {
+  const record::Record& record = made.shown.record.record;
+  const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
+  if (!knowledge) return knowledge.faults();
+  const assess::Assessment assessment = assess::assess(record, *knowledge);
+  // From here on nothing computes a fact.
+
+  const auto facts = facts_of(photographs);
+  return report::write(
+      {record, assessment, made.design.chapters, made.design.words, made.edition, facts});
 }
 
 }  // namespace
 
 Result<Issued> issue(const World& world, const IssueRequest& request) {
-  const auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
-  if (!loaded) return loaded.faults();
+  const auto full = recordfile::read(world.files, request.record, world.data / "schemas");
+  if (!full) return full.faults();
+  const auto design =
+      read_design(world, {request.document, request.design, request.paper, full->record.language});
+  if (!design) return design.faults();
+  const record::Reader reader = request.reader.value_or(design->chapters.reader);
+  const bool unusual = reader != design->chapters.reader;
+  const fs::path output =
+      output_path(request, *full, unusual ? record::word_of(reader) : std::string_view{});
   if (request.give == IssueRequest::Give::pdf) {
-    Diagnostics faults = faults_of_output(world, request, *loaded);
+    Diagnostics faults = faults_of_output(world, output, *full);
     if (base::has_error(faults)) return faults;
   }
-  auto photographs = read_photographs(world, *loaded);
+  const auto shown = shown_to(world, reader, *full);
+  if (!shown) return shown.faults();
+  auto photographs = read_photographs(world, *full, shown->record, reader);
   if (!photographs) return photographs.faults();
-  // From here on the record is valid and does not change; XML is gone.
+  // From here on the record is valid, holds what its reader may see, and does not change.
 
-  const auto knowledge =
-      knowledge::load(world.files, world.data, assess::word(loaded->record.reel.kind));
-  if (!knowledge) return knowledge.faults();
-  const assess::Assessment assessment = assess::assess(loaded->record, *knowledge);
-  // From here on nothing computes a fact.
-
-  const auto design = read_design(world, request, loaded->record.language);
-  if (!design) return design.faults();
-  const auto edition = next_edition(world, request, *loaded);
+  const auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
-  const auto facts = facts_of(*photographs);
-  const auto written =
-      report::write({loaded->record, assessment, design->chapters, design->words, *edition, facts});
+  const Made made{*full, *shown, *design, *edition};
+  const auto written = write(world, made, *photographs);
   if (!written) return written.faults();
   // From here on there is only a document.
 
   Issued issued;
   issued.edition = edition->number;
   issued.code = edition->code;
-  issued.warnings = loaded->warnings;
+  issued.warnings = full->warnings;
+  Diagnostics left = survivors_in(world, *design, *full, *shown, reader, *written, *photographs);
+  if (base::has_error(left)) return left;
+  std::move(left.begin(), left.end(), std::back_inserter(issued.warnings));
   if (request.give == IssueRequest::Give::words) {
     issued.text = document::dump(*written);
     return issued;
   }
-  const auto fonts = open_fonts(world, design->style);
+  const auto fonts = open_fonts(world, *design);
   if (!fonts) return fonts.faults();
   const auto pages = layout::lay_out(*written, design->style, *fonts);
   // A face that is not there lacks every character: the cause is told, not its consequences.
   if (base::has_error(fonts->faults())) return fonts->faults();
-  if (!pages) return pages.faults();
+  if (!pages) return with_places(pages.faults(), *full);
   issued.pages = pages->pages.size();
   // From here on every position is fixed.
 
@@ -282,16 +325,17 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
     issued.text = layout::dump(*pages);
     return issued;
   }
-  pdf::Contents contents = contents_of(world, *written, *edition, *loaded);
+  pdf::Contents contents = contents_of(world, *written, *edition, shown->record);
   contents.photographs = std::move(photographs).value();
   auto profile = world.files.read(kColourProfile, kMostProfileBytes);
   if (!profile) return profile.faults();
   contents.icc_profile = std::move(profile).value();
   const auto bytes = pdf::draw(*pages, contents, *fonts);
   if (!bytes) return bytes.faults();
-  const Diagnostics faults = write_files(world, request, *loaded, *edition, *bytes);
+  const Diagnostics faults =
+      write_files(world, *full, {output, *edition, reader, request.final, *bytes});
   if (base::has_error(faults)) return faults;
-  issued.file = output_path(request, *loaded);
+  issued.file = output;
   return issued;
 }
 

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 
 #include "app/world.h"
 #include "base/edtf_date.h"
+#include "record/people.h"
 
 namespace winchbook::app {
 
@@ -14,9 +16,9 @@ struct IssueRequest {
 
   std::filesystem::path record;  ///< a reel's folder or its record.xml
   std::string document = "keepsake";
-  std::filesystem::path design;  ///< a template file; empty: the program's own of that name
-  std::string paper;             ///< "a4" or "letter"; empty: template, then region
-  std::string reader = "owner";
+  std::filesystem::path design;          ///< a template file; empty: the program's own of that name
+  std::string paper;                     ///< "a4" or "letter"; empty: template, then region
+  std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
   base::Day date;
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   bool final = false;            ///< listed in editions.xml and kept in issued/
@@ -32,9 +34,10 @@ struct Issued {
   base::Diagnostics warnings;
 };
 
-/// Reads, assesses, writes, lays out and draws one document. Errors: everything wrong with the
-/// record; a photograph that is not what the record says; a character no face has; a folder that
-/// cannot be written to. Nothing is left half written.
+/// Reads, withholds, assesses, writes, lays out and draws one document. Errors: everything wrong
+/// with the record; something withheld that has no salt, or that survives elsewhere; a photograph
+/// that is not what the record says; a character no face has; a folder that cannot be written to.
+/// Nothing is left half written.
 [[nodiscard]] base::Result<Issued> issue(const World& world, const IssueRequest& request);
 
 }  // namespace winchbook::app

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "cli/command.h"
+#include "record/enum_words.h"
 
 namespace winchbook::cli {
 namespace {
@@ -30,13 +31,21 @@ Exit wrong(std::ostream& err, const base::Diagnostics& faults) {
   return kCommandLineWrong;
 }
 
+/// Names of documents and papers, however they are typed.
+std::string in_small_letters(std::string text) {
+  for (char& letter : text) {
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
+  }
+  return text;
+}
+
 Exit issue(const Options& options, Surroundings& surroundings) {
   app::IssueRequest request;
   request.record = options.record;
-  request.document = options.document;
+  request.document = in_small_letters(options.document);
   request.design = options.design;
-  request.paper = options.paper;
-  if (!options.reader.empty()) request.reader = options.reader;
+  request.paper = in_small_letters(options.paper);
+  if (!options.reader.empty()) request.reader = record::value_of<record::Reader>(options.reader);
   request.output = options.output;
   request.final = options.final;
   request.date = surroundings.today;
@@ -67,12 +76,15 @@ Exit issue(const Options& options, Surroundings& surroundings) {
 Action add_issue(CLI::App& app) {
   auto options = std::make_shared<Options>();
   app.add_option("PATH", options->record, "the reel's folder, or its record.xml")->required();
-  app.add_option("--document", options->document, "which document: keepsake");
+  app.add_option("--document", options->document,
+                 "which document: keepsake, or another of report-templates/");
   app.add_option("-o,--output", options->output,
                  "the PDF to write; left out, it stands beside the record");
   app.add_option("--date", options->date, "the day of issue, as 2026-06-19; left out, today");
-  app.add_option("--for", options->reader, "who will read it: owner")
-      ->check(CLI::IsMember({"owner"}));
+  app.add_option("--for", options->reader,
+                 "who will read it: owner, insurer or stranger; what they may not see is withheld. "
+                 "Left out, the document's usual reader")
+      ->check(CLI::IsMember({"owner", "insurer", "stranger"}));
   app.add_option("--paper", options->paper, "a4 or letter; left out, the region's own");
   app.add_option("--template", options->design, "a template file of your own");
   app.add_flag("--final", options->final,

@@ -23,6 +23,8 @@ struct Edition {
   std::string code;                       ///< "K7QM 4XT2 9DHW"
   std::string fingerprint;                ///< 64 hexadecimal digits
   std::vector<std::string> earlier = {};  ///< codes of earlier editions, earliest first
+  std::size_t withheld = 0;               ///< texts and photographs withheld from its reader
+  std::string withheld_root = {};         ///< 64 hexadecimal digits that bind them; empty: none
 };
 
 /// What the program saw in a photograph's file besides what the record says of it.

@@ -16,6 +16,13 @@ std::string in_fours(std::string_view digits) {
   return out;
 }
 
+/// The same in one line that may break between the fours.
+std::string in_one_line(std::string_view digits) {
+  std::string out = in_fours(digits);
+  std::replace(out.begin(), out.end(), '\n', ' ');
+  return out;
+}
+
 document::Text lines(std::string_view text) {
   document::Text out;
   while (!text.empty()) {
@@ -65,8 +72,19 @@ document::Facts facts(const Telling& telling) {
   for (const std::string& code : edition.earlier)
     earlier += (earlier.empty() ? "" : ", ") + code;
   add("seal.earlier", document::plain(earlier.empty() ? words.say("seal.none") : earlier));
+  const auto& photos = telling.record.photos;
+  const auto shown = std::count_if(photos.begin(), photos.end(),
+                                   [](const record::Photo& photo) { return !photo.withheld; });
   add("seal.inside",
-      document::plain(words.say("seal.inside-is", {{"count", telling.record.photos.size()}})));
+      document::plain(words.say("seal.inside-is", {{"count", static_cast<std::size_t>(shown)}})));
+  if (edition.withheld > 0) {
+    document::Text withheld =
+        document::plain(words.say("seal.withheld-is", {{"count", edition.withheld}}));
+    withheld.parts.emplace_back(document::LineEnd{});
+    for (auto& part : lines(in_fours(edition.withheld_root)).parts)
+      withheld.parts.push_back(std::move(part));
+    add("seal.withheld", std::move(withheld));
+  }
   return facts;
 }
 
@@ -76,16 +94,21 @@ std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
   const auto& words = telling.words;
   const Edition& edition = telling.edition;
   document::Chapter chapter = telling.chapter("seal-note");
-  std::string digits = in_fours(edition.fingerprint);
-  std::replace(digits.begin(), digits.end(), '\n', ' ');
   document::Paragraph note{document::with_lead(
       edition.code + ".",
       words.say("seal-note.words", {{"document", words.say("document." + edition.document)},
                                     {"edition", std::to_string(edition.number)},
                                     {"date", words.day(edition.date)},
-                                    {"fingerprint", digits}}))};
+                                    {"fingerprint", in_one_line(edition.fingerprint)}}))};
   note.manner = document::ParagraphManner::note;
   chapter.blocks.emplace_back(std::move(note));
+  if (edition.withheld > 0) {
+    document::Paragraph withheld = telling.sentence(
+        words.say("seal-note.withheld",
+                  {{"count", edition.withheld}, {"root", in_one_line(edition.withheld_root)}}));
+    withheld.manner = document::ParagraphManner::note;
+    chapter.blocks.emplace_back(std::move(withheld));
+  }
   return chapter;
 }
 
@@ -98,6 +121,15 @@ std::optional<document::Chapter> tell_seal(const Telling& telling) {
   chapter.blocks.emplace_back(std::move(seal));
   chapter.blocks.emplace_back(facts(telling));
   chapter.blocks.emplace_back(telling.sentence(telling.words.say("seal.check")));
+  if (edition.withheld > 0) {
+    chapter.blocks.emplace_back(document::Subhead{telling.words.say("seal.withheld-head")});
+    document::Paragraph how = telling.sentence(
+        telling.words.say("seal.withheld-how", {{"bench", telling.record.bench.name}}));
+    how.manner = document::ParagraphManner::unindented;
+    how.beside.emplace_back(document::SideNote{document::with_lead(
+        telling.words.say("seal.withheld-lead"), telling.words.say("seal.withheld-hand"))});
+    chapter.blocks.emplace_back(std::move(how));
+  }
   chapter.blocks.emplace_back(document::Subhead{telling.words.say("seal.paper-only")});
   document::Paragraph paper = telling.sentence(telling.words.say("seal.paper-only-is"));
   paper.manner = document::ParagraphManner::unindented;

@@ -1,0 +1,135 @@
+#include "app/design.h"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "report/write.h"
+
+namespace winchbook::app {
+namespace {
+
+namespace fs = std::filesystem;
+using base::Diagnostics;
+using base::Result;
+
+constexpr std::uintmax_t kMostListBytes = std::uintmax_t{1} << 20U;
+
+/// Puts the template's own words in the place of the program's.
+Diagnostics reword(const report::Template& chapters, const fs::path& file,
+                   words::Catalogue& words) {
+  Diagnostics faults;
+  words::Messages own;
+  for (const auto& [key, pattern] : chapters.rewordings) {
+    if (!words.has(key)) {
+      faults.push_back(base::error_at({file.string(), 0, 0},
+                                      "there is no message \"" + key + "\" to reword",
+                                      "take a key of shared/words/en-GB.xml", "template-words"));
+    }
+    words.reword(key, pattern);
+    own.insert_or_assign(key, pattern);
+  }
+  for (base::Diagnostic& fault : words::Catalogue(words.language(), std::move(own)).faults()) {
+    fault.where.file = file.string();
+    faults.push_back(std::move(fault));
+  }
+  return faults;
+}
+
+/// The documents the program has templates for.
+std::string documents_of(const World& world) {
+  const fs::path folder = world.data / "report-templates";
+  std::string names;
+  for (const std::string& name : world.files.names_in(folder)) {
+    if (!name.ends_with(".xml")) continue;
+    const auto file = read_xml(world, folder / name);
+    if (!file || std::string_view(file->root().name()) != "template") continue;
+    names += (names.empty() ? "" : ", ") + name.substr(0, name.size() - 4);
+  }
+  return names;
+}
+
+/// Where each face is named, so that a name nobody knows is told where it stands.
+std::map<std::string, base::Location> faces_of(const xml::Document& style) {
+  std::map<std::string, base::Location> faces;
+  for (const pugi::xml_node node : style.root().children()) {
+    const std::string_view kind = node.name();
+    if (kind != "family" && kind != "fallback") continue;
+    for (const pugi::xml_attribute attribute : node.attributes()) {
+      if (std::string_view(attribute.name()) == "name") continue;
+      faces.try_emplace(attribute.value(), style.where(node));
+    }
+  }
+  return faces;
+}
+
+/// A paper that was asked for and is not there is a fault of what was typed.
+Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
+  for (base::Diagnostic& fault : faults) {
+    if (fault.rule != "template-paper" || !fault.hint.starts_with("the papers are ")) continue;
+    fault = base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper");
+  }
+  return faults;
+}
+
+}  // namespace
+
+Result<Design> read_design(const World& world, const DesignRequest& request) {
+  const fs::path file = request.file.empty()
+                            ? world.data / "report-templates" / (request.document + ".xml")
+                            : request.file;
+  if (request.file.empty() && !world.files.exists(file)) {
+    return base::error(
+        "there is no document \"" + request.document + "\"",
+        "the documents are " + documents_of(world) + "; or name a template with --template",
+        "command-document");
+  }
+  const auto schema = read_schema(world, "template-1.xsd");
+  if (!schema) return schema.faults();
+  const auto document = read_xml(world, file);
+  if (!document) return document.faults();
+  auto chapters = report::read_template(*document, *schema);
+  if (!chapters) return chapters.faults();
+  const auto style_document = read_xml(world, file.parent_path() / chapters->style_file);
+  if (!style_document) return style_document.faults();
+  const std::string paper = !request.paper.empty()     ? request.paper
+                            : !chapters->paper.empty() ? chapters->paper
+                                                       : report::paper_of(request.language);
+  auto style = report::read_style(*style_document, *schema, paper);
+  if (!style) {
+    return request.paper.empty() ? style.faults() : told_as_typed(style.faults(), paper);
+  }
+  auto words = read_words(world, request.language, *schema);
+  if (!words) return words.faults();
+  if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
+  return Design{std::move(chapters).value(), std::move(style).value(), std::move(words).value(),
+                file, faces_of(*style_document)};
+}
+
+Result<text::FontBook> open_fonts(const World& world, const Design& design) {
+  const fs::path file = world.data / "shared" / "fonts.txt";
+  const auto bytes = world.files.read(file, kMostListBytes);
+  if (!bytes) return bytes.faults();
+  auto entries = text::read_fonts_list(*bytes, file.string());
+  if (!entries) return entries.faults();
+  text::FontBook book(std::move(entries).value());
+  const document::Style& style = design.style;
+  std::set<std::string> names(style.fallback.begin(), style.fallback.end());
+  for (const document::TypeStyle& type : style.type) {
+    for (const std::string& name :
+         {type.family.regular, type.family.italic, type.family.bold, type.family.bold_italic}) {
+      if (!name.empty()) names.insert(name);
+    }
+  }
+  for (const std::string& name : names) {
+    if (book.knows(name)) continue;
+    const auto named = design.faces.find(name);
+    return base::error_at(named == design.faces.end() ? base::Location{} : named->second,
+                          "there is no face \"" + name + "\"",
+                          "name a face of " + file.string() + ", or add a line to it",
+                          "template-face");
+  }
+  return book;
+}
+
+}  // namespace winchbook::app

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <string>
+
+#include "app/world.h"
+#include "base/result.h"
+#include "document/style.h"
+#include "report/template.h"
+#include "text/font_book.h"
+#include "words/catalogue.h"
+
+namespace winchbook::app {
+
+/// Which document is asked for, and how it should look.
+struct DesignRequest {
+  std::string document;        ///< "keepsake"
+  std::filesystem::path file;  ///< a template file; empty: the program's own of that name
+  std::string paper;           ///< empty: the template's, or that of the language's region
+  std::string language;        ///< of the record
+};
+
+/// A document's template, its style and its words, with the template's own words in them.
+struct Design {
+  report::Template chapters;
+  document::Style style;
+  words::Catalogue words;
+  std::filesystem::path file;                        ///< the template
+  std::map<std::string, base::Location> faces = {};  ///< where the style names each face
+};
+
+/// Errors: no such document or paper ("command-…"); what the schemas refuse; a message that is not
+/// there to be reworded.
+[[nodiscard]] base::Result<Design> read_design(const World& world, const DesignRequest& request);
+
+/// Opens the faces a design names. Errors: a face that shared/fonts.txt does not list, told with
+/// its place in the style.
+[[nodiscard]] base::Result<text::FontBook> open_fonts(const World& world, const Design& design);
+
+}  // namespace winchbook::app
