@@ -50,7 +50,7 @@ def dusted(g, col, r, c, amount):
     return g.mix(d, col, (.36, .335, .30)), g.lerp(d, r, .95)
 
 
-def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0.):
+def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0., tone=1.):
     """Old walnut under thin crazed shellac; the grain runs along Z. cracks: (split, hairline) masks over the back."""
     g = Nodes(name); ax = apart(g)
     o = g.n('VectorMath', 0, {0: g.n('CombineXYZ', 0, {0: ax[2], 1: ax[1], 2: ax[0]}), 1: shift}, operation='ADD')
@@ -68,6 +68,7 @@ def walnut(name, cracks=None, shift=(0., 0., 0.), chalk=0.):
     edge = g.step(g.n('NewGeometry', 7), .505, .56)
     rub = g.step(g.plus(g.mul(edge, .42), g.mul(hands, .62)), .56, .86)
     col = g.mix(g.mul(rub, .38), col, (.135, .074, .035))                               # shellac gone, wood dry
+    col = g.mix(1. - tone, col, (.010, .0055, .0035))
     craze = g.n('TexVoronoi', 0, {'Vector': o, 'Scale': 5.5, 'Randomness': 1.}, feature='DISTANCE_TO_EDGE')
     net = g.mul(g.step(craze, .030, .006), g.step(g.noise(o, .9, 4., .6), .40, .58))
     col = g.mix(g.mul(net, .35), col, (.050, .030, .017))
@@ -221,7 +222,7 @@ def disc_masks():
 
 def prepare():
     split, hair = crack_masks()
-    M['walnut back'] = walnut('walnutback', cracks=(split, hair), shift=(3.1, .7, 2.))
+    M['walnut back'] = walnut('walnutback', cracks=(split, hair), shift=(3.1, .7, 2.), tone=.55)
     M['walnut drum'] = walnut('walnutdrum', shift=(11., 2.2, 5.), chalk=.55)
     M['cross'] = brown_brass('crossbrass', rub=.20, stamp=cross_stamp(), half=5.2, turned=.15)
     letters, worn = disc_masks()

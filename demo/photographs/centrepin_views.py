@@ -8,7 +8,7 @@ import centrepin as cp
 from materials import M, wood
 from mesh import flat
 from props import card, ground, lint, window, world
-from views import bench, felt_ground, hero_light, look, tail_light
+from views import bench, felt_ground, hero_light, look
 
 
 def build(view):
@@ -25,21 +25,28 @@ def standing(turn):
 def hero():
     standing(-8); hero_light()
     card((48, -44, 30), (46, 40), 6500, (2, 0, 7), (.95, .97, 1.))
-    look((.60, -.2, 7.25), 56, 13, 20.4, 100, 14, focus=(2.2, -1.8, 7.2), roll=-.5)
+    look((.60, -.2, 7.15), 56, 13, 19.2, 100, 14, focus=(2.2, -1.8, 7.2), roll=-.5)
+
+
+def back_light():
+    """Raking, from the upper left, so that stamps and slots throw shadows."""
+    world(.26)
+    window((-40, 34, 46), (0, 0, 6), power=66000)
+    card((-46, -40, 30), (46, 36), 9500, (-2, 0, 6), (.95, .97, 1.)); card((-34, 46, 26), (40, 24), 7000, (0, 0, 4))
 
 
 def back():
-    standing(6); tail_light()
-    look((-2.3, -.25, 7.45), -72, 9, 18.2, 97, 15, focus=(-2.5, -.6, 7.2), roll=.6)
+    standing(6); back_light()
+    look((-2.3, -.15, 7.10), -72, 9, 19.2, 97, 15, focus=(-2.5, -.6, 7.2), roll=.6)
 
 
 def strap():
-    standing(6); tail_light()
+    standing(6); back_light()
     look((-2.2, -2.6, 3.95), -70, 14, 6.6, 105, 26, focus=(-2.4, -3.1, 3.7), roll=.8)
 
 
 def screws():
-    standing(6); tail_light()
+    standing(6); back_light()
     look((-2.1, -3.45, 7.62), -70, 12, 5.0, 105, 26, focus=(-2.3, -3.6, 7.6), roll=-1.)
 
 
