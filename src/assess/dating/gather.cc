@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "assess/dating/tables.h"
+
 namespace winchbook::assess::dating {
 namespace {
 
@@ -128,10 +130,13 @@ class Gathering {
 
 }  // namespace
 
-Gathered gather(const record::Record& record, const knowledge::Knowledge&) {
+Gathered gather(const record::Record& record, const knowledge::Knowledge& knowledge) {
   Gathered out;
   Gathering gathering(record, out);
+  const Tables tables{knowledge.marks, knowledge.makers};
   gathering.add_marks();
+  read_marks(record, tables, out);
+  add_materials(record, tables, out);
   gathering.add_pieces();
   gathering.add_custody();
   return out;

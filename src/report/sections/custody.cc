@@ -1,126 +1,16 @@
-#include <utility>
-
+#include "report/provenance.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
-namespace {
-
-using record::CustodyGap;
-using record::CustodyStep;
-
-/// From when to when, as far as anybody knows; empty when nobody does.
-std::string between(const Telling& telling, const std::optional<base::EdtfDate>& from,
-                    const std::optional<base::EdtfDate>& until) {
-  const auto& words = telling.words;
-  if (from && until) {
-    return words.say("custody.from-until",
-                     {{"from", words.date(*from)}, {"until", words.date(*until)}});
-  }
-  if (from) return words.say("custody.from", {{"from", words.date(*from)}});
-  if (until) return words.say("date.until", {{"last", words.date(*until)}});
-  return "";
-}
-
-/// "Augusta Merrow [1911/1979], purser of the Ellery Sound ferry, bought new, 1948": the holder,
-/// who they were, how it came to them, and when.
-document::Text step_words(const Telling& telling, const CustodyStep& step, bool same_holder) {
-  const record::Person* person = find(telling.record, step.holder);
-  document::Text text = document::plain(same_holder ? telling.words.say("custody.the-same")
-                                                    : telling.name(step.holder));
-  const auto add = [&](std::string words) {
-    text.parts.emplace_back(document::Run{std::move(words)});
-  };
-  if (!same_holder && person != nullptr && person->lived && record::told(person->name) != nullptr) {
-    add(telling.words.say("custody.lived", {{"dates", telling.words.date(*person->lived)}}));
-  }
-  if (step.held != record::Held::both) {
-    add(", " + telling.words.say("held." + std::string(record::word_of(step.held))));
-  }
-  if (!step.how.empty()) {
-    add(", ");
-    if (step.certainty != record::Certainty::certain) {
-      add(telling.words.say("custody." + std::string(record::word_of(step.certainty))) + " ");
-    }
-    for (auto& part : telling.text(step.how).parts)
-      text.parts.push_back(std::move(part));
-  }
-  // The next holder's beginning is this one's end.
-  if (std::string when = between(telling, step.from, std::nullopt); !when.empty()) {
-    text.parts.emplace_back(document::Run{", " + when});
-  }
-  return text;
-}
-
-document::Text gap_words(const Telling& telling, const CustodyGap& gap) {
-  document::Text text = document::plain(telling.words.say("custody.gap-open"));
-  std::string when = between(telling, gap.from, gap.until);
-  if (gap.from && !gap.until) {
-    when = telling.words.say("date.from", {{"first", telling.words.date(*gap.from)}});
-  }
-  if (!when.empty()) {
-    text.parts.emplace_back(document::Run{", " + when});
-  }
-  if (!gap.what.empty()) text.parts.emplace_back(document::Run{": "});
-  for (auto& part : telling.text(gap.what).parts)
-    text.parts.push_back(std::move(part));
-  text.parts.emplace_back(document::Run{telling.words.say("custody.gap-close")});
-  return text;
-}
-
-/// The provenance in one paragraph: a semicolon hands on directly, a full stop says we do not know
-/// what came between.
-document::Text told(const Telling& telling, std::vector<document::Text>& notes) {
-  document::Text out;
-  const auto& custody = telling.record.custody;
-  for (std::size_t i = 0; i < custody.size(); ++i) {
-    const auto* step = std::get_if<CustodyStep>(&custody[i]);
-    const auto* before = i > 0 ? std::get_if<CustodyStep>(&custody[i - 1]) : nullptr;
-    const bool same = step != nullptr && before != nullptr && before->holder == step->holder;
-    document::Text words = step != nullptr ? step_words(telling, *step, same)
-                                           : gap_words(telling, std::get<CustodyGap>(custody[i]));
-    for (auto& part : words.parts)
-      out.parts.push_back(std::move(part));
-    const bool last = i + 1 == custody.size();
-    const bool direct =
-        !last && step != nullptr && std::holds_alternative<CustodyStep>(custody[i + 1]);
-    out.parts.emplace_back(document::Run{direct ? ";" : "."});
-    if (step != nullptr && !step->source.empty()) {
-      notes.push_back(document::plain(step->source));
-      out.parts.emplace_back(document::NoteMark{static_cast<int>(notes.size())});
-    }
-    if (!last) out.parts.emplace_back(document::Run{" "});
-  }
-  return out;
-}
-
-/// Held for work only, stay by stay.
-std::string stays(const Telling& telling) {
-  std::vector<std::string> told;
-  for (const record::Visit& visit : telling.record.visits) {
-    const std::string from = telling.words.date(visit.taken_in);
-    if (visit.hand_back) {
-      told.push_back(
-          telling.words.say("custody.from-until",
-                            {{"from", from}, {"until", telling.words.date(visit.hand_back->on)}}));
-    } else {
-      told.push_back(telling.words.say("date.since", {{"first", from}}));
-    }
-  }
-  return telling.words.say(
-      "custody.bench", {{"bench", telling.record.bench.name}, {"dates", telling.words.list(told)}});
-}
-
-}  // namespace
 
 std::optional<document::Chapter> tell_custody(const Telling& telling) {
   if (telling.record.custody.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("custody");
   document::Notes notes;
-  document::Paragraph paragraph{told(telling, notes.notes)};
-  paragraph.beside.emplace_back(document::SideNote{document::with_lead(
-      telling.words.say("custody.how-to-read"), telling.words.say("custody.key"))});
+  document::Paragraph paragraph{provenance(telling, notes.notes)};
+  paragraph.beside.emplace_back(document::SideNote{provenance_key(telling)});
   chapter.blocks.emplace_back(std::move(paragraph));
-  chapter.blocks.emplace_back(telling.sentence(stays(telling)));
+  chapter.blocks.emplace_back(telling.sentence(stays_at_bench(telling)));
   if (!notes.notes.empty()) chapter.blocks.emplace_back(std::move(notes));
   return chapter;
 }

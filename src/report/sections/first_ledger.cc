@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "report/dating_words.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -115,6 +116,28 @@ std::string name_of(const Telling& telling, const PieceRow& row) {
                            {{"name", row.name}, {"count", telling.words.spelled(row.seats)}});
 }
 
+/// The piece in this row, when its marks do not agree with the others'.
+const assess::dating::Suspect* suspect_of(const Telling& telling, const PieceRow& row) {
+  return row.found.piece ? telling.assessment.dating.suspect(*row.found.piece) : nullptr;
+}
+
+/// What the dating proposes is told beside the record's own answer, which stands.
+void add_proposal(const Telling& telling, const assess::dating::Suspect& suspect, Text& words) {
+  words.parts.emplace_back(document::LineEnd{});
+  words.parts.emplace_back(document::Run{
+      .text = telling.words.say(suspect.already_open ? "ledger.marks-disagree"
+                                                     : "ledger.proposed-not-determined"),
+      .italic = true});
+}
+
+/// The reasons for what the dating proposes, a sentence for each piece.
+std::string proposals(const Telling& telling) {
+  std::vector<std::string> reasons;
+  for (const auto& suspect : telling.assessment.dating.suspects)
+    reasons.push_back(disagreement(telling, suspect));
+  return joined(reasons);
+}
+
 document::Row ledger_row(const Telling& telling, const PieceRow& row) {
   const std::string surface_found = surface_words(telling, row.found);
   const std::string surface_left = surface_words(telling, row.left);
@@ -123,7 +146,9 @@ document::Row ledger_row(const Telling& telling, const PieceRow& row) {
   out.anchor = "row-" + std::to_string(row.number);
   out.cells.push_back({document::plain(std::to_string(row.number))});
   out.cells.push_back({document::plain(name_of(telling, row))});
-  out.cells.push_back({standing_words(telling, row.found.standing, false)});
+  Text found = standing_words(telling, row.found.standing, false);
+  if (const auto* suspect = suspect_of(telling, row)) add_proposal(telling, *suspect, found);
+  out.cells.push_back({std::move(found)});
   out.cells.push_back(
       {same_standing ? same(telling) : standing_words(telling, row.left.standing, true)});
   out.cells.push_back({document::plain(surface_found)});
@@ -217,7 +242,7 @@ document::Table ledger(const Telling& telling, const Finding& finding, bool smal
   std::size_t untold = 0;
   std::string assembly;
   for (const PieceRow& row : finding.rows) {
-    if (!all && plainly_original(row)) {
+    if (!all && plainly_original(row) && suspect_of(telling, row) == nullptr) {
       ++untold;
       continue;
     }
@@ -229,6 +254,10 @@ document::Table ledger(const Telling& telling, const Finding& finding, bool smal
   if (untold > 0) {
     table.below.parts.emplace_back(
         document::Run{" " + telling.words.say("ledger.and-more", {{"count", untold}})});
+  }
+  if (const std::string reasons = proposals(telling); !reasons.empty()) {
+    if (!table.below.parts.empty()) table.below.parts.emplace_back(document::LineEnd{});
+    table.below.parts.emplace_back(document::Run{reasons});
   }
   table.summary = telling.words.say("ledger.summary");
   return table;

@@ -1,0 +1,247 @@
+#include "report/dating_words.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace winchbook::report {
+namespace {
+
+namespace dating = assess::dating;
+using dating::DaySpan;
+using dating::EndUse;
+using dating::Evidence;
+using dating::Finding;
+using dating::LeftOut;
+using dating::Warning;
+using record::EndFirmness;
+using record::Marking;
+
+const Finding& finding_of(const Telling& telling) {
+  return telling.assessment.dating;
+}
+
+const Marking* mark_of(const Telling& telling, const Evidence& evidence) {
+  return evidence.marking ? find(telling.record, *evidence.marking) : nullptr;
+}
+
+std::string year(const base::Day& day) {
+  return std::to_string(day.year);
+}
+
+std::string names(const Telling& telling, const std::vector<record::PieceId>& pieces) {
+  std::vector<std::string> list;
+  for (const record::PieceId& piece : pieces) {
+    list.push_back(piece.empty() ? telling.words.say("dating.what-was-told")
+                                 : telling.words.say("dating.the-piece",
+                                                     {{"piece", telling.piece_name(piece)}}));
+  }
+  return telling.words.list(list);
+}
+
+const dating::Conflict* hard_conflict(const Finding& finding) {
+  const auto found = std::find_if(finding.conflicts.begin(), finding.conflicts.end(),
+                                  [](const auto& one) { return one.tier == dating::Tier::hard; });
+  return found == finding.conflicts.end() ? nullptr : &*found;
+}
+
+/// How many marks and other things speak of the year and count.
+std::size_t speaking(const Finding& finding) {
+  std::size_t count = 0;
+  for (const dating::Use& use : finding.uses) {
+    if (use.not_before == EndUse::counts || use.not_after == EndUse::counts) ++count;
+  }
+  return count;
+}
+
+/// The window leaves at most this many years: "together they leave little room".
+constexpr std::int64_t kLittleRoom = 5;
+
+std::string leaning(const Telling& telling, const Finding& finding) {
+  const auto& first = finding.window.not_before;
+  const auto& last = finding.window.not_after;
+  const bool little = first && last && last->day.year - first->day.year < kLittleRoom;
+  const std::size_t count = speaking(finding);
+  return telling.words.say(
+      "dating.leaning", {{"count", count},
+                         {"number", telling.words.spelled(static_cast<std::int64_t>(count), true)},
+                         {"room", little ? "little" : "some"}});
+}
+
+std::string not_fitting(const Telling& telling, const Finding& finding) {
+  std::vector<record::PieceId> pieces;
+  for (const dating::Suspect& suspect : finding.suspects) {
+    if (!suspect.one_of_several) pieces.push_back(suspect.piece);
+  }
+  if (pieces.empty()) return "";
+  return telling.words.capitalised(telling.words.say(
+      "dating.does-not-belong", {{"pieces", names(telling, pieces)}, {"count", pieces.size()}}));
+}
+
+struct DoubtRow {
+  Warning::Kind kind;
+  const char* key;
+};
+
+/// The doubts that a reader is told; the others are the bench's, and `winchbook date` tells them.
+constexpr std::array<DoubtRow, 6> kDoubts{{
+    {Warning::Kind::crossed_ends, "dating.doubt.crossed-ends"},
+    {Warning::Kind::made_soft_in_part, "dating.doubt.made-soft-in-part"},
+    {Warning::Kind::bench_against_table, "dating.doubt.bench-against-table"},
+    {Warning::Kind::after_arrival, "dating.doubt.after-arrival"},
+    {Warning::Kind::soft_gives_way, "dating.doubt.soft-gives-way"},
+    {Warning::Kind::written_outside, "dating.doubt.written-outside"},
+}};
+
+}  // namespace
+
+std::string quoted(const Telling& telling, const Marking& mark) {
+  const std::string* text = record::told(mark.text);
+  if (text == nullptr) return telling.words.say("mark.withheld");
+  return telling.words.say("mark.quoted", {{"text", text->substr(0, text->find('\n'))}});
+}
+
+document::Text quoted_whole(const Telling& telling, const Marking& mark) {
+  const std::string* text = record::told(mark.text);
+  if (text == nullptr) return document::plain(telling.words.say("mark.withheld"));
+  const std::string whole = telling.words.say("mark.quoted", {{"text", *text}});
+  document::Text lines;
+  for (std::size_t at = 0; at <= whole.size();) {
+    const std::size_t end = std::min(whole.find('\n', at), whole.size());
+    if (at > 0) lines.parts.emplace_back(document::LineEnd{});
+    lines.parts.emplace_back(document::Run{whole.substr(at, end - at)});
+    at = end + 1;
+  }
+  return lines;
+}
+
+std::string evidence_name(const Telling& telling, const Evidence& evidence) {
+  if (const Marking* mark = mark_of(telling, evidence)) return quoted(telling, *mark);
+  if (evidence.custody) return telling.words.say("dating.first-holder");
+  const std::string what =
+      evidence.what.empty() ? telling.words.say("dating.made-then") : evidence.what;
+  if (evidence.piece.empty()) return what;
+  return telling.words.say("dating.what-of-piece",
+                           {{"what", what}, {"piece", telling.piece_name(evidence.piece)}});
+}
+
+bool narrows(const Finding& finding, std::size_t i) {
+  return std::any_of(finding.steps.begin(), finding.steps.end(),
+                     [&](const dating::Step& step) { return step.evidence == i; });
+}
+
+document::Text evidence_because(const Telling& telling, const Evidence& evidence) {
+  const Marking* mark = mark_of(telling, evidence);
+  if (mark != nullptr && mark->says && !mark->says->because.empty())
+    return telling.text(mark->says->because);
+  if (!evidence.because.empty()) return document::plain(evidence.because);
+  if (mark != nullptr) return telling.text(mark->note);
+  return document::plain(evidence.source);
+}
+
+std::string why_left_out(const Telling& telling, std::size_t i) {
+  static constexpr std::array kKeys{"",
+                                    "dating.left-out.not-born-here",
+                                    "dating.left-out.made-at-bench",
+                                    "dating.left-out.put-in-by-bench",
+                                    "dating.left-out.from-donor",
+                                    "dating.left-out.content",
+                                    "dating.left-out.not-legible",
+                                    "dating.left-out.crossed",
+                                    "dating.left-out.after-arrival",
+                                    "dating.left-out.suspect"};
+  const dating::Use& use = finding_of(telling).uses.at(i);
+  if (use.left_out != LeftOut::no)
+    return telling.words.say(kKeys.at(static_cast<std::size_t>(use.left_out)));
+  const auto lost = [](EndUse end) { return end != EndUse::counts && end != EndUse::undecided; };
+  if (!lost(use.not_before) || !lost(use.not_after)) return "";
+  const bool aside = use.not_before == EndUse::set_aside || use.not_after == EndUse::set_aside;
+  return telling.words.say(aside ? "dating.left-out.set-aside" : "dating.left-out.gives-way");
+}
+
+std::string what_it_did(const Telling& telling, std::size_t i) {
+  const Finding& finding = finding_of(telling);
+  const std::string left_out = why_left_out(telling, i);
+  const Evidence& evidence = finding.evidence.at(i);
+  if (!evidence.not_before && !evidence.not_after) return "";
+  if (!left_out.empty()) return left_out;
+  const auto sets = [&](const std::optional<dating::WindowEnd>& end) {
+    return end && end->evidence == i;
+  };
+  const bool first = sets(finding.window.not_before);
+  const bool last = sets(finding.window.not_after);
+  if (first && last) return telling.words.say("dating.sets.both");
+  if (first) return telling.words.say("dating.sets.first");
+  if (last) return telling.words.say("dating.sets.last");
+  return "";
+}
+
+std::string years_in_words(const Telling& telling, const DaySpan& days) {
+  if (!days.first && !days.last) return "";
+  const char* form = "between";
+  if (!days.last) {
+    form = "from";
+  } else if (!days.first) {
+    form = "until";
+  } else if (days.first->year == days.last->year) {
+    form = "one";
+  }
+  return telling.words.say("dating.years", {{"form", form},
+                                            {"first", days.first ? year(*days.first) : ""},
+                                            {"last", days.last ? year(*days.last) : ""}});
+}
+
+std::string no_year_fits(const Telling& telling) {
+  const dating::Conflict* conflict = hard_conflict(finding_of(telling));
+  if (conflict == nullptr || conflict->alternatives_in_all < 2) return "";
+  std::string ways;
+  for (const dating::Alternative& way : conflict->alternatives) {
+    if (!ways.empty()) ways += telling.words.say("dating.or");
+    ways += names(telling, way.must_go);
+  }
+  const std::size_t more = conflict->alternatives_in_all - conflict->alternatives.size();
+  return telling.words.say("dating.no-year-fits", {{"ways", ways}, {"more", more}});
+}
+
+std::string dating_answer(const Telling& telling) {
+  const Finding& finding = finding_of(telling);
+  const std::string years = years_in_words(telling, finding.window.days());
+  if (std::string none = no_year_fits(telling); !none.empty()) return none;
+  if (years.empty()) return "";
+  const auto soft = [](const std::optional<dating::WindowEnd>& end) {
+    return end && end->firmness == EndFirmness::soft;
+  };
+  const bool likely = soft(finding.window.not_before) || soft(finding.window.not_after);
+  const std::string made =
+      telling.words.say("dating.made", {{"years", years}, {"sure", likely ? "likely" : "certain"}});
+  const std::string leans =
+      finding.attributed ? telling.words.say("dating.attributed") : leaning(telling, finding);
+  return joined({made, leans, not_fitting(telling, finding)});
+}
+
+std::string disagreement(const Telling& telling, const dating::Suspect& suspect) {
+  const std::string own = suspect.own.empty() ? telling.words.say("dating.two-things")
+                                              : years_in_words(telling, suspect.own);
+  return telling.words.say("dating.disagreement",
+                           {{"piece", telling.piece_name(suspect.piece)},
+                            {"own", own},
+                            {"others", years_in_words(telling, suspect.others)}});
+}
+
+std::vector<std::string> dating_doubts(const Telling& telling) {
+  const Finding& finding = finding_of(telling);
+  std::vector<std::string> doubts;
+  for (const dating::Suspect& suspect : finding.suspects)
+    doubts.push_back(disagreement(telling, suspect));
+  for (const Warning& warning : finding.warnings) {
+    const auto row = std::find_if(kDoubts.begin(), kDoubts.end(),
+                                  [&](const DoubtRow& one) { return one.kind == warning.kind; });
+    if (row == kDoubts.end()) continue;
+    const std::string name =
+        warning.evidence ? evidence_name(telling, finding.evidence.at(*warning.evidence)) : "";
+    doubts.push_back(telling.words.say(row->key, {{"mark", name}}));
+  }
+  return doubts;
+}
+
+}  // namespace winchbook::report
