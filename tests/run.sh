@@ -5,10 +5,10 @@
 #
 #   sh tests/run.sh             everything
 #   sh tests/run.sh STEP...     only these: build units sanitized house schemas transcripts documents
-#                               judge reading pictures format tidy
+#                               judge reading withholding pictures format tidy
 set -u
 cd "$(dirname "$0")/.." || exit 3
-steps=${*:-build units sanitized house schemas transcripts documents judge reading pictures format tidy}
+steps=${*:-build units sanitized house schemas transcripts documents judge reading withholding pictures format tidy}
 logs=build/logs
 jobs=$(nproc)
 passed=0
@@ -175,6 +175,10 @@ step_judge() {
 
 step_reading() {
   suite "reading order, words and contrast" $python tests/reading/check_reading.py demo/out
+}
+
+step_withholding() {
+  suite "what is withheld" $python tests/withholding/check_withheld.py build/winchbook build/withheld demo/out
 }
 
 step_pictures() {

@@ -76,6 +76,8 @@ class List {
         seen_(seen_anyway(search.full.record, search.reader)) {
     for (const Taken& taken : search.withheld.taken)
       add(taken);
+    for (const Taken& taken : search.withheld.unbound)
+      add(taken);
   }
 
   /// What stands at `words[at]`, the longest first; null when nothing does.
@@ -119,7 +121,7 @@ class List {
         whole(taken, phrase_of(taken.file));
         break;
     }
-    look_for({taken.salt}, taken);
+    if (!taken.salt.empty()) look_for({taken.salt}, taken);
   }
 
   void name(const Taken& taken) {

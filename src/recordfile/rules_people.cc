@@ -70,6 +70,15 @@ void salt_drawn(const LoadedRecord& loaded, Diagnostics& found) {
         fmt::format("person \"{}\" may have to be withheld, and has no salt", person.id.text),
         "write <salt> with 32 hexadecimal digits drawn at random"));
   }
+  for (const Marking& marking : loaded.record.markings) {
+    const bool nobody_s = marking.whose == MarkOf::owner && !marking.person;
+    if (!nobody_s || is_withheld(marking.text) || !marking.salt.empty()) continue;
+    found.push_back(warning_at(
+        loaded.where(marking.id.text),
+        fmt::format("owner's mark \"{}\" may have to be withheld, and has no salt",
+                    marking.id.text),
+        "write <salt> with 32 hexadecimal digits drawn at random, or <person> with whom it names"));
+  }
 }
 
 void salt_kept_secret(const LoadedRecord& loaded, Diagnostics& found) {

@@ -175,6 +175,7 @@ class Walk {
     out.splices = outermost(std::move(splices_));
     out.bytes = xml::spliced(document_.source().bytes(), out.splices);
     out.taken = std::move(taken_);
+    out.unbound = std::move(unbound_);
     out.digests = std::move(digests_);
     return out;
   }
@@ -204,7 +205,7 @@ class Walk {
     rename(node, "id");
     rename(node, "ref");
     if (name == "withheld") return digests_.emplace_back(folded(node.text().get())), void();
-    if (name == "story" && node.parent() == document_.root()) return leave_out(node);
+    if (name == "story" && node.parent() == document_.root()) return leave_out_prose(node);
     const record::PersonId person{name == "person" ? node.attribute("id").value() : ""};
     if (is_hidden(record_, reader_, person)) return hidden_person(node, *find(record_, person));
     const record::PersonId mentioned{name == "person" ? node.attribute("ref").value() : ""};
@@ -231,7 +232,7 @@ class Walk {
             child,
             {text->second, folded(own_text(child)), "", person.salt, "", person.id.text, {}});
       } else if (is_any_of(child.name(), {"who", "lived", "salt"})) {
-        leave_out(child);
+        leave_out_prose(child);
       } else {
         element(child);
       }
@@ -335,6 +336,18 @@ class Walk {
     splices_.push_back({lines.begin, lines.end});
   }
 
+  /// The names in it are looked for elsewhere all the same.
+  void leave_out_prose(pugi::xml_node node) {
+    leave_out(node);
+    for (const pugi::xpath_node& found : node.select_nodes(".//person[@ref]")) {
+      const record::PersonId id{found.node().attribute("ref").value()};
+      std::string text = folded(own_text(found.node()));
+      if (!is_hidden(record_, reader_, id) || text.empty()) continue;
+      unbound_.push_back({Taken::Kind::mention, std::move(text), "", "", "", id.text,
+                          document_.where(found.node())});
+    }
+  }
+
   void rename(pugi::xml_node node, const char* attribute) {
     const std::string* fresh = ids_.find(node.attribute(attribute).value());
     if (fresh == nullptr) return;
@@ -348,6 +361,7 @@ class Walk {
   NewIds ids_;
   std::vector<Splice> splices_;
   std::vector<Taken> taken_;
+  std::vector<Taken> unbound_;
   std::vector<std::string> digests_;
   std::set<std::string> without_salt_;
   base::Diagnostics faults_;
@@ -387,7 +401,7 @@ bool may_see(const Record& record, Reader reader, const Photo& photo) {
 }
 
 base::Result<Withholding> withhold(const LoadedRecord& full, Reader reader) {
-  if (reader == Reader::owner) return Withholding{full.bytes, {}, {}, {}};
+  if (reader == Reader::owner) return Withholding{full.bytes, {}, {}, {}, {}};
   const auto document = xml::Document::parse(full.file, full.bytes);
   if (!document) return document.faults();
   return Walk(*document, full.record, reader).done();

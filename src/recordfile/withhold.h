@@ -30,6 +30,7 @@ struct Taken {
 struct Withholding {
   std::string bytes;                 ///< the edition's record.xml
   std::vector<Taken> taken;          ///< in document order
+  std::vector<Taken> unbound;        ///< mentions in what is left out whole; they have no digest
   std::vector<std::string> digests;  ///< every digest that stands in `bytes`, in document order
   std::vector<xml::Splice> splices;  ///< how the full record became `bytes`, by offset
 

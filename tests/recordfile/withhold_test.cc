@@ -157,7 +157,7 @@ TEST_CASE("an inscription goes with the person it names, an owner's without one 
   const auto lent = withheld({engraving("<person ref=\"nell\"/>\n")});
   CHECK(digest_of(lent, "N. MERROW\nLANDING").size() == 64);
   CHECK(refused({engraving("")}) ==
-        "record.xml:135:5: error: marking \"mk-owner\" has to be withheld from a stranger, and has "
+        "record.xml:125:5: error: marking \"mk-owner\" has to be withheld from a stranger, and has "
         "no salt [withheld-salt]\n  hint: write <salt> with 32 hexadecimal digits drawn at random "
         "into it, or name with <person> somebody whom anyone may see\n");
 }
@@ -186,7 +186,7 @@ TEST_CASE("a photograph goes with whom it shows, and with a withheld mark in it"
 
 TEST_CASE("who has to be withheld and has no salt is told once") {
   CHECK(refused({{"      <salt>5f0c9a3be1d24c7780aa61b2c3d4e5f6</salt>\n", ""}}) ==
-        "record.xml:32:5: error: person \"nell\" has to be withheld from a stranger, and has no "
+        "record.xml:31:5: error: person \"nell\" has to be withheld from a stranger, and has no "
         "salt [withheld-salt]\n  hint: write <salt> with 32 hexadecimal digits drawn at random "
         "into it, or let anyone see the name with <named-to>\n");
 }

@@ -28,6 +28,8 @@ from report import ROOT, Report  # noqa: E402
 
 R = "{urn:winchbook:record:1}"
 T = "{urn:winchbook:template:1}"
+RAW = "decompressed file"
+LEAST_IN_RAW = 6  # letters: shorter words come about in pictures and fonts
 SEEN = {"owner": {"anyone", "insurer", "owner"}, "insurer": {"anyone", "insurer"}, "stranger": {"anyone"}}
 DATE = "2026-06-19"
 
@@ -44,12 +46,6 @@ def own_text(element):
     return (element.text or "") + "".join(child.tail or "" for child in element)
 
 
-def squeezed(text):
-    """Letters and digits only, one case: what a reader would still recognise."""
-    text = unicodedata.normalize("NFKC", text).casefold()
-    return "".join(c for c in text if c.isalnum())
-
-
 # ---- what must not be there -----------------------------------------------------------------
 
 
@@ -64,13 +60,13 @@ class Withheld:
         self.secrets = set()   # salts, photographs' fingerprints and paths
         self.salted = []       # (salt, text)
         self.photographs = []  # paths of the pictures that may not be drawn
+        self.gone = []         # elements left out with a photograph
         people = {p.get("id"): p for p in root.iter(f"{R}person") if p.get("id")}
         self.hidden = {i for i, p in people.items() if p.findtext(f"{R}named-to") not in seen}
+        seen_names = [p.findtext(f"{R}name") for i, p in people.items() if i not in self.hidden]
+        self.seen_anyway = {word for name in seen_names for word in spaced(name).split()}
         for i in self.hidden:
             self.person(people[i])
-        for mention in root.iter(f"{R}person"):
-            if mention.get("ref") in self.hidden and spaced(own_text(mention)):
-                self.salted.append((people[mention.get("ref")].findtext(f"{R}salt"), spaced(own_text(mention))))
         marks = {}
         for mark in root.iter(f"{R}marking"):
             if mark.get("id") and self.hides_mark(mark, reader):
@@ -79,7 +75,18 @@ class Withheld:
         for photo in root.iter(f"{R}photo"):
             shown = [s.get("ref") for s in photo.findall(f"{R}shows") if s.get("ref") in self.hidden]
             if photo.get("id") and (shown or photo.get("id") in marks):
-                self.photo(photo)
+                salts = [photo, *(people[i] for i in shown), *filter(None, [marks.get(photo.get("id"))])]
+                self.photo(photo, next(s.findtext(f"{R}salt") for s in salts if s.findtext(f"{R}salt")))
+        self.mentions(root, people)
+
+    def mentions(self, root, people):
+        """Those in sentences that stay: not in the story, in who somebody was, in a withheld caption."""
+        gone = [*root.iter(f"{R}story"), *self.gone, *(w for i in self.hidden for w in people[i].iter(f"{R}who"))]
+        gone = {id(mention) for one in gone for mention in one.iter(f"{R}person")}
+        for mention in root.iter(f"{R}person"):
+            text = spaced(own_text(mention))
+            if mention.get("ref") in self.hidden and text and id(mention) not in gone:
+                self.salted.append((people[mention.get("ref")].findtext(f"{R}salt"), text))
 
     def person(self, person):
         salt = person.findtext(f"{R}salt")
@@ -89,7 +96,8 @@ class Withheld:
                 self.salted.append((salt, text))
                 if name != "contact":
                     self.names.add(text)
-        self.names.update(word for word in spaced(person.findtext(f"{R}name")).split() if len(word) > 3)
+        words = spaced(person.findtext(f"{R}name")).split()
+        self.names.update(word for word in words if len(word) > 3 and word not in self.seen_anyway)
         self.secrets.add(salt)
 
     def hides_mark(self, mark, reader):
@@ -106,12 +114,11 @@ class Withheld:
         self.secrets.add(salt)
         self.names.add(spaced(text))
 
-    def photo(self, photo):
+    def photo(self, photo, salt):
         self.photographs.append(photo.findtext(f"{R}file"))
-        self.secrets.update({photo.findtext(f"{R}sha256"), photo.findtext(f"{R}file")})
-        if photo.findtext(f"{R}salt"):
-            self.secrets.add(photo.findtext(f"{R}salt"))
-            self.salted.append((photo.findtext(f"{R}salt"), photo.findtext(f"{R}sha256")))
+        self.secrets.update({photo.findtext(f"{R}sha256"), photo.findtext(f"{R}file"), salt})
+        self.salted.append((salt, photo.findtext(f"{R}sha256")))
+        self.gone.extend([*photo.iter(f"{R}caption"), *photo.iter(f"{R}alternative")])
 
 
 # ---- what a reader gets ------------------------------------------------------------------------
@@ -149,16 +156,17 @@ class Received:
             "text of the pages in reading order": run("pdftotext", "-raw", str(pdf), "-").decode(),
             "XMP packet": "\n".join(re.findall(r"(?s)<x:xmpmeta.*?</x:xmpmeta>", plain.decode("latin-1"))),
             "attached record": self.record.decode(),
-            "decompressed file": plain.decode("latin-1"),
+            RAW: plain.decode("latin-1"),
         }
-        self.squeezed = {name: squeezed(text) for name, text in self.parts.items()}
-        self.words = {name: {squeezed(w) for w in re.findall(r"\w+", text)} for name, text in self.parts.items()}
+        self.parts = {name: unicodedata.normalize("NFKC", part.replace("\u00ad", ""))
+                      for name, part in self.parts.items()}  # fmt: skip
 
     def places_of(self, text):
-        """Where a text stands: one word as a word, several with anything between them."""
-        if " " in text:
-            return [name for name, all_of_it in self.squeezed.items() if squeezed(text) in all_of_it]
-        return [name for name, words in self.words.items() if squeezed(text) in words]
+        """Where a text's words stand one behind the other, whatever is between them, in any case."""
+        words = map(re.escape, re.findall(r"\w+", unicodedata.normalize("NFKC", text)))
+        pattern = re.compile(r"(?<!\w)" + r"\W+".join(words) + r"(?!\w)", re.IGNORECASE)
+        return [name for name, part in self.parts.items() if pattern.search(part)
+                and (name != RAW or len(text) >= LEAST_IN_RAW)]  # fmt: skip
 
 
 def is_drawn(withheld, file, received):
@@ -199,9 +207,9 @@ def binding_faults(withheld, received):
         if digest.decode() not in known:
             yield f"{digest.decode()} is the digest of nothing that is withheld"
     missing = known - {digest.decode() for digest in digests}
-    if missing and b"<story>" in received.record:
+    if missing:
         yield f"{len(missing)} withheld texts have no digest in the attached record"
-    printed = received.squeezed["text of the pages in reading order"]
+    printed = re.sub(r"\s", "", received.parts["text of the pages in reading order"])
     for what, value in (("root", merkle(digests).hex()), ("fingerprint", hashlib.sha256(received.record).hexdigest())):
         if value not in printed:
             yield f"the {what} {value} is not printed"
