@@ -20,6 +20,7 @@ constexpr std::array kCommands{
         "reckon what is its maker's and in what state it is, as found and as left, with reasons",
         add_grade},
     Command{"date", "say when it was made, why, and which piece does not belong", add_date},
+    Command{"lookup", "look a mark, a material or a number up, without a record", add_lookup},
     Command{"seat", "find the washers of your stock that fit a drag's seat, and how to adapt them",
             add_seat},
     Command{"drag", "reckon what a drag holds, new and worn in, over the spool's fill", add_drag},

@@ -50,6 +50,7 @@ Action add_check(CLI::App& app);
 Action add_grade(CLI::App& app);
 Action add_date(CLI::App& app);
 Action add_issue(CLI::App& app);
+Action add_lookup(CLI::App& app);
 Action add_seat(CLI::App& app);
 Action add_drag(CLI::App& app);
 Action add_line(CLI::App& app);
