@@ -1,10 +1,15 @@
 #include <malloc.h>
+#include <sys/random.h>
+#include <unistd.h>
 
+#include <array>
 #include <csignal>
 #include <cstdlib>
 #include <ctime>
 #include <exception>
 #include <iostream>
+#include <stdexcept>
+#include <string>
 
 #include "base/files.h"
 #include "cli/command.h"
@@ -18,6 +23,26 @@ winchbook::base::Day today() {
   std::tm local{};
   localtime_r(&now, &local);
   return {local.tm_year + 1900, local.tm_mon + 1, local.tm_mday};
+}
+
+/// 16 bytes from the machine's own source of chance, as 32 hexadecimal digits.
+std::string draw_salt() {
+  constexpr const char* kDigits = "0123456789abcdef";
+  std::array<unsigned char, 16> bytes{};
+  if (::getrandom(bytes.data(), bytes.size(), 0) != static_cast<ssize_t>(bytes.size())) {
+    throw std::runtime_error("the machine gives no random bytes");
+  }
+  std::string digits;
+  for (const unsigned char byte : bytes) {
+    digits += kDigits[byte >> 4U];
+    digits += kDigits[byte & 15U];
+  }
+  return digits;
+}
+
+/// Somebody at a terminal who can be asked.
+std::istream* terminal() {
+  return ::isatty(STDIN_FILENO) == 1 && ::isatty(STDERR_FILENO) == 1 ? &std::cin : nullptr;
 }
 
 }  // namespace
@@ -38,7 +63,10 @@ int main(int argc, char** argv) {
         winchbook::cli::version(),
         today(),
         std::cout,
-        std::cerr};
+        std::cerr,
+        terminal(),
+        draw_salt,
+        {}};
     const int exit = winchbook::cli::run(argc, argv, surroundings);
     if (std::cout.flush()) return exit;
     std::cerr << "error: cannot write what was asked for: the output is full or closed\n"

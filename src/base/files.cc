@@ -1,15 +1,18 @@
 #include "base/files.h"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <cerrno>
+#include <chrono>
 #include <cstring>
 #include <fstream>
 #include <sstream>
 #include <system_error>
+#include <thread>
 #include <utility>
 
 namespace winchbook::base {
@@ -54,6 +57,16 @@ Diagnostic cannot_write(const fs::path& path, const std::string& why) {
                   "choose a folder you may write to, with room left; nothing was changed",
                   "file-write");
 }
+
+/// A lock of flock(2); closing the file gives it back.
+class LockedFile final : public HeldLock {
+ public:
+  explicit LockedFile(int number) : file_(number) {}
+  [[nodiscard]] const Descriptor& file() const { return file_; }
+
+ private:
+  Descriptor file_;
+};
 
 bool write_all(int descriptor, std::string_view bytes) {
   while (!bytes.empty()) {
@@ -158,6 +171,65 @@ Diagnostics RealFiles::write_aside(const fs::path& path, std::string_view bytes)
   const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));  // NOLINT
   if (directory.is_open()) ::fsync(directory.number());
   return {};
+}
+
+Diagnostics Files::make_folder(const fs::path& folder) {
+  return {cannot_write(folder, "this disk makes no folders")};
+}
+
+Diagnostics Files::remove(const fs::path& path) {
+  return {cannot_write(path, "this disk takes nothing away")};
+}
+
+Result<std::unique_ptr<HeldLock>> Files::lock(const fs::path& /*path*/,
+                                              std::string_view /*holder*/) {
+  return std::make_unique<HeldLock>();
+}
+
+Diagnostics RealFiles::make_folder(const fs::path& folder) {
+  std::error_code code;
+  fs::create_directories(folder, code);
+  if (code) return {cannot_write(folder, code.message())};
+  return {};
+}
+
+Diagnostics RealFiles::remove(const fs::path& path) {
+  std::error_code code;
+  fs::remove(path, code);
+  if (code) return {cannot_write(path, code.message())};
+  return {};
+}
+
+Result<std::unique_ptr<HeldLock>> RealFiles::lock(const fs::path& path, std::string_view holder) {
+  constexpr int kTries = 250;
+  constexpr std::chrono::milliseconds kPause{20};
+  constexpr mode_t kMode = 0666;
+  auto locked = std::make_unique<LockedFile>(
+      ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, kMode));  // NOLINT
+  const Descriptor& file = locked->file();
+  if (!file.is_open()) return cannot_write(path, reason());
+  int tries = 0;
+  while (::flock(file.number(), LOCK_EX | LOCK_NB) != 0) {
+    if (errno != EWOULDBLOCK && errno != EINTR) return cannot_write(path, reason());
+    if (++tries == kTries) {
+      std::string held(1024, '\0');
+      const ssize_t length = ::pread(file.number(), held.data(), held.size(), 0);
+      held.resize(length > 0 ? static_cast<std::size_t>(length) : 0);
+      held.resize(std::min(held.find('\n'), held.size()));
+      return error_at({path.parent_path().string(), 0, 0},
+                      "somebody else is writing here: " + (held.empty() ? "not told who" : held),
+                      "wait until that is done, then try again; nothing was changed",
+                      "file-locked");
+    }
+    std::this_thread::sleep_for(kPause);
+  }
+  const std::string line =
+      "process " + std::to_string(::getpid()) + ", " + std::string(holder) + "\n";
+  if (::ftruncate(file.number(), 0) != 0 ||
+      ::pwrite(file.number(), line.data(), line.size(), 0) < 0) {
+    return cannot_write(path, reason());
+  }
+  return std::unique_ptr<HeldLock>(std::move(locked));
 }
 
 std::vector<std::string> RealFiles::names_in(const fs::path& folder) const {

@@ -12,6 +12,15 @@
 
 namespace winchbook::base {
 
+/// A lock that is held as long as this lives.
+class HeldLock {
+ public:
+  HeldLock() = default;
+  HeldLock(const HeldLock&) = delete;
+  HeldLock& operator=(const HeldLock&) = delete;
+  virtual ~HeldLock() = default;
+};
+
 /// The disk as the program sees it; tests put a made-up one in its place.
 class Files {
  public:
@@ -38,6 +47,15 @@ class Files {
   /// Names in a folder, sorted.
   [[nodiscard]] virtual std::vector<std::string> names_in(
       const std::filesystem::path& folder) const = 0;
+  /// Makes a folder and those above it; fine when it is there. Empty when it went well.
+  [[nodiscard]] virtual Diagnostics make_folder(const std::filesystem::path& folder);
+  /// Takes a file away; fine when it is not there. Empty when it went well.
+  [[nodiscard]] virtual Diagnostics remove(const std::filesystem::path& path);
+  /// Waits a few seconds for the lock on a file, which is made when it is not there and stays.
+  /// `holder` is told to whoever waits in vain meanwhile. The lock goes with the process, however
+  /// that ends. A disk in memory has no others to lock out.
+  [[nodiscard]] virtual Result<std::unique_ptr<HeldLock>> lock(const std::filesystem::path& path,
+                                                               std::string_view holder);
 };
 
 /// The disk of this machine.
@@ -55,6 +73,10 @@ class RealFiles final : public Files {
                                         std::string_view bytes) override;
   [[nodiscard]] std::vector<std::string> names_in(
       const std::filesystem::path& folder) const override;
+  [[nodiscard]] Diagnostics make_folder(const std::filesystem::path& folder) override;
+  [[nodiscard]] Diagnostics remove(const std::filesystem::path& path) override;
+  [[nodiscard]] Result<std::unique_ptr<HeldLock>> lock(const std::filesystem::path& path,
+                                                       std::string_view holder) override;
 };
 
 }  // namespace winchbook::base

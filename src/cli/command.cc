@@ -29,6 +29,23 @@ constexpr std::array kCommands{
     Command{"sales", "look recorded sales over", add_sales},
     Command{"value", "say what the reel is worth from recorded sales, or why not", add_value},
     Command{"issue", "write a document: the keepsake for the family", add_issue},
+    Command{"intake", "take a reel in: make its folder and its first record", add_intake},
+    Command{"agree", "write down what was agreed with the owner, and how", add_agree},
+    Command{"person", "add somebody in the reel's life", add_person},
+    Command{"custody", "write down who had it, or that nobody knows", add_custody},
+    Command{"story", "write its story down, and when its teller approved it", add_story},
+    Command{"measure", "write measures down", add_measure},
+    Command{"mark", "write a mark down as it was read", add_mark},
+    Command{"strip", "enter a step of taking it apart: what comes off, which way round", add_strip},
+    Command{"clean", "enter how parts were cleaned", add_clean},
+    Command{"work", "enter work that was done", add_work},
+    Command{"fit", "enter a part that was not born in this reel, and where the old one is",
+            add_fit},
+    Command{"tray", "tell what is off, back and unaccounted for, or enter where parts went",
+            add_tray},
+    Command{"test", "enter what a test gave, as the reel came or as it left", add_test},
+    Command{"handback", "hand the reel back: bags, next service, counsel", add_handback},
+    Command{"undo", "bring the record back as it was before its last change", add_undo},
 };
 
 constexpr const char* kAbout =
@@ -53,6 +70,31 @@ bool of_the_command(const base::Diagnostic& fault) {
   return fault.rule.starts_with("command-");
 }
 
+/// The command line as it can be typed again, on one line.
+std::string as_typed(int argc, const char* const* argv) {
+  std::string line = "winchbook";
+  for (int i = 1; i < argc; ++i) {
+    const std::string word = argv[i];
+    constexpr const char* kPlain =
+        "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./=:,+@%";
+    line += ' ';
+    if (!word.empty() && word.find_first_not_of(kPlain) == std::string::npos) {
+      line += word;
+      continue;
+    }
+    line += '\'';
+    for (const char c : word) {
+      if (c == '\'') {
+        line += "'\\''";
+      } else {
+        line += c == '\n' || c == '\r' ? ' ' : c;
+      }
+    }
+    line += '\'';
+  }
+  return line;
+}
+
 }  // namespace
 
 Exit tell(const base::Diagnostics& faults, std::ostream& err) {
@@ -65,6 +107,7 @@ Exit tell(const base::Diagnostics& faults, std::ostream& err) {
 }
 
 int run(int argc, const char* const* argv, Surroundings& surroundings) {
+  surroundings.command_line = as_typed(argc, argv);
   CLI::App program{kAbout, "winchbook"};
   program.footer(kExitCodes);
   program.set_version_flag("--version", "winchbook " + surroundings.version);
@@ -74,6 +117,10 @@ int run(int argc, const char* const* argv, Surroundings& surroundings) {
   for (const Command& command : kCommands) {
     CLI::App* one = program.add_subcommand(std::string(command.name), std::string(command.summary));
     actions.emplace(one, command.add(*one));
+    // An option that may be given several times takes one text each time.
+    for (CLI::Option* option : one->get_options()) {
+      if (!option->get_positional()) option->allow_extra_args(false);
+    }
   }
   try {
     program.parse(argc, argv);

@@ -26,6 +26,10 @@ struct Surroundings {
   base::Day today;  ///< the only place where the clock is asked is main
   std::ostream& out;
   std::ostream& err;
+  std::istream* terminal = nullptr;  ///< somebody who can be asked; null: nobody is there
+  std::function<std::string()> draw_salt =
+      {};                         ///< 32 hexadecimal digits from a real source of chance
+  std::string command_line = {};  ///< as it was typed; run() fills it in
 };
 
 /// Exit codes of the program.
@@ -56,6 +60,21 @@ Action add_drag(CLI::App& app);
 Action add_line(CLI::App& app);
 Action add_sales(CLI::App& app);
 Action add_value(CLI::App& app);
+Action add_intake(CLI::App& app);
+Action add_person(CLI::App& app);
+Action add_custody(CLI::App& app);
+Action add_story(CLI::App& app);
+Action add_measure(CLI::App& app);
+Action add_mark(CLI::App& app);
+Action add_agree(CLI::App& app);
+Action add_strip(CLI::App& app);
+Action add_clean(CLI::App& app);
+Action add_work(CLI::App& app);
+Action add_fit(CLI::App& app);
+Action add_tray(CLI::App& app);
+Action add_test(CLI::App& app);
+Action add_handback(CLI::App& app);
+Action add_undo(CLI::App& app);
 
 /// Prints the faults and gives the exit code they deserve: 3 when a file or the machine is in the
 /// way, 2 when the command line is wrong (rules "command-…"), else 1.

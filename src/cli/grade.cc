@@ -6,33 +6,98 @@
 #include <memory>
 #include <ostream>
 #include <string>
+#include <utility>
+#include <vector>
 
-#include "cli/command.h"
+#include "app/grade_set.h"
+#include "cli/writing.h"
 
 namespace winchbook::cli {
 namespace {
 
 struct Options {
-  std::string path;
+  WritingOptions writing;
   bool json = false;
+  app::GradeRequest set;
+  app::FaultRequest fault;
 };
 
 Exit grade(const Options& options, Surroundings& surroundings) {
   const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto graded = app::grade(world, options.path);
+  const auto graded = app::grade(world, options.writing.path);
   if (!graded) return tell(graded.faults(), surroundings.err);
   static_cast<void>(tell(graded->loaded.warnings, surroundings.err));
   surroundings.out << (options.json ? app::grade_as_json(*graded) : app::grade_in_words(*graded));
   return kFine;
 }
 
+Exit set_grade(Options options, Surroundings& surroundings) {
+  if (options.set.parts.empty() && !options.set.rest) {
+    return tell({base::error("no part is named", "name the parts to grade, or say --rest",
+                             "command-parts")},
+                surroundings.err);
+  }
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  options.set.on = *day;
+  return write(options.writing, app::set_grade(std::move(options.set)), surroundings);
+}
+
+Exit add_fault(Options options, Surroundings& surroundings) {
+  if (options.set.parts.size() > 1) {
+    return tell({base::error("a fault is of one part, or of the reel as a whole", "name one part",
+                             "command-parts")},
+                surroundings.err);
+  }
+  Questions questions(surroundings);
+  questions.need("--fault-name", "What is the fault called?", options.fault.name);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  options.fault.on = *day;
+  if (!options.set.parts.empty()) options.fault.part = options.set.parts.front();
+  return write(options.writing, app::add_fault(std::move(options.fault)), surroundings);
+}
+
+void add_fault_options(CLI::App& app, Options& options) {
+  app.add_option("--fault", options.fault.kind,
+                 "enter a fault of the part: crack, bend, pitting, worn-teeth, broken, …");
+  app.add_option("--fault-name", options.fault.name, "its name: \"hairline crack at screw 4\"");
+  app.add_option("--size", options.fault.size, "how long or wide, in mm");
+  app.add_option("--found-severity", options.fault.found,
+                 "as found: blemish, weakening or unsafe; left out, it was not there");
+  app.add_option("--left-severity", options.fault.left, "as left; left out, it was put right");
+  app.add_option("--what", options.fault.what, "more of it");
+  app.add_option("--stays-because", options.fault.why_it_stays, "why it was left");
+  app.add_option("--photo", options.fault.photos, "a photograph of it");
+}
+
 }  // namespace
 
 Action add_grade(CLI::App& app) {
   auto options = std::make_shared<Options>();
-  app.add_option("PATH", options->path, "the reel's folder, or its record.xml")->required();
+  add_writing_options(app, options->writing);
   app.add_flag("--json", options->json, "the answers as JSON (schemas/grade.schema.json)");
-  return [options](Surroundings& surroundings) { return grade(*options, surroundings); };
+  app.add_option("PARTS", options->set.parts, "the parts to set, or whose fault to enter");
+  app.add_option("--set", options->set.phrases,
+                 "what is so: \"born here, the maker's, right pattern, certain, untouched 85, worn "
+                 "through 15\"");
+  const auto rest = std::make_shared<std::string>();
+  app.add_option("--rest", *rest, "the same of every part that is not graded yet");
+  app.add_flag("--left", options->set.left, "as left; left out, as found");
+  app.add_option("--because", options->set.because, "because of what");
+  app.add_option("--note", options->set.note, "a note on the state");
+  add_fault_options(app, *options);
+  return [options, rest](Surroundings& surroundings) {
+    Options given = *options;
+    if (!rest->empty()) {
+      given.set.rest = true;
+      given.set.phrases.push_back(*rest);
+    }
+    if (!given.fault.kind.empty()) return add_fault(std::move(given), surroundings);
+    if (!given.set.phrases.empty()) return set_grade(std::move(given), surroundings);
+    return grade(given, surroundings);
+  };
 }
 
 }  // namespace winchbook::cli

@@ -1,0 +1,114 @@
+#include "app/clean.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+#include <utility>
+
+#include "app/find_named.h"
+#include "app/open_visit.h"
+#include "record/moments.h"
+
+namespace winchbook::app {
+namespace {
+
+using Pieces = std::vector<const record::Piece*>;
+
+/// "brass", "brass and hard rubber".
+std::string materials_of(const Pieces& pieces) {
+  std::vector<std::string> materials;
+  for (const record::Piece* piece : pieces) {
+    if (std::find(materials.begin(), materials.end(), piece->material) == materials.end()) {
+      materials.push_back(piece->material);
+    }
+  }
+  std::string text;
+  for (std::size_t i = 0; i < materials.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == materials.size() ? " and " : ", ") + materials[i];
+  return text.empty() ? "not determined" : text;
+}
+
+/// "Damp cloth, dried at once." of a method.
+std::string as_sentence(std::string text) {
+  if (text.empty()) return text;
+  text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+  if (text.find_last_of(".!?") != text.size() - 1) text += '.';
+  return text;
+}
+
+Pieces parts_in_reel(const record::Record& record) {
+  Pieces pieces;
+  for (const record::Piece& piece : record.pieces) {
+    if (piece.now.kind == record::Whereabouts::Kind::fitted) pieces.push_back(&piece);
+  }
+  return pieces;
+}
+
+/// What the care table says against it: refused without a reason, told with one.
+base::Diagnostics objections(const CleanRequest& request, const Pieces& pieces,
+                             std::string& caution) {
+  base::Diagnostics found;
+  if (!request.care) return found;
+  for (const record::Piece* piece : pieces) {
+    for (const CareObjection& one : request.care(*piece, request.method)) {
+      found.push_back(
+          {request.against_warning.empty() ? base::Severity::error : base::Severity::warning,
+           {},
+           one.sentence,
+           "choose another method, or give the reason with --against-warning",
+           "care"});
+      if (caution.empty()) caution = one.caution;
+    }
+  }
+  return found;
+}
+
+}  // namespace
+
+Change clean(CleanRequest request) {
+  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
+    const auto open = open_visit(draft, request.on);
+    if (!open) return open.faults();
+    auto pieces = find_pieces(draft.record(), request.parts);
+    if (!pieces) return pieces.faults();
+    if (request.all) pieces = parts_in_reel(draft.record());
+    if (pieces->empty()) {
+      return base::error("nothing is named that was cleaned", "name parts, or say --all",
+                         "command-parts");
+    }
+    std::string caution = request.caution;
+    base::Diagnostics warnings = objections(request, *pieces, caution);
+    if (base::has_error(warnings)) return warnings;
+
+    const pugi::xml_node cleaning = draft.add(open->element, "cleaning");
+    for (const record::Piece* piece : *pieces)
+      draft.add_ref(cleaning, "piece", piece->id.text);
+    draft.add(cleaning, "material",
+              request.material.empty() ? materials_of(*pieces) : request.material);
+    draft.add(cleaning, "method", request.method);
+    draft.add_if(cleaning, "minutes", request.minutes);
+    draft.add_words(cleaning, "what",
+                    request.what.empty() ? as_sentence(request.method) : request.what);
+    draft.add_words(cleaning, "against-warning", request.against_warning);
+    add_caution(draft, cleaning, caution, "Cleaning");
+    add_way_back(draft, cleaning, request.way_back);
+    draft.add_words(cleaning, "loss", request.loss);
+
+    std::size_t graded = 0;
+    for (const record::Piece* piece : *pieces) {
+      const auto* found = record::state_of(*open->visit, piece->id, record::Moment::found);
+      const auto* left = record::state_of(*open->visit, piece->id, record::Moment::left);
+      if (found == nullptr || left != nullptr || found->surface.empty()) continue;
+      add_state(draft, finding_of(draft, open->element, piece->id), *found, true);
+      ++graded;
+    }
+    if (graded > 0)
+      draft.set(draft.need(open->element, "findings"), "left-on", base::iso_text(request.on));
+    std::string sentence = fmt::format("cleaned {}: {}", listed(*pieces), request.method);
+    if (graded > 0) sentence += fmt::format("; {} graded as left", graded);
+    return Said{std::move(sentence), std::move(warnings)};
+  };
+}
+
+}  // namespace winchbook::app

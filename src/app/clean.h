@@ -1,0 +1,43 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "app/edit.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::app {
+
+/// What speaks against cleaning a piece so: an objection in a sentence, and the caution to stand
+/// beside the work. Empty when nothing does.
+struct CareObjection {
+  std::string sentence;
+  std::string caution;  ///< "Label: words"; empty: none
+};
+
+/// Asks the care table about one piece and a method. An empty function asks nobody.
+using AskCare = std::function<std::vector<CareObjection>(const record::Piece&, const std::string&)>;
+
+/// How some parts were cleaned.
+struct CleanRequest {
+  base::Day on;
+  std::vector<std::string> parts;  ///< as they were named
+  bool all = false;                ///< every part of the reel
+  std::string method;
+  std::string material;  ///< empty: that of the parts
+  std::string minutes;
+  std::string what;             ///< in a sentence; empty: the method says it
+  std::string caution;          ///< "Label: words"
+  std::string against_warning;  ///< the reason, when it is done in spite of an objection
+  std::string loss;             ///< finish that came away
+  std::string way_back;         ///< "100: Fully."
+  AskCare care;
+};
+
+/// Adds a cleaning to the visit. What was untouched as found then counts as cleaned as left, when
+/// the piece was examined as found and not yet as left. An objection of the care table without a
+/// reason refuses.
+[[nodiscard]] Change clean(CleanRequest request);
+
+}  // namespace winchbook::app

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/edit.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::app {
+
+/// How the reel goes back.
+struct HandbackRequest {
+  base::Day on;
+  std::string to;                 ///< empty: who brought it
+  std::vector<std::string> bags;  ///< empty: every bag that holds a piece
+  std::string note;
+  std::string summary;
+  std::string next_service;
+  std::string review_by;
+  std::string line;               ///< which line, and how much
+  std::vector<std::string> fish;  ///< counsels for fishing it
+  std::vector<std::string> keep;  ///< counsels for keeping it
+};
+
+/// Ends the visit. A part that was examined as found and not as left counts as it was found.
+/// Warns when the tray is not empty.
+[[nodiscard]] Change hand_back(HandbackRequest request);
+
+}  // namespace winchbook::app

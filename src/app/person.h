@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+
+#include "app/edit.h"
+
+namespace winchbook::app {
+
+/// Somebody in the reel's life.
+struct PersonRequest {
+  std::string name;
+  std::string short_name;
+  std::string stand_in;  ///< printed where the name is withheld
+  std::string who;
+  std::string address;
+  std::string contact;
+  std::string lived;
+  std::string named_to = "owner";
+  std::string salt;  ///< 32 hexadecimal digits drawn at random
+};
+
+/// Adds the person; the id comes from the short name, or the first of the names.
+[[nodiscard]] Change person(PersonRequest request);
+
+/// Adds one to the people of a draft and gives the id.
+[[nodiscard]] std::string add_person(Draft& draft, const PersonRequest& request);
+
+}  // namespace winchbook::app

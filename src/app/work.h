@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/edit.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::app {
+
+/// Work that was done.
+struct WorkRequest {
+  base::Day on;
+  std::string what;
+  std::vector<std::string> parts;
+  std::string by;     ///< empty: the bench's first restorer
+  std::string hours;  ///< "1.25"
+  std::string parts_cost;
+  std::string way_back;
+  std::string caution;
+};
+
+/// Adds the work to the visit.
+[[nodiscard]] Change work(WorkRequest request);
+
+}  // namespace winchbook::app

@@ -1,0 +1,52 @@
+#include "app/clean.h"
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <memory>
+#include <string>
+#include <utility>
+
+#include "cli/writing.h"
+
+namespace winchbook::cli {
+namespace {
+
+struct Options {
+  WritingOptions writing;
+  app::CleanRequest request;
+};
+
+Exit tell_clean(Options options, Surroundings& surroundings) {
+  Questions questions(surroundings);
+  questions.need("--method", "How was it cleaned?", options.request.method);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  options.request.on = *day;
+  return write(options.writing, app::clean(std::move(options.request)), surroundings);
+}
+
+}  // namespace
+
+Action add_clean(CLI::App& app) {
+  auto options = std::make_shared<Options>();
+  add_writing_options(app, options->writing);
+  app.add_option("PARTS", options->request.parts, "the parts: ids, beginnings of ids, or names");
+  app.add_flag("--all", options->request.all, "every part in the reel");
+  app.add_option("--method", options->request.method, "how, as \"damp cloth, dried at once\"");
+  app.add_option("--material", options->request.material, "of what; left out, that of the parts");
+  app.add_option("--minutes", options->request.minutes, "for how long");
+  app.add_option("--what", options->request.what,
+                 "what was done, in a sentence; left out, the method says it");
+  app.add_option("--caution", options->request.caution,
+                 "a caution beside it: \"Bath: gloves; dry bare steel at once\"");
+  app.add_option("--against-warning", options->request.against_warning,
+                 "the reason for doing it in spite of a warning");
+  app.add_option("--loss", options->request.loss, "finish that came away");
+  app.add_option("--way-back", options->request.way_back,
+                 "how far it can be undone: \"100: Fully.\"");
+  return [options](Surroundings& surroundings) { return tell_clean(*options, surroundings); };
+}
+
+}  // namespace winchbook::cli

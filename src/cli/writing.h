@@ -1,0 +1,54 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "app/edit.h"
+#include "base/edtf_date.h"
+#include "cli/command.h"
+
+/// What the commands that write into a record have in common.
+namespace winchbook::cli {
+
+/// Where, on which day, and whether at all.
+struct WritingOptions {
+  std::string path;
+  std::string on;
+  bool dry_run = false;
+};
+
+/// Adds PATH, --on and --dry-run.
+void add_writing_options(CLI::App& app, WritingOptions& options);
+
+/// The day of the entry: --on, or today.
+[[nodiscard]] base::Result<base::Day> day_of(const WritingOptions& options,
+                                             const Surroundings& surroundings);
+
+/// Makes the change, and tells it in one line; a dry run prints the lines that would change.
+[[nodiscard]] Exit write(const WritingOptions& options, const app::Change& change,
+                         Surroundings& surroundings);
+
+/// The same for a job that has edited already.
+[[nodiscard]] Exit tell_edited(const base::Result<app::Edited>& edited, bool dry_run,
+                               Surroundings& surroundings);
+
+/// Asks for what a command cannot do without: at a terminal; otherwise its option is named as
+/// missing.
+class Questions {
+ public:
+  explicit Questions(Surroundings& surroundings) : surroundings_(surroundings) {}
+
+  /// Leaves a text alone that is there.
+  void need(std::string_view option, std::string_view question, std::string& text);
+  void need(std::string_view option, std::string_view question, std::vector<std::string>& texts);
+  void add(base::Diagnostic fault) { faults_.push_back(std::move(fault)); }
+
+  [[nodiscard]] const base::Diagnostics& faults() const { return faults_; }
+
+ private:
+  Surroundings& surroundings_;
+  base::Diagnostics faults_;
+};
+
+}  // namespace winchbook::cli
