@@ -5,14 +5,15 @@ Seen from behind, right is -Y; marks on the back are drawn in (right, up) and tu
 """
 import math
 from math import cos, pi, radians, sin
+import random
 
 import bmesh
 import bpy
 import numpy as np
 
 from lettering import FONT, GRAVER, STAMP, mask_image, raster, ring_tris, stroke, text_tris
-from materials import DUST, M, Nodes, simple
-from mesh import COL, add, box, circ, empty, fillet, lathe, plate, rbox, tube
+from materials import M, Nodes
+from mesh import COL, add, box, circ, empty, fillet, lathe, plate, rbox
 from settings import VIEW, WORN
 
 R = 6.35                # of back and drum
@@ -188,7 +189,6 @@ def old_steel(name, rust=.35, blue=0.):
 def crack_masks():
     """The old split at the strap and the younger hairline beside it, seen from behind."""
     w, px = 2 * R, 90
-    import random
     rr = random.Random(7)
 
     def wander(u, v0, v1, amp, n):
@@ -236,11 +236,10 @@ def prepare():
     M['tusk b'] = tusk('tuskb', (.76, .68, .52), (.60, .46, .26), 9.)
     M['pin'] = old_steel('pinsteel', .22)
     M['blued'] = old_steel('blued', .30, .75)
-    M['moth'] = simple('chalkdust', (.62, .60, .56), .95)
 
 
 # ------------------------------------------------------------------ parts
-def hand_screw(loc, parent, r=.20, face=-1, off=0., turn=0., slot=.050, mat='screw brass', proud=.018, burr=False):
+def hand_screw(loc, parent, r=.20, face=-1, off=0., turn=0., slot=.050, mat='screw brass', proud=.018):
     """A countersunk head with a slot sawn by eye: off the middle by `off` of its radius."""
     ob = lathe('handscrew', [(0, proud), (r * .62, proud * .95), (r * .95, proud * .45), (r, -.01), (r * .8, -.12), (0, -.12)], M[mat], r=.008, seg=48, nf=2)
     cut = add('cut', *box(.10, r * 3, slot), None, smooth=False); cut.location = (proud + .012, 0, off * r)
