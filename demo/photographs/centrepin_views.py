@@ -6,7 +6,6 @@ from mathutils import Matrix
 
 import centrepin as cp
 from materials import M, wood
-from mesh import flat
 from props import card, ground, lint, window, world
 from views import bench, felt_ground, hero_light, look
 
