@@ -223,6 +223,20 @@ struct Hit {
   std::string words;  ///< as written
 };
 
+/// White space of any kind and number as one space.
+std::string on_one_line(std::string_view text) {
+  std::string out;
+  for (const char sign : text) {
+    const bool space = sign == ' ' || sign == '\n' || sign == '\t' || sign == '\r';
+    if (!space) {
+      out += sign;
+    } else if (!out.empty() && out.back() != ' ') {
+      out += ' ';
+    }
+  }
+  return out;
+}
+
 /// The first error in a text, or else the first doubt.
 std::optional<Hit> first_hit(const List& list, const std::string& text) {
   std::optional<Hit> found;
@@ -232,8 +246,8 @@ std::optional<Hit> first_hit(const List& list, const std::string& text) {
     const auto weight = wanted == nullptr ? std::nullopt : weight_of(*wanted, words, at);
     if (!weight || (found && *weight != base::Severity::error)) continue;
     const std::size_t end = words[at + wanted->phrase.size() - 1].end;
-    found =
-        Hit{wanted, *weight, words[at].begin, text.substr(words[at].begin, end - words[at].begin)};
+    found = Hit{wanted, *weight, words[at].begin,
+                on_one_line(text.substr(words[at].begin, end - words[at].begin))};
     if (*weight == base::Severity::error) break;
   }
   return found;

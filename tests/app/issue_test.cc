@@ -221,10 +221,10 @@ TEST_CASE("a lost list of editions does not give a number twice") {
 TEST_CASE("what nobody knows is told by its name") {
   Bench bench;
   bench.request.document = "poster";
-  CHECK(says(bench.refused(), "there is no document \"poster\" [document]"));
+  CHECK(says(bench.refused(), "there is no document \"poster\" [command-document]"));
   bench.request.document = "keepsake";
   bench.request.paper = "foolscap";
-  CHECK(says(bench.refused(), "there is no paper \"foolscap\" [template-paper]"));
+  CHECK(says(bench.refused(), "there is no paper \"foolscap\" [command-paper]"));
   bench.request.paper = "letter";
   CHECK(bench.issued().pages > 0);
 }
@@ -263,7 +263,9 @@ TEST_CASE("a face that is not in the list is told by its name") {
   bench.request.design = bench.folder() / "designs/keepsake.xml";
   change(bench.folder() / "designs/house-style.xml", "regular=\"vollkorn-regular\"",
          "regular=\"vellum-regular\"");
-  CHECK(says(bench.refused(), "there is no face \"vellum-regular\" [font-name]"));
+  const std::string told = bench.refused();
+  CHECK(says(told, "designs/house-style.xml:"));
+  CHECK(says(told, ": error: there is no face \"vellum-regular\" [template-face]"));
 }
 
 // U+13000 is the first of the Egyptian hieroglyphs (Unicode 15, chart U13000); no face has them.
@@ -271,7 +273,10 @@ TEST_CASE("a character that no face has is told by its number") {
   Bench bench;
   change(bench.reel() / "record.xml", "<place>Ternwick</place>",
          "<place>Ternwick \xF0\x93\x80\x80</place>");
-  CHECK(says(bench.refused(), "U+13000"));
+  const std::string told = bench.refused();
+  CHECK(says(told, "U+13000"));
+  // The place where the record holds it.
+  CHECK(says(told, "record.xml:"));
 }
 
 }  // namespace winchbook::app

@@ -258,12 +258,12 @@ LEFT = [
     ("in a caption", "<caption>Tail side", "<caption>Nell’s tail side", "Nell"),
     ("in the reel's name", "<name>The Ferry Skerry</name>", "<name>The Merrow Skerry</name>", "Merrow"),
     ("in a source", "Her will; copy seen", "Will of Augusta Merrow; copy seen", "Augusta Merrow"),
-    ("over two lines", "Her will; copy seen", "Will of Augusta\n  Merrow; copy seen", "Augusta"),
+    ("over two lines", "Her will; copy seen", "Will of Augusta\n  Merrow; copy seen", "Augusta Merrow"),
     ("with an accent sign between", "Her will; copy seen", "Will of Mer&#xAD;row; copy seen", "Mer\u00adrow"),
     ("as an address", "Her will; copy seen", "Seen at 2, Ferry Row; copy seen", "2, Ferry Row"),
     ("in a namespace", '<reel-record xmlns=', '<reel-record xmlns:n="urn:nell" xmlns=', "nell"),
     ("in a comment", "<people>", "<!-- Nell Merrow rang --><people>", None),
-    ("in the story, which stays with the family", "It fell. She", "It fell. Miss Merrow", None),
+    ("in the story, which stays with the family", "it fell. She", "it fell. Miss Merrow", None),
     ("in a foreign note", "</people>", '<n:note xmlns:n="urn:x">Nell Merrow</n:note></people>', None),
 ]  # fmt: skip
 

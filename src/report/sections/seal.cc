@@ -76,7 +76,8 @@ document::Facts facts(const Telling& telling) {
   const auto shown = std::count_if(photos.begin(), photos.end(),
                                    [](const record::Photo& photo) { return !photo.withheld; });
   add("seal.inside",
-      document::plain(words.say("seal.inside-is", {{"count", static_cast<std::size_t>(shown)}})));
+      document::plain(words.say(edition.withheld > 0 ? "seal.inside-shown" : "seal.inside-is",
+                                {{"count", static_cast<std::size_t>(shown)}})));
   if (edition.withheld > 0) {
     document::Text withheld =
         document::plain(words.say("seal.withheld-is", {{"count", edition.withheld}}));
