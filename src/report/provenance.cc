@@ -25,10 +25,14 @@ std::string between(const Telling& telling, const std::optional<base::EdtfDate>&
 
 /// "Augusta Merrow [1911/1979], purser of the Ellery Sound ferry, bought new, 1948": the holder,
 /// who they were, how it came to them, and when.
-document::Text step_words(const Telling& telling, const CustodyStep& step, bool same_holder) {
+document::Text step_words(const Telling& telling, const CustodyStep& step, bool same_holder,
+                          bool opens_sentence) {
   const record::Person* person = find(telling.record, step.holder);
-  document::Text text = document::plain(same_holder ? telling.words.say("custody.the-same")
-                                                    : telling.name(step.holder));
+  std::string holder =
+      same_holder ? telling.words.say("custody.the-same") : telling.name(step.holder);
+  // What stands in for a withheld name begins with a small letter.
+  if (opens_sentence) holder = telling.words.capitalised(holder);
+  document::Text text = document::plain(std::move(holder));
   const auto add = [&](std::string words) {
     text.parts.emplace_back(document::Run{std::move(words)});
   };
@@ -99,10 +103,12 @@ void add_sentence(document::Text words, const char* sign, document::Text& out) {
 
 document::Text provenance(const Telling& telling, std::vector<document::Text>& notes) {
   document::Text out;
+  bool opens_sentence = true;
   const auto& custody = telling.record.custody;
   for (std::size_t i = 0; i < custody.size(); ++i) {
     if (const auto* gap = std::get_if<CustodyGap>(&custody[i])) {
       add_sentence(gap_words(telling, *gap), ".", out);
+      opens_sentence = true;
       continue;
     }
     const auto& step = std::get<CustodyStep>(custody[i]);
@@ -113,7 +119,8 @@ document::Text provenance(const Telling& telling, std::vector<document::Text>& n
     const std::optional<CustodyGap> open =
         after != nullptr ? left_open(step, *after) : std::nullopt;
     const bool direct = after != nullptr && !open && !ended_sometime(step);
-    add_sentence(step_words(telling, step, same), direct ? ";" : ".", out);
+    add_sentence(step_words(telling, step, same, opens_sentence), direct ? ";" : ".", out);
+    opens_sentence = !direct;
     if (!step.source.empty()) {
       notes.push_back(document::plain(step.source));
       out.parts.emplace_back(document::NoteMark{static_cast<int>(notes.size())});
