@@ -38,12 +38,12 @@ int same_figures(const Json& full, const Json& withheld, const std::string& at) 
     REQUIRE(full.size() == withheld.size());
     for (const auto& [key, value] : full.items()) {
       REQUIRE(withheld.contains(key));
-      figures += same_figures(value, withheld[key], at + "/" + key);
+      figures += same_figures(value, withheld[key], key);
     }
   } else if (full.is_array()) {
     REQUIRE(full.size() == withheld.size());
     for (std::size_t i = 0; i < full.size(); ++i)
-      figures += same_figures(full[i], withheld[i], at + "/" + std::to_string(i));
+      figures += same_figures(full[i], withheld[i], at);
   } else if (!full.is_string()) {
     REQUIRE(full == withheld);
     figures += full.is_number() ? 1 : 0;

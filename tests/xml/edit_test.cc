@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <stdexcept>
 #include <string>
+#include <string_view>
 
 using namespace winchbook::xml;  // NOLINT: the whole file tries this room
 
@@ -70,20 +71,24 @@ TEST_CASE("a byte order mark and letters of several bytes move no extent") {
 }
 
 TEST_CASE("the lines an element has to itself go without a trace") {
+  // @ is where a line ends.
+  const auto with_ends = [](std::string_view text, std::string_view end) {
+    std::string out;
+    for (const char sign : text)
+      out += sign == '@' ? std::string(end) : std::string(1, sign);
+    return out;
+  };
   for (const std::string end : {"\n", "\r\n"}) {
-    const auto document = parsed("<a>" + end + "  <b>1</b> " + end + "\t<c/><d/>" + end + "  <e>" +
-                                 end + "2</e>" + end + "</a>");
-    const auto& bytes = document.source().bytes();
-    const auto without = [&](const char* name) {
-      const Extent lines = lines_of(document, document.root().child(name));
-      return spliced(bytes, {{lines.begin, lines.end, ""}});
+    const auto document = parsed(with_ends("<a>@  <b>1</b> @\t<c/><d/>@  <e>@2</e>@</a>", end));
+    const auto lines = [&](const char* name) {
+      return lines_of(document, document.root().child(name));
     };
-    CHECK(without("b") ==
-          "<a>" + end + "\t<c/><d/>" + end + "  <e>" + end + "2</e>" + end + "</a>");
-    CHECK(cut(document, lines_of(document, document.root().child("c"))) == "<c/>");
-    CHECK(cut(document, lines_of(document, document.root().child("d"))) == "<d/>");
-    CHECK(cut(document, lines_of(document, document.root().child("e"))) ==
-          "  <e>" + end + "2</e>" + end);
+    const Extent b = lines("b");
+    CHECK(spliced(document.source().bytes(), {{b.begin, b.end, ""}}) ==
+          with_ends("<a>@\t<c/><d/>@  <e>@2</e>@</a>", end));
+    CHECK(cut(document, lines("c")) == "<c/>");
+    CHECK(cut(document, lines("d")) == "<d/>");
+    CHECK(cut(document, lines("e")) == with_ends("  <e>@2</e>@", end));
   }
 }
 
