@@ -65,6 +65,8 @@ class Telling {
     const char* how = soft(first) || soft(last) ? "It was most likely made" : "It was made";
     if (first && last && first->day.year == last->day.year)
       return fmt::format("{} in {}", how, first->day.year);
+    if (first && last && last->day.year - first->day.year == 1)
+      return fmt::format("{} in {} or {}", how, first->day.year, last->day.year);
     if (first && last)
       return fmt::format("{} between {} and {}", how, first->day.year, last->day.year);
     if (first)

@@ -31,19 +31,11 @@ bool drawable(const Evidence& evidence) {
   return on_axis(evidence.not_before) && on_axis(evidence.not_after);
 }
 
-/// A mark always; of materials and the like those that did something: a whole reel of brass is not
-/// a bar a piece.
-bool tells(const Finding& finding, std::size_t i) {
-  if (finding.evidence[i].marking) return true;
-  if (finding.uses[i].left_out == dating::LeftOut::suspect) return true;
-  return finding.uses[i].left_out == dating::LeftOut::no && narrows(finding, i);
-}
-
 /// The evidence that is drawn: all, or what matters most where there is too much.
 std::vector<std::size_t> drawn(const Finding& finding) {
   std::vector<std::size_t> bars;
   for (std::size_t i = 0; i < finding.evidence.size(); ++i) {
-    if (drawable(finding.evidence[i]) && tells(finding, i)) bars.push_back(i);
+    if (drawable(finding.evidence[i]) && speaks_of_the_reel(finding, i)) bars.push_back(i);
   }
   if (bars.size() <= kMostBars) return bars;
   std::vector<int> rank(finding.evidence.size(), 2);
@@ -189,7 +181,7 @@ std::size_t marks_not_drawn(const Telling& telling) {
   std::size_t speaking = 0;
   for (std::size_t i = 0; i < finding.evidence.size(); ++i) {
     const Evidence& evidence = finding.evidence[i];
-    if ((evidence.not_before || evidence.not_after) && tells(finding, i)) ++speaking;
+    if ((evidence.not_before || evidence.not_after) && speaks_of_the_reel(finding, i)) ++speaking;
   }
   return speaking - drawn(finding).size();
 }

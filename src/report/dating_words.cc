@@ -45,11 +45,21 @@ const dating::Conflict* hard_conflict(const Finding& finding) {
   return found == finding.conflicts.end() ? nullptr : &*found;
 }
 
-/// How many marks and other things speak of the year and count.
+/// What a bench made, and what an owner wrote on a box, would only stretch the axis.
+bool far_from_the_reel(const Evidence& evidence, dating::LeftOut reason) {
+  const bool of_the_bench =
+      reason == dating::LeftOut::made_at_bench || reason == dating::LeftOut::put_in_by_bench;
+  return of_the_bench ||
+         (reason == dating::LeftOut::content && evidence.grounds == dating::Grounds::claim);
+}
+
+/// How many of the bars that are drawn count.
 std::size_t speaking(const Finding& finding) {
   std::size_t count = 0;
-  for (const dating::Use& use : finding.uses) {
-    if (use.not_before == EndUse::counts || use.not_after == EndUse::counts) ++count;
+  for (std::size_t i = 0; i < finding.uses.size(); ++i) {
+    const dating::Use& use = finding.uses[i];
+    const bool counts = use.not_before == EndUse::counts || use.not_after == EndUse::counts;
+    if (counts && speaks_of_the_reel(finding, i)) ++count;
   }
   return count;
 }
@@ -130,6 +140,20 @@ bool narrows(const Finding& finding, std::size_t i) {
                      [&](const dating::Step& step) { return step.evidence == i; });
 }
 
+bool speaks_of_the_reel(const Finding& finding, std::size_t i) {
+  const Evidence& evidence = finding.evidence[i];
+  if (far_from_the_reel(evidence, finding.uses[i].left_out)) return false;
+  if (narrows(finding, i)) return true;
+  const auto of_table = [](const std::optional<dating::End>& end) {
+    return !end || end->basis == dating::Basis::table;
+  };
+  if (evidence.marking && !(of_table(evidence.not_before) && of_table(evidence.not_after)))
+    return true;
+  return std::any_of(finding.suspects.begin(), finding.suspects.end(), [&](const auto& suspect) {
+    return std::find(suspect.evidence.begin(), suspect.evidence.end(), i) != suspect.evidence.end();
+  });
+}
+
 document::Text evidence_because(const Telling& telling, const Evidence& evidence) {
   const Marking* mark = mark_of(telling, evidence);
   if (mark != nullptr && mark->says && !mark->says->because.empty())
@@ -183,8 +207,8 @@ std::string years_in_words(const Telling& telling, const DaySpan& days) {
     form = "from";
   } else if (!days.first) {
     form = "until";
-  } else if (days.first->year == days.last->year) {
-    form = "one";
+  } else if (days.last->year - days.first->year < 2) {
+    form = days.last->year == days.first->year ? "one" : "two";
   }
   return telling.words.say("dating.years", {{"form", form},
                                             {"first", days.first ? year(*days.first) : ""},
@@ -215,7 +239,9 @@ std::string dating_answer(const Telling& telling) {
   const std::string made =
       telling.words.say("dating.made", {{"years", years}, {"sure", likely ? "likely" : "certain"}});
   const std::string leans =
-      finding.attributed ? telling.words.say("dating.attributed") : leaning(telling, finding);
+      finding.attributed
+          ? telling.words.say("dating.attributed", {{"count", telling.record.markings.size()}})
+          : leaning(telling, finding);
   return joined({made, leans, not_fitting(telling, finding)});
 }
 

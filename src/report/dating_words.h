@@ -17,6 +17,9 @@ namespace winchbook::report {
                                         const assess::dating::Evidence& evidence);
 /// Whether one of its ends narrowed the window.
 [[nodiscard]] bool narrows(const assess::dating::Finding& finding, std::size_t evidence);
+/// What is drawn and counted: what the bench said of a mark; of what the tables say, what did
+/// something, for a reel of brass is not a bar a piece.
+[[nodiscard]] bool speaks_of_the_reel(const assess::dating::Finding& finding, std::size_t evidence);
 /// Why a piece of evidence says what it says: the bench's words, or the table's.
 [[nodiscard]] document::Text evidence_because(const Telling& telling,
                                               const assess::dating::Evidence& evidence);

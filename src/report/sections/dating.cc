@@ -56,7 +56,7 @@ std::optional<document::Chapter> tell_dating(const Telling& telling) {
     chapter.blocks.emplace_back(
         telling.sentence(telling.words.say("dating.not-drawn", {{"count", more}})));
   }
-  chapter.blocks.emplace_back(how(telling, !telling.assessment.dating.profile.empty()));
+  chapter.blocks.emplace_back(how(telling, telling.assessment.dating.profile.size() > 1));
   add_doubts(telling, chapter);
   if (auto marks = marks_table(telling, MarksOf::reel)) chapter.blocks.emplace_back(*marks);
   if (auto other = other_evidence_table(telling)) chapter.blocks.emplace_back(*other);
