@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <map>
 #include <optional>
-#include <pugixml.hpp>
 #include <set>
 #include <utility>
 
