@@ -80,7 +80,6 @@ std::vector<Sale> recorded_sales(const record::Record& record) {
   std::vector<Sale> sales;
   if (!record.value) return sales;
   for (const record::Sale& one : record.value->sales) {
-    if (!one.used && one.kind != record::SaleKind::asking_price) continue;
     Sale sale;
     sale.date = one.on;
     sale.price = one.price;
@@ -93,6 +92,10 @@ std::vector<Sale> recorded_sales(const record::Record& record) {
     }
     sale.notes = one.state;
     sale.source = one.source;
+    if (!one.used && one.kind != record::SaleKind::asking_price) {
+      sale.not_used = plain_text(record, one.excluded_because);
+      if (sale.not_used.empty()) sale.not_used = "no reason given";
+    }
     sales.push_back(std::move(sale));
   }
   return sales;
@@ -185,6 +188,8 @@ std::string price_text(double amount, RoundPrice how) {
 ExclusionTerm term(assess::value::Excluded why) {
   using assess::value::Excluded;
   switch (why) {
+    case Excluded::by_bench:
+      return {"by-bench", "left out by the bench"};
     case Excluded::asked:
       return {"asked", "asked, not paid"};
     case Excluded::after:

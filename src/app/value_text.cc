@@ -117,7 +117,8 @@ void say_excluded(const Valued& valued, std::string& text) {
       continue;
     }
     if (one.why != Excluded::outlier) ++shown;
-    text += fmt::format("  {}\n    {}\n", sale_line(one.sale), term(one.why).spoken);
+    text += fmt::format("  {}\n    {}{}\n", sale_line(one.sale), term(one.why).spoken,
+                        one.sale.not_used.empty() ? "" : ": " + one.sale.not_used);
   }
   for (const auto& [why, count] : rest)
     text += fmt::format("  and {} more: {}\n", count, why);

@@ -7,6 +7,10 @@
 #include <array>
 #include <map>
 #include <ostream>
+#include <string>
+#include <vector>
+
+#include "xml/schema_words.h"
 
 namespace winchbook::cli {
 namespace {
@@ -28,7 +32,10 @@ constexpr std::array kCommands{
             add_line},
     Command{"sales", "look recorded sales over", add_sales},
     Command{"value", "say what the reel is worth from recorded sales, or why not", add_value},
-    Command{"issue", "write a document: the keepsake for the family", add_issue},
+    Command{"advise", "fish it or keep it: weigh the courses by what the owner ranks", add_advise},
+    Command{"issue",
+            "write a document for its reader: a keepsake for the family, a statement for a buyer",
+            add_issue},
     Command{"intake", "take a reel in: make its folder and its first record", add_intake},
     Command{"agree", "write down what was agreed with the owner, and how", add_agree},
     Command{"person", "add somebody in the reel's life", add_person},
@@ -63,6 +70,21 @@ constexpr const char* kExitCodes =
 bool of_the_machine(const base::Diagnostic& fault) {
   return fault.rule.starts_with("file-") || fault.rule.starts_with("font-") ||
          fault.rule.starts_with("schema-own");
+}
+
+/// The sentence about a first word that is no command; empty when it is one, or an option.
+std::string unknown_command(int argc, const char* const* argv) {
+  if (argc < 2) return "";
+  const std::string_view typed = argv[1];
+  if (typed.empty() || typed.front() == '-') return "";
+  std::vector<std::string> names;
+  for (const Command& command : kCommands)
+    names.emplace_back(command.name);
+  if (std::find(names.begin(), names.end(), typed) != names.end()) return "";
+  const std::string like = xml::nearest(typed, names);
+  return "winchbook: there is no command \"" + std::string(typed) + "\"\n  hint: " +
+         (like.empty() ? "winchbook --help lists the commands" : "did you mean " + like + "?") +
+         "\n";
 }
 
 /// A fault of what was typed.
@@ -107,6 +129,10 @@ Exit tell(const base::Diagnostics& faults, std::ostream& err) {
 }
 
 int run(int argc, const char* const* argv, Surroundings& surroundings) {
+  if (const std::string fault = unknown_command(argc, argv); !fault.empty()) {
+    surroundings.err << fault;
+    return kCommandLineWrong;
+  }
   surroundings.command_line = as_typed(argc, argv);
   CLI::App program{kAbout, "winchbook"};
   program.footer(kExitCodes);

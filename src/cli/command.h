@@ -60,6 +60,7 @@ Action add_drag(CLI::App& app);
 Action add_line(CLI::App& app);
 Action add_sales(CLI::App& app);
 Action add_value(CLI::App& app);
+Action add_advise(CLI::App& app);
 Action add_intake(CLI::App& app);
 Action add_person(CLI::App& app);
 Action add_custody(CLI::App& app);

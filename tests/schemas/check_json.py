@@ -32,6 +32,13 @@ QUESTIONS = {
          "--material", "leather", "--greased", "--pressure", "0.2 MPa", "--gear", "3:1",
          "--spool-full", "60 mm", "--spool-empty", "25 mm", "--line", "20 lb"],
     ]),
+    "lookup": ("lookup.schema.json", [
+        ["us-patent", "2,l85,17O"],
+        ["us-patent-date", "July 5, 1911"],
+        ["material", "acetal"],
+        ["mark", "Pat. Pending"],
+        ["stamp", "PAT. 2,185,170 MADE IN U.S.A."],
+    ]),
     "line": ("line.schema.json", [
         ["--holds", "200 m", "--of", "0.3 mm", "--diameter", "0.2 mm", "--length", "100 m",
          "--backing", "0.4 mm", "--spool-full", "45 mm", "--gear", "48:12"],

@@ -41,6 +41,21 @@ std::optional<int> working_points(const condition::Readings& readings) {
   return static_cast<int>(std::lround(kWhole * (3 - word.best) / 3.0));
 }
 
+/// The pieces that must stay, by the life they tell of and by what was agreed; by their ids.
+std::vector<record::PieceId> must_stay(const record::Record& record, const record::Visit& visit) {
+  std::vector<record::PieceId> staying;
+  for (const record::LifeEvent& event : record.life) {
+    staying.insert(staying.end(), event.must_stay.begin(), event.must_stay.end());
+  }
+  for (const record::Agreement& agreement : visit.agreements) {
+    staying.insert(staying.end(), agreement.pieces_must_stay.begin(),
+                   agreement.pieces_must_stay.end());
+  }
+  std::sort(staying.begin(), staying.end());
+  staying.erase(std::unique(staying.begin(), staying.end()), staying.end());
+  return staying;
+}
+
 /// Everything that is known of each course, matter by matter.
 class Scoring {
  public:
@@ -79,9 +94,23 @@ class Scoring {
       case Matter::cost:
         return cost(course);
       case Matter::memory:
-        break;
+        return memory(course);
     }
     return std::nullopt;
+  }
+
+  /// Of the pieces that must stay, how many are in the reel or travel with it as it left.
+  std::optional<Score> memory(Course course) const {
+    if (!is_as_left(course)) return std::nullopt;
+    const auto staying = must_stay(grounds_.record, grounds_.visit);
+    if (staying.empty()) return std::nullopt;
+    const auto there = std::count_if(staying.begin(), staying.end(), [&](const auto& id) {
+      const record::Piece* piece = find(grounds_.record, id);
+      using Kind = record::Whereabouts::Kind;
+      return piece != nullptr &&
+             (piece->now.kind == Kind::fitted || piece->now.kind == Kind::with_reel);
+    });
+    return Score{static_cast<int>(kWhole * there / std::ssize(staying)), ScoreFrom::kept};
   }
 
   std::optional<Score> originality(Course course) const {
@@ -179,16 +208,7 @@ std::vector<Stop> stops_of(const Grounds& grounds) {
                      {},
                      place == nullptr ? std::string() : place->name});
   }
-  std::vector<record::PieceId> staying;
-  for (const record::LifeEvent& event : grounds.record.life) {
-    staying.insert(staying.end(), event.must_stay.begin(), event.must_stay.end());
-  }
-  for (const record::Agreement& agreement : grounds.visit.agreements) {
-    staying.insert(staying.end(), agreement.pieces_must_stay.begin(),
-                   agreement.pieces_must_stay.end());
-  }
-  std::sort(staying.begin(), staying.end());
-  staying.erase(std::unique(staying.begin(), staying.end()), staying.end());
+  const std::vector<record::PieceId> staying = must_stay(grounds.record, grounds.visit);
   if (!staying.empty()) {
     stops.push_back({Stop::Why::must_stay, {Course::rebuild_to_fish}, {}, {}, staying, {}});
   }

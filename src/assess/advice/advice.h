@@ -48,6 +48,7 @@ enum class ScoreFrom {
   costs,   ///< the record's costs of the courses
   sales,   ///< the values as found and as left
   undone,  ///< how far the fittings can be undone
+  kept,    ///< how many of the pieces that must stay are still in the reel
 };
 
 struct Score {

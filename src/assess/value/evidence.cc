@@ -51,6 +51,10 @@ std::optional<std::pair<base::Day, base::Day>> days(const base::EdtfDate& date) 
 /// Brings one sale to the question, or says why it does not count.
 std::optional<Comparable> brought(const Question& question, const Sale& sale,
                                   const knowledge::Prices& prices, Excluded& why) {
+  if (!sale.not_used.empty()) {
+    why = Excluded::by_bench;
+    return std::nullopt;
+  }
   Comparable one;
   one.sale = sale;
   const auto amount = paid(sale, question.purpose, why);

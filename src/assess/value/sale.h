@@ -50,6 +50,7 @@ struct Sale {
   State state;
   std::string notes;
   std::string source;
+  std::string not_used;  ///< the bench's own reason for leaving it out; empty: it may count
 };
 
 }  // namespace winchbook::assess::value

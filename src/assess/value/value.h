@@ -21,6 +21,7 @@ struct Question {
 
 /// Why a sale does not count.
 enum class Excluded {
+  by_bench,         ///< the bench left it out, and says why
   asked,            ///< an asking price, not a sale
   after,            ///< later than the effective date
   undated,          ///< its date says less than a decade, or nothing

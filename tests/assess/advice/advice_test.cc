@@ -176,6 +176,27 @@ TEST_CASE("what the record knows takes the place of the bench's points") {
   CHECK(known.advised(kUseFirst).courses.at(2).scores.at(3).from == ScoreFrom::bench);
 }
 
+TEST_CASE("memory is kept while the pieces that must stay are still in the reel") {
+  Case loved;
+  record::LifeEvent event;
+  event.must_stay = {{"knob"}, {"foot"}};
+  loved.reel.life.push_back(event);
+  for (const char* id : {"knob", "foot"}) {
+    record::Piece piece;
+    piece.id = {id};
+    piece.now.kind = record::Whereabouts::Kind::fitted;
+    loved.reel.pieces.push_back(piece);
+  }
+  record::Advice advice;
+  advice.chosen = Course::make_it_fish;
+  loved.visit.advice = advice;
+  CHECK(loved.advised(kUseFirst).courses.at(2).scores.at(0).points == 100);
+  CHECK(loved.advised(kUseFirst).courses.at(2).scores.at(0).from == ScoreFrom::kept);
+  loved.reel.pieces[0].now.kind = record::Whereabouts::Kind::bagged;
+  CHECK(loved.advised(kUseFirst).courses.at(2).scores.at(0).points == 50);
+  CHECK(loved.advised(kUseFirst).courses.at(0).scores.at(0).from == ScoreFrom::bench);
+}
+
 TEST_CASE("what would turn the answer over does turn it over") {
   const Case plain;
   for (const auto& ranking : {kUseFirst, kMemoryFirst}) {

@@ -101,6 +101,9 @@ TEST_CASE("each sale that does not count says why") {
   dollars.price.currency = "USD";
   CHECK(why({dollars}) == Excluded::no_rate);
   CHECK(why({sale(100, "1950")}, question(), prices()) == Excluded::no_index);
+  Sale left_out = sale(100);
+  left_out.not_used = "sold with a boat";
+  CHECK(why({left_out}) == Excluded::by_bench);
   Sale another = sale(100);
   another.model = "Skerry No. 30";
   const Evidence evidence = weigh_sales(question(), {another}, bare());
