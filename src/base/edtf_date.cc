@@ -74,6 +74,7 @@ std::variant<Years, std::string> take_year(std::string_view& rest) {
   std::replace(low.begin(), low.end(), 'X', '0');
   std::replace(high.begin(), high.end(), 'X', '9');
   Years years{number(low), number(high), static_cast<int>(digits.size() - first_x)};
+  if (negative && years.last == 0) return std::string("there is no year -0000, write 0000");
   if (negative) years = {-years.last, -years.first, years.unspecified};
   return years;
 }
