@@ -127,6 +127,7 @@ step_schemas() {
 
 step_transcripts() {
   suite "transcripts" $python tests/transcripts/check_transcripts.py build/winchbook
+  suite "writers killed at random" $python tests/writing/kill_writers.py build/winchbook
 }
 
 # issue_all DIRECTORY: the demo documents

@@ -108,7 +108,10 @@ const Candidate* nth(const std::vector<const Candidate*>& found, int number) {
 Result<std::string> meant(std::string_view kind, std::string_view said,
                           const std::vector<Candidate>& all) {
   const std::string wanted = lower(said);
-  const auto by_id = matching(all, [&](const Candidate& one) { return one.id == said; });
+  std::string as_id = wanted;
+  std::replace(as_id.begin(), as_id.end(), ' ', '-');
+  const auto by_id =
+      matching(all, [&](const Candidate& one) { return one.id == said || one.id == as_id; });
   if (!by_id.empty()) return by_id.front()->id;
   const auto by_name = matching(all, [&](const Candidate& one) {
     return std::any_of(one.names.begin(), one.names.end(),
@@ -116,7 +119,7 @@ Result<std::string> meant(std::string_view kind, std::string_view said,
   });
   if (by_name.size() == 1) return by_name.front()->id;
   const auto by_beginning = matching(
-      all, [&](const Candidate& one) { return !wanted.empty() && one.id.starts_with(wanted); });
+      all, [&](const Candidate& one) { return !wanted.empty() && one.id.starts_with(as_id); });
   if (by_name.empty() && by_beginning.size() == 1) return by_beginning.front()->id;
 
   std::vector<std::string> words = words_of(said);

@@ -1,16 +1,21 @@
 #include "app/issue.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <iterator>
+#include <memory>
 #include <stdexcept>
 #include <string_view>
 #include <utility>
 
 #include "app/check.h"
 #include "app/design.h"
+#include "app/edit.h"
 #include "app/editions.h"
 #include "app/survivors.h"
 #include "assess/assessment.h"
+#include "assess/tray/tray.h"
 #include "document/document.h"
 #include "knowledge/knowledge.h"
 #include "layout/lay_out.h"
@@ -272,11 +277,42 @@ Result<document::Document> write(const World& world, const Made& made,
       {record, assessment, made.design.chapters, made.design.words, made.edition, facts});
 }
 
+/// A book is not closed over a part that nobody can find.
+Diagnostics faults_of_tray(const recordfile::LoadedRecord& full) {
+  Diagnostics faults;
+  for (const record::Visit& visit : full.record.visits) {
+    const assess::tray::Account account = assess::tray::account(full.record, visit);
+    for (std::size_t i = 0; i < account.pieces.size(); ++i) {
+      const assess::tray::PieceAccount& one = account.pieces[i];
+      if (one.unaccounted() == 0) continue;
+      faults.push_back(base::error_at(
+          full.where(visit.id.text, "line", i),
+          fmt::format("of {} {} came off or lay loose, and {} are accounted for", one.name,
+                      one.came(), one.went()),
+          "say where it went with winchbook tray, or give the reason to be printed with "
+          "--unaccounted",
+          "tray"));
+    }
+  }
+  return faults;
+}
+
 }  // namespace
 
 Result<Issued> issue(const World& world, const IssueRequest& request) {
+  std::unique_ptr<base::HeldLock> held;
+  if (request.final && request.give == IssueRequest::Give::pdf) {
+    const fs::path file = recordfile::record_path(world.files, request.record);
+    auto lock = lock_reel(world, file.has_parent_path() ? file.parent_path() : fs::path("."),
+                          request.command);
+    if (!lock) return lock.faults();
+    held = std::move(lock).value();
+  }
   const auto full = recordfile::read(world.files, request.record, world.data / "schemas");
   if (!full) return full.faults();
+  const Diagnostics open_tray =
+      request.document == "keepsake" ? faults_of_tray(*full) : Diagnostics{};
+  if (!open_tray.empty() && request.unaccounted.empty()) return open_tray;
   const auto design =
       read_design(world, {request.document, request.design, request.paper, full->record.language});
   if (!design) return design.faults();
@@ -294,8 +330,9 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   if (!photographs) return photographs.faults();
   // From here on the record is valid, holds what its reader may see, and does not change.
 
-  const auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
+  auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
+  if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   const Made made{*full, *shown, *design, *edition};
   const auto written = write(world, made, *photographs);
   if (!written) return written.faults();

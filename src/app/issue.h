@@ -22,6 +22,8 @@ struct IssueRequest {
   base::Day date;
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   bool final = false;            ///< listed in editions.xml and kept in issued/
+  std::string unaccounted;       ///< why a keepsake is issued with a tray that is not closed
+  std::string command;           ///< as it was typed; told to whoever waits for the lock
   Give give = Give::pdf;         ///< words or pages: what would be printed, as text
 };
 
@@ -37,7 +39,9 @@ struct Issued {
 /// Reads, withholds, assesses, writes, lays out and draws one document. Errors: everything wrong
 /// with the record; something withheld that has no salt, or that survives elsewhere; a photograph
 /// that is not what the record says; a character no face has; a folder that cannot be written to.
-/// Nothing is left half written.
+/// Nothing is left half written. A keepsake is refused while anything that came off is unaccounted
+/// for, unless a reason is given, which is printed. For good, it holds the lock of the reel's
+/// folder, so that two at once do not take one edition.
 [[nodiscard]] base::Result<Issued> issue(const World& world, const IssueRequest& request);
 
 }  // namespace winchbook::app

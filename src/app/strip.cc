@@ -134,6 +134,8 @@ Change strip(StripRequest request) {
       add_to_tray(draft, tray_line_of(draft, open->element, one.piece->id), "taken-off", one.count);
     std::string sentence =
         request.step.empty() ? request.what : "step " + request.step + " is done";
+    while (sentence.ends_with('.'))
+      sentence.pop_back();
     if (!pieces.empty()) sentence += "; off: " + listed(pieces);
     return Said{std::move(sentence), std::move(warnings)};
   };

@@ -22,6 +22,7 @@ struct Options {
   std::string date;
   std::string output;
   std::string dump;
+  std::string unaccounted;
   bool final = false;
 };
 
@@ -48,6 +49,8 @@ Exit issue(const Options& options, Surroundings& surroundings) {
   if (!options.reader.empty()) request.reader = record::value_of<record::Reader>(options.reader);
   request.output = options.output;
   request.final = options.final;
+  request.unaccounted = options.unaccounted;
+  request.command = surroundings.command_line;
   request.date = surroundings.today;
   if (!options.date.empty()) {
     const auto day = base::parse_day(options.date);
@@ -89,6 +92,8 @@ Action add_issue(CLI::App& app) {
   app.add_option("--template", options->design, "a template file of your own");
   app.add_flag("--final", options->final,
                "for good: list it in editions.xml and keep it in issued/");
+  app.add_option("--unaccounted", options->unaccounted,
+                 "the reason, to be printed, for a keepsake with a part that is unaccounted for");
   app.add_option("--dump", options->dump,
                  "print what would stand in it instead: words, or pages with every position")
       ->check(CLI::IsMember({"words", "pages"}));

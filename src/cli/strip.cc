@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "cli/writing.h"
+#include "recordfile/record_file.h"
 
 namespace winchbook::cli {
 namespace {
@@ -16,6 +17,18 @@ struct Options {
   WritingOptions writing;
   app::StripRequest request;
 };
+
+/// The usual caution in the record's language.
+base::Result<std::string> spring_caution(const std::string& path, Surroundings& surroundings) {
+  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto record = app::read_xml(world, recordfile::record_path(surroundings.files, path));
+  if (!record) return record.faults();
+  const auto templates = app::read_schema(world, "template-1.xsd");
+  if (!templates) return templates.faults();
+  const auto words = app::read_words(world, record->root().attribute("lang").value(), *templates);
+  if (!words) return words.faults();
+  return words->say("strip.spring-caution");
+}
 
 Exit tell_strip(Options options, Surroundings& surroundings) {
   if (options.request.step.empty()) {
@@ -26,8 +39,9 @@ Exit tell_strip(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  options.request.spring_caution =
-      "Springs: Cover it with a cloth; wear glasses; note where it seats. Local rules come first.";
+  const auto caution = spring_caution(options.writing.path, surroundings);
+  if (!caution) return tell(caution.faults(), surroundings.err);
+  options.request.spring_caution = *caution;
   return write(options.writing, app::strip(std::move(options.request)), surroundings);
 }
 

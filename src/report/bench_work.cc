@@ -181,6 +181,15 @@ void add_flags(const Telling& telling, Chapter& chapter) {
   chapter.blocks.emplace_back(std::move(facts));
 }
 
+/// What came off and is unaccounted for, with the bench's reason for issuing all the same.
+void add_unaccounted(const Telling& telling, Chapter& chapter) {
+  if (telling.edition.unaccounted.empty()) return;
+  document::Paragraph paragraph = telling.sentence(
+      telling.words.say("bench.unaccounted", {{"reason", telling.edition.unaccounted}}));
+  paragraph.manner = document::ParagraphManner::unindented;
+  chapter.blocks.emplace_back(std::move(paragraph));
+}
+
 }  // namespace
 
 document::Table tests_table(const Telling& telling) {
@@ -226,6 +235,7 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
   add_strip_down(telling, pictures, chapter);
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
+  add_unaccounted(telling, chapter);
   add_earlier_visits(telling, chapter);
   add_tests(telling, chapter);
   add_bags(telling, chapter);
@@ -238,6 +248,7 @@ void add_short_work(const Telling& telling, const std::vector<const record::Phot
   add_strip_down(telling, {}, chapter);
   add_cleaning(telling, chapter);
   add_work(telling, chapter);
+  add_unaccounted(telling, chapter);
   std::erase_if(chapter.blocks,
                 [](const Block& block) { return std::holds_alternative<Subhead>(block); });
   for (std::size_t i = first + 1; i < chapter.blocks.size(); ++i) {

@@ -25,6 +25,7 @@ struct Edition {
   std::vector<std::string> earlier = {};  ///< codes of earlier editions, earliest first
   std::size_t withheld = 0;               ///< texts and photographs withheld from its reader
   std::string withheld_root = {};         ///< 64 hexadecimal digits that bind them; empty: none
+  std::string unaccounted = {};           ///< the reason for issuing with an open tray; empty: none
 };
 
 /// What the program saw in a photograph's file besides what the record says of it.
