@@ -267,8 +267,10 @@ std::string cure(const Search& search, const Hit& hit) {
            ">, where it can be withheld";
   }
   if (person == nullptr) return "leave the inscription to its <marking>";
-  return fmt::format("write <person ref=\"{}\">{}</person> so that it can be withheld, or \"{}\"",
-                     person->id.text, hit.words, person->stand_in);
+  return fmt::format(
+      "write <person ref=\"{}\">{}</person> so that it can be withheld, or \"{}\" "
+      "where no name can stand",
+      person->id.text, hit.words, person->stand_in);
 }
 
 /// Looks through the edition's record and what else the reader gets.

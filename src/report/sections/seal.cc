@@ -95,21 +95,17 @@ std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
   const auto& words = telling.words;
   const Edition& edition = telling.edition;
   document::Chapter chapter = telling.chapter("seal-note");
+  const words::Arguments facts{{"document", words.say("document." + edition.document)},
+                               {"edition", std::to_string(edition.number)},
+                               {"date", words.day(edition.date)},
+                               {"fingerprint", in_one_line(edition.fingerprint)},
+                               {"count", edition.withheld},
+                               {"root", in_one_line(edition.withheld_root)}};
   document::Paragraph note{document::with_lead(
       edition.code + ".",
-      words.say("seal-note.words", {{"document", words.say("document." + edition.document)},
-                                    {"edition", std::to_string(edition.number)},
-                                    {"date", words.day(edition.date)},
-                                    {"fingerprint", in_one_line(edition.fingerprint)}}))};
+      words.say(edition.withheld > 0 ? "seal-note.withheld" : "seal-note.words", facts))};
   note.manner = document::ParagraphManner::note;
   chapter.blocks.emplace_back(std::move(note));
-  if (edition.withheld > 0) {
-    document::Paragraph withheld = telling.sentence(
-        words.say("seal-note.withheld",
-                  {{"count", edition.withheld}, {"root", in_one_line(edition.withheld_root)}}));
-    withheld.manner = document::ParagraphManner::note;
-    chapter.blocks.emplace_back(std::move(withheld));
-  }
   return chapter;
 }
 
