@@ -10,7 +10,6 @@ namespace winchbook::app {
 namespace {
 
 namespace dating = assess::dating;
-using dating::EndUse;
 using dating::Finding;
 using dating::LeftOut;
 using record::EndFirmness;

@@ -128,8 +128,7 @@ document::Text quoted_whole(const Telling& telling, const Marking& mark) {
 std::string evidence_name(const Telling& telling, const Evidence& evidence) {
   if (const Marking* mark = mark_of(telling, evidence)) return quoted(telling, *mark);
   if (evidence.custody) return telling.words.say("dating.first-holder");
-  const std::string what =
-      evidence.what.empty() ? telling.words.say("dating.made-then") : evidence.what;
+  std::string what = evidence.what.empty() ? telling.words.say("dating.made-then") : evidence.what;
   if (evidence.piece.empty()) return what;
   return telling.words.say("dating.what-of-piece",
                            {{"what", what}, {"piece", telling.piece_name(evidence.piece)}});
@@ -185,7 +184,7 @@ std::string why_left_out(const Telling& telling, std::size_t i) {
 
 std::string what_it_did(const Telling& telling, std::size_t i) {
   const Finding& finding = finding_of(telling);
-  const std::string left_out = why_left_out(telling, i);
+  std::string left_out = why_left_out(telling, i);
   const Evidence& evidence = finding.evidence.at(i);
   if (!evidence.not_before && !evidence.not_after) return "";
   if (!left_out.empty()) return left_out;

@@ -11,7 +11,6 @@ namespace {
 
 using knowledge::BoundEnd;
 using knowledge::Mark;
-using knowledge::MarkBound;
 using knowledge::MarkSort;
 using knowledge::Readings;
 using record::EndFirmness;
