@@ -250,7 +250,7 @@ std::string lookup_in_words(const LookupAnswer& answer) {
   out += end_line("not before", answer.not_before) + end_line("not after ", answer.not_after);
   out += ruled_heading("Why");
   for (const Reading& reading : answer.readings) {
-    std::string line = reading.what + ".";
+    std::string line = reading.what + (reading.what.ends_with('.') ? "" : ".");
     for (const std::string& reason : reasons_of(reading))
       line += " " + reason;
     out += with_hanging_lead("  -  ", fmt::format("{} [{}]", line, reading.bound.source));

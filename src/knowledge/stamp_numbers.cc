@@ -164,8 +164,7 @@ base::Result<Reading> reading_of_date(const Marks& marks, const StampDate& date,
   const bool sure =
       !(is_day && !weekday_agrees(marks.us_issue, date.first, reading)) && !date.doubtful;
   reading.bound.not_before = BoundEnd{date.first, sure && is_day, Known::read};
-  reading.bound.basis =
-      "A printed day of issue: nothing that bears it is older. " + marks.us_issue.basis;
+  reading.bound.basis = "A printed day of issue: nothing that bears it is older.";
   reading.bound.source = marks.us_issue.source;
   const std::int64_t term =
       date.first < kTermChanged ? kOldTerm : (series != nullptr ? series->term : 17);

@@ -240,6 +240,12 @@ bool StampReading::item_at(std::size_t at, bool bare_year, bool dates, Item& ite
   item.number = words_[at].number->value;
   item.assumed = words_[at].number->assumed;
   std::size_t to = at + 1;
+  if (const std::size_t end = broken_groups(at); end > at + 1) {
+    item.to = end;
+    refuse(at, end, "commas stand before threes: a figure may be missing",
+           "read the number again, and write it 2,185,170", "stamp-number");
+    return false;
+  }
   // "2 185 170": groups of three behind one of one to three.
   if (words_[at].number->digits <= 3 && !words_[at].number->grouped) {
     while (to < words_.size() && words_[to].number && words_[to].number->digits == 3 &&
@@ -257,6 +263,15 @@ bool StampReading::item_at(std::size_t at, bool bare_year, bool dates, Item& ite
   }
   item.to = to;
   return true;
+}
+
+/// Behind figures that commas or points part, but not before threes: "21,85,170".
+std::size_t StampReading::broken_groups(std::size_t at) const {
+  std::size_t end = at + 1;
+  while (end < words_.size() && words_[end].number &&
+         (words_[end].gap == "," || words_[end].gap == "."))
+    ++end;
+  return end;
 }
 
 void StampReading::tell(const std::vector<Item>& items, const Announced& announced) {

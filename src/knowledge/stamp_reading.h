@@ -64,6 +64,7 @@ class StampReading {
 
   std::size_t items_at(std::size_t at, const Announced& announced, std::vector<Item>& items);
   bool item_at(std::size_t at, bool bare_year, bool dates, Item& item);
+  std::size_t broken_groups(std::size_t at) const;
   void tell(const std::vector<Item>& items, const Announced& announced);
   void tell_patents(const std::vector<Item>& items, const Announced& announced);
   void keep_number(const Item& item, const Announced& announced, const Item* date);

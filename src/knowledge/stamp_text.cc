@@ -154,7 +154,11 @@ class Splitting {
     return any && !word_at(at + kGroup);
   }
 
+  /// Figures alone so far, or figures behind letters ("D101").
   bool all_figures_since(std::size_t begin) const {
+    while (begin < at_ && signs_[begin].kind == Kind::letter &&
+           figure_for(text_[signs_[begin].begin]) == '\0')
+      ++begin;
     bool any = false;
     for (std::size_t i = begin; i < at_; ++i) {
       if (!in_word(signs_[i])) continue;
