@@ -4,6 +4,7 @@
 
 #include "app/grade.h"
 #include "app/grade_words.h"
+#include "app/lines.h"
 
 namespace winchbook::app {
 namespace {
@@ -11,54 +12,20 @@ namespace {
 namespace originality = assess::originality;
 namespace condition = assess::condition;
 
-constexpr std::size_t kColumns = 100;
-
-std::size_t width(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
-  }));
-}
-
 std::string padded(std::string text, std::size_t columns) {
-  const std::size_t wide = width(text);
+  const std::size_t wide = columns_of(text);
   if (wide < columns) text.append(columns - wide, ' ');
   return text;
 }
 
 std::string right(const std::string& text, std::size_t columns) {
-  const std::size_t wide = width(text);
+  const std::size_t wide = columns_of(text);
   return wide < columns ? std::string(columns - wide, ' ') + text : text;
-}
-
-/// Words broken into lines of kColumns, every line but the first hanging by `indent`.
-std::string wrapped(std::string_view text, std::size_t indent) {
-  std::string out(indent, ' ');
-  std::size_t column = indent;
-  while (!text.empty()) {
-    const std::size_t space = text.find(' ');
-    const std::string_view word = text.substr(0, space);
-    text = space == std::string_view::npos ? std::string_view() : text.substr(space + 1);
-    if (column > indent && column + 1 + width(word) > kColumns) {
-      out += "\n" + std::string(indent, ' ');
-      column = indent;
-    }
-    if (column > indent) {
-      out += ' ';
-      ++column;
-    }
-    out += word;
-    column += width(word);
-  }
-  return out + "\n";
 }
 
 std::string trimmed(std::string line) {
   line.erase(line.find_last_not_of(' ') + 1);
   return line + "\n";
-}
-
-std::string heading(std::string_view text) {
-  return fmt::format("\n{}\n{}\n", text, std::string(width(text), '-'));
 }
 
 std::string counted(int number, std::string_view one) {
@@ -79,7 +46,7 @@ std::string assembled(const originality::Finding& finding, const Graded& graded)
   std::string out;
   for (const originality::Assembled& mixed : finding.assembled) {
     const bool found = mixed.when == record::Moment::found;
-    out += wrapped(
+    out += broken_into_lines(
         fmt::format("As {} it is assembled from at least {}: the reel that gave most gave {} in a "
                     "hundred of the weight, and {} are needed. {}",
                     found ? "found" : "left", counted(mixed.at_least_reels, "reel"),
@@ -100,11 +67,11 @@ std::string counts(std::string_view moment, const originality::Counts& of) {
   add(of.other, "not this reel's own");
   add(of.missing, "missing");
   add(of.not_determined, "not determined");
-  return wrapped(out + ".", 0);
+  return broken_into_lines(out + ".", 0);
 }
 
 std::string figures(const originality::Finding& finding, const Graded& graded) {
-  std::string out = heading("Originality");
+  std::string out = ruled_heading("Originality");
   out += padded("in a hundred", 22) + padded("as found", 16) + "as left\n";
   out += index_line("born here", finding.born_here, "pieces the maker put on this reel, by weight");
   out += index_line("surface", finding.surface, "how the maker left his own surfaces");
@@ -167,15 +134,16 @@ std::string ledger_row(const originality::PieceRow& row) {
   const std::string before = surface_words(row.found);
   const std::string after = surface_words(row.left);
   if (before != "-" || after != "-") {
-    out += wrapped("surface: " + before + (before == after ? "" : "; as left " + after), 5);
+    out +=
+        broken_into_lines("surface: " + before + (before == after ? "" : "; as left " + after), 5);
   }
   const std::string why = reasons(row);
-  if (!why.empty()) out += wrapped(why, 5);
+  if (!why.empty()) out += broken_into_lines(why, 5);
   return out;
 }
 
 std::string ledger(const originality::Finding& finding) {
-  std::string out = heading("First ledger");
+  std::string out = ruled_heading("First ledger");
   out += trimmed(" no  " + padded("place", 32) + " weight  " + padded("as found", 27) + " as left");
   for (const originality::PieceRow& row : finding.rows) {
     out += ledger_row(row);
@@ -217,14 +185,14 @@ std::string changes(const originality::Finding& finding) {
       shares(finding, "surface", finding.surface, finding.surface_change) +
       shares(finding, "right for the model", finding.right_for_model,
              finding.right_for_model_change);
-  std::string out = heading("What changed the figures, piece by piece");
+  std::string out = ruled_heading("What changed the figures, piece by piece");
   if (told.empty()) return out + "Nothing.\n";
   return out + told + "Two figures: at the low and at the high end of the range.\n";
 }
 
 std::string way_back(const record::Record& record, const originality::Finding& finding) {
   const originality::WayBack& way = finding.way_back;
-  std::string out = heading("Way back");
+  std::string out = ruled_heading("Way back");
   if (way.returns.empty() && way.surface_losses.empty()) return out + "Nothing was taken.\n";
   for (const originality::Return& back : way.returns) {
     const originality::PieceRow& row = row_of(finding, back.row);
@@ -241,27 +209,29 @@ std::string way_back(const record::Record& record, const originality::Finding& f
           fmt::format("; the fitting comes undone to {} in a hundred", back.degree->value.text());
     }
     if (back.reel_altered) line += "; the reel itself was altered for it";
-    out += wrapped(line, 0);
+    out += broken_into_lines(line, 0);
   }
   for (const originality::SurfaceLoss& loss : way.surface_losses) {
     const base::RatioRange gone{loss.lost.at_low - loss.recovered.at_low,
                                 loss.lost.at_high - loss.recovered.at_high};
-    out += wrapped(fmt::format("-  {}: its surface stays lower by {}",
-                               row_of(finding, loss.row).name, points(gone, 1)),
-                   0);
+    out += broken_into_lines(fmt::format("-  {}: its surface stays lower by {}",
+                                         row_of(finding, loss.row).name, points(gone, 1)),
+                             0);
   }
   if (way.born_here_restored) {
-    out += wrapped(fmt::format("With what is at hand back in its place, born here is {} (as found "
-                               "{}, as left {}).",
-                               figure(way.born_here_restored), figure(finding.born_here.found),
-                               figure(finding.born_here.left)),
-                   0);
+    out += broken_into_lines(
+        fmt::format("With what is at hand back in its place, born here is {} (as found "
+                    "{}, as left {}).",
+                    figure(way.born_here_restored), figure(finding.born_here.found),
+                    figure(finding.born_here.left)),
+        0);
   }
   if (way.surface_restored) {
-    out += wrapped(fmt::format("Its surface is then {} (as found {}, as left {}).",
-                               figure(way.surface_restored), figure(finding.surface.found),
-                               figure(finding.surface.left)),
-                   0);
+    out +=
+        broken_into_lines(fmt::format("Its surface is then {} (as found {}, as left {}).",
+                                      figure(way.surface_restored), figure(finding.surface.found),
+                                      figure(finding.surface.left)),
+                          0);
   }
   return out;
 }
@@ -310,7 +280,7 @@ std::string axes(const Graded& graded, const condition::Finding& finding) {
   const knowledge::ConditionRules& rules = graded.knowledge.condition;
   const condition::Readings& found = finding.found;
   const condition::Readings& left = finding.left;
-  std::string out = heading("Condition: four axes, never one");
+  std::string out = ruled_heading("Condition: four axes, never one");
   out += axis("", "as found", "as left");
   out += axis("surface", word_of(found.surface.word, rules.surface.words),
               word_of(left.surface.word, rules.surface.words));
@@ -324,7 +294,8 @@ std::string axes(const Graded& graded, const condition::Finding& finding) {
   out += axis("completeness", word_of(found.completeness.word, rules.completeness.words),
               word_of(left.completeness.word, rules.completeness.words));
   out += axis("", completeness_fact(found.completeness), completeness_fact(left.completeness));
-  out += wrapped(fmt::format("The surface is reckoned {}.", term(finding.area_basis).spoken), 0);
+  out += broken_into_lines(
+      fmt::format("The surface is reckoned {}.", term(finding.area_basis).spoken), 0);
   return out;
 }
 
@@ -359,29 +330,30 @@ std::string named(const record::Record& record, const record::Visit& visit,
     return of ? std::string(term(*of).spoken) : std::string(without);
   };
   for (const record::Fault& fault : visit.findings.faults) {
-    out += wrapped(fmt::format("Fault: {}. As found: {}; as left: {}.", fault.name,
-                               severity(fault.found, "not there, or not seen"),
-                               severity(fault.left, "put right")),
-                   0);
+    out += broken_into_lines(fmt::format("Fault: {}. As found: {}; as left: {}.", fault.name,
+                                         severity(fault.found, "not there, or not seen"),
+                                         severity(fault.left, "put right")),
+                             0);
   }
   const auto name_of = [&](const record::PieceId& id) { return find(record, id)->name; };
   for (const condition::Restored& one : finding.restored) {
-    out += wrapped(fmt::format("Restored: {}, {}, {}.", name_of(one.piece), term(one.state).spoken,
-                               when(one.found, one.left)),
-                   0);
+    out += broken_into_lines(fmt::format("Restored: {}, {}, {}.", name_of(one.piece),
+                                         term(one.state).spoken, when(one.found, one.left)),
+                             0);
   }
   for (const condition::Empty& one : finding.empty) {
-    out += wrapped(fmt::format("Empty: {}, {} as found, {} as left.", find(record, one.place)->name,
-                               one.found, one.left),
-                   0);
+    out += broken_into_lines(fmt::format("Empty: {}, {} as found, {} as left.",
+                                         find(record, one.place)->name, one.found, one.left),
+                             0);
   }
   for (const condition::Corrosion& one : finding.corrosion) {
-    out += wrapped(fmt::format("Corrosion, {}: {}.", name_of(one.piece), ratings(one)), 0);
+    out +=
+        broken_into_lines(fmt::format("Corrosion, {}: {}.", name_of(one.piece), ratings(one)), 0);
   }
   if (!finding.corrosion.empty()) {
     out += "Corrosion is rated from 10 (none) to 0 by the table of ISO 10289 and ASTM B537.\n";
   }
-  if (!out.empty()) out.insert(0, heading("Named, whatever the words above"));
+  if (!out.empty()) out.insert(0, ruled_heading("Named, whatever the words above"));
   return out;
 }
 
@@ -397,12 +369,13 @@ std::string earlier(const Graded& graded) {
   for (std::size_t i = 0; i + 1 < visits.size(); ++i) {
     const originality::Finding& finding = visits[i].originality;
     const record::Visit& visit = *find(graded.loaded.record, visits[i].visit);
-    out += wrapped(fmt::format("{}: born here {}, then {}; surface {}, then {}.", visit_line(visit),
-                               figure(finding.born_here.found), figure(finding.born_here.left),
-                               figure(finding.surface.found), figure(finding.surface.left)),
-                   0);
+    out += broken_into_lines(
+        fmt::format("{}: born here {}, then {}; surface {}, then {}.", visit_line(visit),
+                    figure(finding.born_here.found), figure(finding.born_here.left),
+                    figure(finding.surface.found), figure(finding.surface.left)),
+        0);
   }
-  if (!out.empty()) out.insert(0, heading("Earlier visits"));
+  if (!out.empty()) out.insert(0, ruled_heading("Earlier visits"));
   return out;
 }
 
