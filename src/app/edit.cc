@@ -1,5 +1,7 @@
 #include "app/edit.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <utility>
 
@@ -15,7 +17,7 @@ using base::Diagnostics;
 /// Files that a process left half written when it was stopped: ".record.xml.aB3dE9".
 void take_away_leftovers(const World& world, const fs::path& record) {
   constexpr std::size_t kLetters = 6;
-  const std::string begin = "." + record.filename().string() + ".";
+  const std::string begin = fmt::format(".{}.", record.filename().string());
   for (const std::string& name : world.files.names_in(record.parent_path())) {
     if (name.starts_with(begin) && name.size() == begin.size() + kLetters) {
       static_cast<void>(world.files.remove(record.parent_path() / name));

@@ -99,12 +99,11 @@ base::Diagnostics limits_in_words(const Draft& draft, const record::Visit& visit
   if (!request.reel_altered) return told;
   for (const record::Agreement& agreement : visit.agreements) {
     for (const record::Words& words : agreement.must_stay) {
-      told.push_back({base::Severity::warning,
-                      {},
-                      fmt::format("the reel itself is altered, and it was agreed {}: {}",
-                                  agreement.on.text(), record::plain_text(draft.record(), words)),
-                      "make sure that this does not break it",
-                      "limit"});
+      told.push_back(base::warning_at(
+          draft.loaded().where(agreement.id.text),
+          fmt::format("the reel itself is altered, and it was agreed {}: {}", agreement.on.text(),
+                      record::plain_text(draft.record(), words)),
+          "make sure that this does not break it", "limit"));
     }
   }
   if (!told.empty() && request.agreed.empty()) {

@@ -54,9 +54,10 @@ std::string rounded(double value) {
 /// A figure in newtons or millimetres when its unit can be reckoned into one.
 std::optional<Reading> reckoned(const std::string& figure, const std::string& unit) {
   using base::Dimension;
+  const std::string text = figure + " " + unit;
   for (const auto& [dimension, inside] :
        {std::pair{Dimension::force, "N"}, std::pair{Dimension::length, "mm"}}) {
-    const auto measure = base::parse_measure(figure + " " + unit, dimension);
+    const auto measure = base::parse_measure(text, dimension);
     if (!measure) continue;
     const bool as_it_is = unit == inside;
     return Reading{as_it_is ? figure : rounded(measure->value), {}, inside, {}};
