@@ -95,7 +95,7 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
   const std::string paper = !request.paper.empty()     ? request.paper
                             : !chapters->paper.empty() ? chapters->paper
                                                        : report::paper_of(request.language);
-  auto style = report::read_style(*style_document, *schema, paper);
+  auto style = report::read_style(*style_document, *schema, paper, chapters->dense);
   if (!style) {
     return request.paper.empty() ? style.faults() : told_as_typed(style.faults(), paper);
   }

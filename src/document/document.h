@@ -76,6 +76,8 @@ struct Subhead {
   std::string words;
   std::vector<Beside> beside = {};
   std::string anchor = {};
+  Width width = Width::main;  ///< full: from the frame's left edge, under a rule of its own
+  bool dashed = false;        ///< the rule: the bench's own
 };
 
 /// Figures in one row: two (side and main width) or three of equal width.
@@ -141,6 +143,23 @@ struct Facts {
   std::vector<Entry::Fact> facts;
   double label_width = 57;  ///< points
   Width width = Width::main;
+  std::vector<Beside> beside = {};  ///< level with the first; for those in main
+};
+
+/// Figures that answer different questions, side by side under rules of their own, as found and as
+/// left: nothing adds them up.
+struct Tally {
+  struct Figure {
+    std::string name;   ///< "Parts, of 100"
+    std::string found;  ///< "90 to 93"
+    std::string left;
+    std::string note = {};  ///< what it counts, in a few words
+  };
+  std::vector<Figure> figures;
+  std::string found_spoken = {};  ///< what a reader who cannot see ring and disc hears
+  std::string left_spoken = {};
+  Text below = {};
+  Width width = Width::main;  ///< main or full
 };
 
 struct List {
@@ -164,10 +183,20 @@ struct Seal {
   std::string code;        ///< "K7QM 4XT2 9DHW"
   std::string qr_payload;  ///< bytes of the QR code
   std::string qr_alternative;
+  bool small = false;  ///< the QR code as small as it can be read, the code in a subhead's type
+};
+
+/// What can stand in half the frame's width. Whatever its own width says, it fills the half.
+using HalfBlock = std::variant<Paragraph, Subhead, ChartFigure, Table, Facts, List, Notes, Caution>;
+
+/// Two columns, each read to its end: the left one first.
+struct Halves {
+  std::vector<HalfBlock> left;
+  std::vector<HalfBlock> right;
 };
 
 using Block = std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry,
-                           Facts, List, Notes, RuledLines, Seal>;
+                           Facts, List, Notes, RuledLines, Seal, Tally, Halves>;
 
 enum class Ledger { none, first, second };
 

@@ -179,7 +179,23 @@ class BlockWriter {
     out_.deeper();
     for (const Entry::Fact& fact : block.facts)
       out_.line(fact.label, words_of(fact.words));
+    for (const Beside& one : block.beside)
+      std::visit(*this, one);
     out_.back();
+  }
+  void operator()(const Tally& block) {
+    out_.line(std::string("tally ") + width_name(block.width));
+    out_.deeper();
+    for (const Tally::Figure& figure : block.figures) {
+      out_.line(figure.name, "{found} " + figure.found + " {left} " + figure.left +
+                                 (figure.note.empty() ? "" : " (" + figure.note + ")"));
+    }
+    out_.line("below", words_of(block.below));
+    out_.back();
+  }
+  void operator()(const Halves& block) {
+    half("left half", block.left);
+    half("right half", block.right);
   }
   void operator()(const List& block) {
     out_.line(block.numbered ? "numbered list" : "list");
@@ -210,6 +226,13 @@ class BlockWriter {
     out_.line("anchor", anchor);
     for (const Beside& one : beside)
       std::visit(*this, one);
+    out_.back();
+  }
+  void half(std::string_view name, const std::vector<HalfBlock>& blocks) {
+    out_.line(name);
+    out_.deeper();
+    for (const HalfBlock& block : blocks)
+      std::visit(*this, block);
     out_.back();
   }
   void caption(const Caption& caption) {

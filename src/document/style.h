@@ -42,8 +42,9 @@ enum class Role {
   seal_code,
   marks_as_read,
   note_mark,
+  tally,  ///< the figures of a statement
 };
-inline constexpr std::size_t kRoles = static_cast<std::size_t>(Role::note_mark) + 1;
+inline constexpr std::size_t kRoles = static_cast<std::size_t>(Role::tally) + 1;
 
 /// The four faces of one family; names are those of the fonts list. An empty name means "the
 /// regular one".

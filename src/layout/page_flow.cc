@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "layout/columns.h"
+
 namespace winchbook::layout {
 namespace {
 
@@ -205,6 +207,7 @@ void PageFlow::put_beside(std::vector<SideItem>& items, Length top) {
 }
 
 void PageFlow::put(Slice& slice) {
+  if (!slice.columns.empty()) return place_columns(slice);
   const Length top = top_of(level_, slice);
   const Length head = head_height(level_, slice);
   if (head.thousandths > 0) {
@@ -230,7 +233,7 @@ void PageFlow::place_piecewise(Slice& slice) {
   while (top_of(level_, slice) + slice.frame.height > frame_height()) {
     const Length room = frame_height() - top_of(level_, slice);
     std::optional<Frame> part = cut_off(slice.frame, room);
-    if (!part && level_.at_top) break;
+    if (!part && level_.at_top && !(slice.full && margin_is_taken())) break;
     if (!part) {
       new_page();
       continue;
@@ -246,12 +249,36 @@ void PageFlow::place_piecewise(Slice& slice) {
   put(slice);
 }
 
+/// Both columns as far as this page takes them; the rest of each on the next.
+void PageFlow::place_columns(Slice& slice) {
+  std::vector<SliceColumn> columns = std::exchange(slice.columns, {});
+  while (true) {
+    const Length top = top_of(level_, slice);
+    const bool must = level_.at_top && !margin_is_taken();
+    auto taken = take_columns(columns, frame_height() - top, must);
+    if (taken) {
+      const Anchor here{static_cast<int>(pages_.pages.size()) - 1, frame_corner().y + top};
+      for (const TakenColumns::At& at : taken->places) {
+        const Anchor there{here.page, here.y + at.y};
+        for (const std::string& anchor : at.anchors)
+          pages_.anchors.emplace(anchor, there);
+        if (at.bookmark) pages_.bookmarks.push_back({at.bookmark->words, there, at.bookmark->level});
+      }
+      slice.frame = std::move(taken->frame);
+      put(slice);
+    }
+    if (all_taken(columns)) return;
+    new_page();
+  }
+}
+
 bool PageFlow::margin_is_taken() const {
   const Length bare = continues_ ? furniture_.continued_margin : Length{};
   return level_.at_top && level_.margin_foot > bare;
 }
 
 void PageFlow::place_one(Slice& slice) {
+  if (!slice.columns.empty()) return place_columns(slice);
   const auto fits = [&] { return top_of(level_, slice) + slice.frame.height <= frame_height(); };
   if (!fits() && !level_.at_top) new_page();
   while (!fits() && slice.full && margin_is_taken())
@@ -264,6 +291,9 @@ void PageFlow::place_one(Slice& slice) {
 }
 
 void PageFlow::place_group(std::size_t first, std::size_t last) {
+  if (first == last && !chapter_.slices[first].columns.empty()) {
+    return place_columns(chapter_.slices[first]);
+  }
   const bool fresh = level_.at_top;
   if (!shrink_to_fit(first, last) && !fresh) new_page();
   while (margin_is_taken() && !shrink_to_fit(first, last))
@@ -276,14 +306,19 @@ void PageFlow::place_group(std::size_t first, std::size_t last) {
   }
   // Too much for any page: it parts before the last block that no heading holds.
   for (std::size_t i = last; i > first; --i) {
-    if (!chapter_.slices[i].starts_block || chapter_.slices[i - 1].heading) continue;
+    if (!chapter_.slices[i].starts_block) continue;
+    // An opening that long has said something: a subhead may leave it for its own text.
+    const bool opened = i == 1 && chapter_.slices[1].heading &&
+                        chapter_.slices[0].frame.height > frame_height() / 3;
+    if (chapter_.slices[i - 1].heading && !opened) continue;
     place_group(first, i - 1);
     place_group(i, last);
     return;
   }
   for (std::size_t i = first; i <= last; ++i) {
     // Rather in two pieces than away from its heading.
-    if (i > first && chapter_.slices[i - 1].heading) {
+    const bool tall = chapter_.slices[i].frame.height > frame_height() / 2;
+    if (i > first && chapter_.slices[i - 1].heading && tall) {
       place_piecewise(chapter_.slices[i]);
     } else {
       place_one(chapter_.slices[i]);

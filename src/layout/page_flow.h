@@ -72,6 +72,7 @@ class PageFlow {
   void place_group(std::size_t first, std::size_t last);
   void place_one(Slice& slice);
   void place_piecewise(Slice& slice);
+  void place_columns(Slice& slice);
   void put(Slice& slice);
   void put_beside(std::vector<SideItem>& items, Length top);
   void draw(const Frame& frame, Point at);

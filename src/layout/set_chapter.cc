@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "layout/columns.h"
 #include "layout/set_beside.h"
 #include "layout/set_entry.h"
 #include "layout/set_figure.h"
@@ -13,6 +14,7 @@
 #include "layout/set_ruled_lines.h"
 #include "layout/set_seal.h"
 #include "layout/set_table.h"
+#include "layout/set_tally.h"
 
 namespace winchbook::layout {
 namespace {
@@ -21,6 +23,8 @@ using base::points;
 using document::Block;
 using document::Width;
 
+constexpr Length kBetweenHalves = points(15);
+constexpr Length kBetweenNotes = points(5);
 constexpr Length kOpening = points(120);  // with a stand-first of two lines, and a line of air
 
 Length height_of(const document::Chart& chart, Length width, const Setting& setting) {
@@ -94,6 +98,7 @@ class BlockSetter {
   void operator()(const document::List& block) { add_list(block, section_, setting_, slices_); }
   void operator()(const document::Facts& block) { add_facts(block, section_, setting_, slices_); }
   void operator()(const document::Notes& block) { add_notes(block, section_, setting_, slices_); }
+  void operator()(const document::Tally& block) { add_tally(block, section_, setting_, slices_); }
 
   void operator()(const document::ChartFigure& block) {
     const document::Style& style = setting_.style;
@@ -136,6 +141,21 @@ class BlockSetter {
     slices_.below = setting_.style.line;
   }
 
+  void operator()(const document::Halves& block) {
+    document::Style half = setting_.style;
+    half.main = (setting_.style.frame_width() - kBetweenHalves) / 2;
+    half.side = half.gutter = {};
+    Slice slice;
+    slice.full = true;
+    slice.columns.push_back({{}, column_of(block.left, half)});
+    slice.columns.push_back({half.main + kBetweenHalves, column_of(block.right, half)});
+    slice.frame.width = setting_.style.frame_width();
+    slice.frame.height = height_of(slice.columns);
+    slices_.start_block(setting_.style.line);
+    slices_.add(std::move(slice));
+    slices_.below = setting_.style.line;
+  }
+
   void operator()(const document::Seal& block) {
     const document::Style& style = setting_.style;
     Slice slice;
@@ -149,6 +169,48 @@ class BlockSetter {
   }
 
  private:
+  /// One column in a style of which it fills the whole frame.
+  [[nodiscard]] Slices column_of(const std::vector<document::HalfBlock>& blocks,
+                                 const document::Style& half) const {
+    Slices column;
+    const Setting here{half, setting_.fonts, setting_.language, setting_.tags, setting_.chapter};
+    BlockSetter setter(section_, subhead_level_, here, column);
+    for (const document::HalfBlock& block : blocks)
+      std::visit([&](const auto& one) { setter.set_in_half(one); }, block);
+    keep_with_headings(column, half.line);
+    return column;
+  }
+
+  void set_in_half(const document::Caution& block) {
+    Slice slice;
+    slice.full = true;
+    slice.frame = set_caution(block, setting_.style.frame_width(), section_, setting_);
+    slices_.start_block(kBetweenNotes);
+    slices_.add(std::move(slice));
+    slices_.below = kBetweenNotes;
+  }
+
+  template <class One> void set_in_half(const One& block) {
+    One alone = block;
+    if constexpr (requires { alone.beside; }) alone.beside.clear();
+    if constexpr (requires { alone.width; }) alone.width = Width::full;
+    set(Block(alone));
+    if constexpr (std::is_same_v<One, document::Paragraph>)
+      slices_.below = std::max(slices_.below, kBetweenNotes);
+    if constexpr (requires { block.beside; }) {
+      for (const document::Beside& one : block.beside)
+        std::visit([&](const auto& under) { set_under(under); }, one);
+    }
+  }
+
+  /// A half has no margin: what would stand there follows under its block.
+  void set_under(const document::SideNote& note) {
+    set_in_half(document::Paragraph{note.words, document::ParagraphManner::note});
+  }
+  void set_under(const document::Caution& caution) { set_in_half(caution); }
+  void set_under(const document::ChartFigure& chart) { set_in_half(chart); }
+  void set_under(const document::Figure& figure) { set(Block(figure)); }
+
   TagId section_;
   TagType subhead_level_;
   const Setting& setting_;

@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "layout/set_beside.h"
 #include "layout/set_paragraph.h"
 
 namespace winchbook::layout {
@@ -59,6 +60,7 @@ void add_facts(const document::Facts& facts, TagId parent, const Setting& settin
   const Length width = (full ? style.frame_width() : style.main) - label_width;
   const TagId tag = setting.add_tag({.type = TagType::list, .parent = parent});
   slices.start_block(style.line);
+  const std::size_t first = slices.slices.size();
   for (const document::Entry::Fact& fact : facts.facts) {
     const TagId item = setting.add_tag({.type = TagType::list_item, .parent = tag});
     const TagId label = setting.add_tag({.type = TagType::label, .parent = item});
@@ -76,6 +78,10 @@ void add_facts(const document::Facts& facts, TagId parent, const Setting& settin
     slices.add(std::move(slice));
   }
   slices.below = style.line;
+  if (first == slices.slices.size()) return;
+  // Beside facts as wide as the frame nothing can stand: it follows under them.
+  Slice& host = full ? slices.slices.back() : slices.slices[first];
+  host.beside = set_beside(facts.beside, parent, setting);
 }
 
 void add_notes(const document::Notes& notes, TagId parent, const Setting& setting, Slices& slices) {

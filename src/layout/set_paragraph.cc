@@ -5,6 +5,7 @@
 
 #include "layout/characters.h"
 #include "layout/set_beside.h"
+#include "layout/shapes.h"
 
 namespace winchbook::layout {
 namespace {
@@ -19,6 +20,8 @@ constexpr Length kIndent = points(15);
 constexpr Length kInitialGap = points(3);
 constexpr int kInitialLines = 3;
 constexpr Length kUnderCaution = points(3.75);
+constexpr Length kRule = points(0.75);
+constexpr Length kUnderRule = points(3.75);
 
 Role role_of(ParagraphManner manner) {
   if (manner == ParagraphManner::small) return Role::small_reading;
@@ -88,6 +91,17 @@ void put_over_if_long(std::vector<document::Beside>& beside, Length paragraph, T
 
 bool is_caution(const document::Beside& one) {
   return std::holds_alternative<document::Caution>(one);
+}
+
+/// The rule of a subhead that stands at the frame's left edge.
+void put_rule_over(Slice& slice, bool dashed, const Setting& setting) {
+  Frame with_rule{slice.frame.width, slice.frame.height + kUnderRule, {}};
+  Stroke stroke{kRule, setting.style.ink};
+  if (dashed) stroke.dashes = {points(3), points(2)};
+  with_rule.items.emplace_back(
+      drawn_line({{}, kRule / 2}, {setting.style.frame_width(), kRule / 2}, stroke, kArtifact));
+  place(slice.frame, {{}, kUnderRule}, with_rule.items);
+  slice.frame = std::move(with_rule);
 }
 
 struct Opening {
@@ -202,16 +216,20 @@ void add_subhead(const document::Subhead& subhead, TagType level, TagId parent,
                  const Setting& setting, Slices& slices) {
   const TagId tag = setting.add_tag({.type = level, .parent = parent});
   const InlineText line = inline_text(document::plain(subhead.words), Role::subhead, tag, setting);
-  const std::vector<SetLine> lines = set_lines(line, {setting.style.main}, setting);
+  const bool full = subhead.width == Width::full;
+  const Length width = full ? setting.style.frame_width() : setting.style.main;
+  const std::vector<SetLine> lines = set_lines(line, {width}, setting);
   if (lines.empty()) return;
   slices.start_block(setting.style.line);
-  const Length left = setting.style.side + setting.style.gutter;
+  const Length left = full ? Length{} : setting.style.side + setting.style.gutter;
   const std::size_t at = add_lines(lines, Role::subhead, left, setting, slices);
   for (std::size_t i = at; i < slices.slices.size(); ++i) {
     slices.slices[i].heading = true;
     slices.slices[i].keep_with_next = true;
+    slices.slices[i].full = full;
   }
   Slice& first = slices.slices[at];
+  if (full) put_rule_over(first, subhead.dashed, setting);
   first.beside = set_beside(subhead.beside, parent, setting);
   first.bookmark = BookmarkAt{subhead.words, 1};
   if (!subhead.anchor.empty()) first.anchors.push_back(subhead.anchor);

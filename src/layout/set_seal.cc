@@ -17,6 +17,7 @@ using base::points;
 using document::Role;
 
 constexpr Length kModule = points(3.9);
+constexpr Length kSmallModule = points(1.65);
 constexpr int kQuiet = 4;  // modules of white round the code (ISO/IEC 18004)
 
 /// Which modules are dark; square.
@@ -90,10 +91,10 @@ int take_edge(Edges& edges, Corner from, int came) {
 
 /// Every dark region as one closed outline (and one more for each hole, the other way round): drawn
 /// square by square, hairlines would show between them on a screen.
-std::vector<PathItem::Step> outlines_of(const Modules& modules) {
+std::vector<PathItem::Step> outlines_of(const Modules& modules, Length module) {
   using Kind = PathItem::Step::Kind;
   std::vector<PathItem::Step> steps;
-  const auto to = [](Corner corner) { return Point{kModule * corner.x, kModule * corner.y}; };
+  const auto to = [&](Corner corner) { return Point{module * corner.x, module * corner.y}; };
   Edges edges = edges_of(modules);
   while (!edges.empty()) {
     const Corner start = edges.begin()->first;
@@ -119,12 +120,14 @@ Frame set_seal_code(const document::Seal& seal, TagId parent, const Setting& set
   Tag paragraph;
   paragraph.parent = parent;
   const TagId tag = setting.add_tag(std::move(paragraph));
-  return set_words(document::plain(seal.code), Role::seal_code, setting.style.main, tag, setting);
+  const Role role = seal.small ? Role::tally : Role::seal_code;
+  return set_words(document::plain(seal.code), role, setting.style.main, tag, setting);
 }
 
 Frame set_qr_code(const document::Seal& seal, TagId parent, const Setting& setting) {
+  const Length module = seal.small ? kSmallModule : kModule;
   const auto fits = [&](const Modules& modules) {
-    return kModule * modules.size <= setting.style.side;
+    return module * modules.size <= setting.style.side;
   };
   Modules modules = encoded(seal.qr_payload, QR_ECLEVEL_M);
   if (!fits(modules)) {
@@ -136,13 +139,13 @@ Frame set_qr_code(const document::Seal& seal, TagId parent, const Setting& setti
   figure.parent = parent;
   figure.alternative = seal.qr_alternative;
   PathItem path;
-  path.steps = outlines_of(modules);
+  path.steps = outlines_of(modules, module);
   path.filled = true;
   path.fill = setting.style.ink;
   path.tag = setting.add_tag(std::move(figure));
   Frame frame;
-  frame.width = std::max(setting.style.side, kModule * modules.size);
-  frame.height = kModule * (modules.size + kQuiet);
+  frame.width = std::max(setting.style.side, module * modules.size);
+  frame.height = module * (modules.size + kQuiet);
   frame.items.emplace_back(std::move(path));
   return frame;
 }

@@ -15,6 +15,8 @@ struct SideItem {
   bool warns = false;  ///< a caution: on the page of its slice, and never above its line
 };
 
+struct SliceColumn;
+
 struct BookmarkAt {
   std::string words;
   int level = 0;
@@ -35,6 +37,7 @@ struct Slice {
   std::vector<SideItem> beside = {};
   std::vector<std::string> anchors = {};
   std::optional<BookmarkAt> bookmark = {};
+  std::vector<SliceColumn> columns = {};  ///< instead of items: columns side by side
 };
 
 /// What a chapter's blocks become: slices in reading order, and the table heads they repeat.
@@ -52,6 +55,13 @@ struct Slices {
  private:
   bool starting_ = false;
   Length above_;
+};
+
+/// One of several columns that stand side by side, each with what is left of it to place.
+struct SliceColumn {
+  Length left;  ///< of the column, in the frame
+  Slices set;   ///< items relative to the column's own left edge
+  std::size_t next = 0;
 };
 
 /// Lowers the slice's picture by `by` (at most `shrinkable`), keeping its shape.

@@ -52,8 +52,8 @@ document::Row row_of(const Telling& telling, const Marking& mark, std::optional<
   return row;
 }
 
-/// The evidence that each mark is; a mark of which the tables say several things has several, and
-/// the first that names years is told.
+}  // namespace
+
 std::map<record::MarkingId, std::size_t> evidence_by_mark(const Telling& telling) {
   std::map<record::MarkingId, std::size_t> by_mark;
   const auto& evidence = telling.assessment.dating.evidence;
@@ -65,8 +65,6 @@ std::map<record::MarkingId, std::size_t> evidence_by_mark(const Telling& telling
   }
   return by_mark;
 }
-
-}  // namespace
 
 std::optional<Table> marks_table(const Telling& telling, MarksOf of) {
   Table table;

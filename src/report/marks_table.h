@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 
 #include "document/document.h"
@@ -10,6 +11,10 @@ namespace winchbook::report {
 /// Whose marks: those that came with the reel and those on what the bench put in never stand in one
 /// table.
 enum class MarksOf { reel, bench };
+
+/// The evidence that each mark is; a mark of which the tables say several things has several, and
+/// the first that names years is told.
+[[nodiscard]] std::map<record::MarkingId, std::size_t> evidence_by_mark(const Telling& telling);
 
 /// Each mark whole, where it stands, whose it is, what it says of its piece and what that did to
 /// the answer.

@@ -43,6 +43,7 @@ constexpr std::array<std::pair<std::string_view, Role>, document::kRoles> kRoleN
     {"seal-code", Role::seal_code},
     {"marks-as-read", Role::marks_as_read},
     {"note-mark", Role::note_mark},
+    {"tally", Role::tally},
 }};
 
 std::string attribute(pugi::xml_node node, const char* name) {
@@ -143,10 +144,12 @@ TypeStyle type_of(pugi::xml_node node, const document::Family& family, const Sty
   return type;
 }
 
-void read_types(const xml::Document& file, Style& style, Diagnostics& faults) {
+/// Reads the elements of one name, each the type of a role; says which roles had one.
+std::array<bool, document::kRoles> read_types(const xml::Document& file, const char* element,
+                                              Style& style, Diagnostics& faults) {
   const auto families = families_of(file.root());
   std::array<bool, document::kRoles> told{};
-  for (const pugi::xml_node node : file.root().children("type")) {
+  for (const pugi::xml_node node : file.root().children(element)) {
     const std::string name = attribute(node, "role");
     const auto* role = std::find_if(kRoleNames.begin(), kRoleNames.end(),
                                     [&](const auto& known) { return known.first == name; });
@@ -165,12 +168,18 @@ void read_types(const xml::Document& file, Style& style, Diagnostics& faults) {
     style.type[index] = type_of(node, family->second, style);
     told[index] = true;
   }
+  return told;
+}
+
+void read_all_types(const xml::Document& file, bool dense, Style& style, Diagnostics& faults) {
+  const auto told = read_types(file, "type", style, faults);
   for (const auto& [name, role] : kRoleNames) {
     if (told[static_cast<std::size_t>(role)]) continue;
     faults.push_back(base::error_at(file.where(file.root()),
                                     "the role \"" + std::string(name) + "\" has no type",
                                     "copy its line from the house style", "template-type"));
   }
+  if (dense) (void)read_types(file, "dense", style, faults);
 }
 
 }  // namespace
@@ -183,6 +192,8 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.document = attribute(root, "document");
   out.style_file = attribute(root, "style");
   out.paper = attribute(root, "paper");
+  out.cover = root.attribute("cover").as_bool(true);
+  out.dense = root.attribute("dense").as_bool();
   out.reader =
       record::value_of<record::Reader>(attribute(root, "reader")).value_or(record::Reader::owner);
   out.sections = sections_of(file, root, faults);
@@ -198,13 +209,13 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
 }
 
 base::Result<Style> read_style(const xml::Document& file, const xml::Schema& schema,
-                               std::string_view paper) {
+                               std::string_view paper, bool dense) {
   Diagnostics faults = schema.faults_in(file, file.root());
   if (base::has_error(faults)) return faults;
   Style style;
   read_colours(file.root().child("colours"), style);
   read_paper(file, paper, style, faults);
-  read_types(file, style, faults);
+  read_all_types(file, dense, style, faults);
   for (const pugi::xml_node node : file.root().children("fallback")) {
     style.fallback.push_back(attribute(node, "face"));
   }

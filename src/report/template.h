@@ -33,7 +33,9 @@ struct ThinChoice {
 struct Template {
   std::string document;
   std::string style_file;
-  std::string paper;  ///< empty: the record's region decides
+  std::string paper;                              ///< empty: the record's region decides
+  bool cover = true;                              ///< false: its first chapter says what it is
+  bool dense = false;                             ///< set in the style's dense types
   record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
   std::optional<ThinChoice> thin;
@@ -45,11 +47,12 @@ struct Template {
 [[nodiscard]] base::Result<Template> read_template(const xml::Document& file,
                                                    const xml::Schema& schema);
 
-/// Reads a style file for one paper. Errors: what the schema refuses; a paper, family or role that
-/// is not there; a frame that is not as wide as the columns.
+/// Reads a style file for one paper; `dense` takes its dense types where it has any. Errors: what
+/// the schema refuses; a paper, family or role that is not there; a frame that is not as wide as
+/// the columns.
 [[nodiscard]] base::Result<document::Style> read_style(const xml::Document& file,
                                                        const xml::Schema& schema,
-                                                       std::string_view paper);
+                                                       std::string_view paper, bool dense = false);
 
 /// One language's messages.
 struct CatalogueFile {

@@ -110,6 +110,7 @@ inline document::Style style() {
   document::TypeStyle* marks = set(Role::marks_as_read, text, 20, 45);
   marks->tracking = 30;
   set(Role::note_mark, sans, 7, 11.25);
+  set(Role::tally, sans, 13, 17.5);
   return style;
 }
 

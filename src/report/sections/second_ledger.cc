@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "report/bench_work.h"
+#include "report/fitting_words.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -13,26 +14,6 @@ using record::Fitting;
 void add_fact(const Telling& telling, const char* key, document::Text words, Entry& entry) {
   if (words.empty()) return;
   entry.facts.push_back({telling.words.say(key), std::move(words)});
-}
-
-std::string donor_words(const Telling& telling, const record::Piece& piece) {
-  if (piece.donor) {
-    if (const record::Donor* donor = find(telling.record, *piece.donor)) {
-      return telling.words.capitalised(donor->name) + ".";
-    }
-  }
-  if (piece.made_by.answer == record::MadeBy::bench) return telling.words.say("fitting.bench-made");
-  if (!piece.maker_name.empty()) return piece.maker_name + ".";
-  return telling.words.say("fitting.donor-not-known");
-}
-
-/// Where the old piece is now.
-std::string old_piece_words(const Telling& telling, const Fitting& fitting) {
-  if (!fitting.instead_of) return telling.words.say("fitting.none-came");
-  const record::Piece* old = find(telling.record, *fitting.instead_of);
-  if (old == nullptr) return telling.words.say("fitting.none-came");
-  const std::string key = "where." + std::string(record::word_of(old->now.kind));
-  return telling.words.say(key, {{"bag", telling.words.capitalised(old->now.bag)}});
 }
 
 std::optional<document::Photograph> first_photo(const Telling& telling,
@@ -84,25 +65,6 @@ void add_entries(const Telling& telling, document::Chapter& chapter) {
   }
 }
 
-/// How many pieces the entries put in: three washers are one entry and three pieces.
-std::string answer(const Telling& telling, std::size_t entries) {
-  int pieces = 0;
-  if (const assess::VisitAssessment* last = telling.assessment.last()) {
-    for (const auto& lettered : last->originality.second_ledger) {
-      const Fitting* fitting = find(telling.record, lettered.fitting);
-      const record::Piece* piece =
-          fitting == nullptr ? nullptr : find(telling.record, fitting->piece);
-      pieces += piece == nullptr ? 1 : piece->count;
-    }
-  }
-  const bool one_each = pieces == static_cast<int>(entries);
-  return telling.words.say(
-      one_each ? "second.answer" : "second.answer-entries",
-      {{"count", pieces},
-       {"number", telling.words.spelled(pieces, /*capital=*/true)},
-       {"entries", telling.words.spelled(static_cast<std::int64_t>(entries))}});
-}
-
 }  // namespace
 
 std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
@@ -110,7 +72,7 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
   chapter.ledger = document::Ledger::second;
   chapter.starts_page = true;
   add_entries(telling, chapter);
-  chapter.stand_first = answer(telling, chapter.blocks.size());
+  chapter.stand_first = second_ledger_answer(telling, chapter.blocks.size());
   if (std::any_of(chapter.blocks.begin(), chapter.blocks.end(), is_pictured)) {
     document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
     note.manner = document::ParagraphManner::note;
