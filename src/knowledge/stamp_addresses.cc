@@ -196,7 +196,8 @@ class AddressReading {
     if (!asked_ || at_ + 2 != words_.size()) return false;
     keep("uk-town-district", at_ + 2,
          fmt::format("district {} of {}", zone->value, typed(at_, at_ + 1)))
-        .assumed.push_back("taken for a British town: one of the United States would name a state");
+        .assumed.emplace_back(
+            "taken for a British town: one of the United States would name a state");
     return true;
   }
 

@@ -83,7 +83,7 @@ void say_exceptions(const base::Day& day, Reading& reading) {
 /// Whether the printed day can be a day of issue; told as a reason or a warning.
 bool weekday_agrees(const IssueDay& issue, const base::Day& day, Reading& reading) {
   if (day < issue.since) {
-    reading.reasons.push_back("Before 1848 patents were issued on other days of the week too.");
+    reading.reasons.emplace_back("Before 1848 patents were issued on other days of the week too.");
     return true;
   }
   if (base::weekday(day) == issue.weekday) {
