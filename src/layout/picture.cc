@@ -10,9 +10,12 @@ namespace winchbook::layout {
 Rect fitted(const document::Photograph& photograph, Length width, Length height) {
   const std::int64_t across = std::max(1, photograph.width);
   const std::int64_t down = std::max(1, photograph.height);
-  const Length height_at_width = base::scaled(width, down, across);
-  if (height_at_width <= height) return {{}, {}, width, height_at_width};
-  return {{}, {}, base::scaled(height, across, down), height};
+  // However long and thin it is, something of it is seen.
+  constexpr Length kLeast = base::points(1);
+  if (width.thousandths * down <= height.thousandths * across) {
+    return {{}, {}, width, std::max(kLeast, base::scaled(width, down, across))};
+  }
+  return {{}, {}, std::max(kLeast, base::scaled(height, across, down)), height};
 }
 
 void add_picture(const document::Photograph& photograph, Rect box, TagId tag,

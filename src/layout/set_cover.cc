@@ -110,7 +110,7 @@ class CoverSetter {
     }
     set_parts();
     if (cover_.compact) {
-      frame_.height = std::max(put_compact(picture), put_foot_in_side());
+      frame_.height = put_compact(picture);
       return std::move(frame_);
     }
     const Length foot = height - points(0.75) - parts_.foot_height();
@@ -136,17 +136,26 @@ class CoverSetter {
 
   /// Returns the foot of the stand-first.
   Length put_compact(TagId picture) {
-    const Length bottom = put_top(picture, kCompactPicture);
-    return put_words(bottom > Length{} ? bottom + kUnderCompactPicture : bottom);
+    const bool beside = cover_.picture || !marks_.empty();
+    Length bottom = put_top(picture, kCompactPicture);
+    if (!beside) return std::max(put_words({}), put_foot_in_side(foot_under_eyebrow()));
+    // Beside the picture stand the words of the foot; long ones push the name down.
+    const Length cap = base::scaled(setting_.style.of(Role::side_note).size, 7, 10);
+    bottom = std::max(bottom, put_foot_in_side(cap - first_baseline(Role::side_note, setting_)));
+    const Length top = bottom + kUnderCompactPicture;
+    const Length name = first_baseline(parts_.name_role, setting_);
+    return std::max(put_words(top), top + name + eyebrow_.height);
   }
 
-  /// A thin record says for whom and by whom beside its picture or its marks, and without either
-  /// under the eyebrow; returns where that ends.
-  Length put_foot_in_side() {
-    const bool beside = cover_.picture || !marks_.empty();
-    const Length cap = base::scaled(setting_.style.of(Role::side_note).size, 7, 10);
-    Length y =
-        beside ? cap - first_baseline(Role::side_note, setting_) : parts_.name.height + kUnderName;
+  /// Level with what is first known of the reel, clear of the eyebrow.
+  [[nodiscard]] Length foot_under_eyebrow() const {
+    const Length name = first_baseline(parts_.name_role, setting_);
+    const Length eyebrow = name - first_baseline(Role::eyebrow, setting_) + eyebrow_.height;
+    return std::max(parts_.name.height + kUnderName, eyebrow + points(7.5));
+  }
+
+  /// A thin record says for whom and by whom in the margin; returns where that ends.
+  Length put_foot_in_side(Length y) {
     for (const Frame* words : {&parts_.foot_left, &parts_.foot_right, &note_}) {
       place(*words, {Length{}, y}, frame_.items);
       if (words->height > Length{}) y += words->height + points(7.5);

@@ -98,11 +98,11 @@ class EntrySetter {
     const Rect box{at.x, at.y, kPictureWidth, frame_height_};
     const Stroke dashes{kInk, setting_.style.ink, {points(3), points(2)}};
     frame_.items.emplace_back(outlined_box(box, dashes, kArtifact));
-    put_reason(absent, box);
-    return box.y + box.height;
+    return std::max(box.y + box.height, put_reason(absent, box));
   }
 
-  void put_reason(const std::string& absent, Rect box) {
+  /// Returns the foot of the words, which may be lower than their frame.
+  Length put_reason(const std::string& absent, Rect box) {
     Frame words = set_words(document::plain(absent), Role::caption, box.width - points(9),
                             tag(TagType::paragraph, parent_), setting_);
     Length wide;
@@ -113,6 +113,7 @@ class EntrySetter {
     }
     const Length spare = std::max(Length{}, box.height - words.height);
     place(words, {box.x + (box.width - wide) / 2, box.y + spare / 2}, frame_.items);
+    return box.y + spare / 2 + words.height;
   }
 
   /// Returns the foot of the facts.

@@ -16,6 +16,7 @@ using document::Role;
 using document::Width;
 
 constexpr Length kUnderPicture = points(3.75);
+constexpr Length kColumn = points(66);
 constexpr Length kAround = points(15);
 constexpr Length kPairHeight = points(171);
 constexpr Length kThirdHeight = points(98);
@@ -116,8 +117,13 @@ std::vector<Rect> boxes_of_two(const Figure& first, const Figure& second, const 
                          std::max(1, second.photograph.height);
   const double room = base::to_points(style.frame_width() - style.gutter);
   const double shared = std::min(room / (shape_a + shape_b), base::to_points(kMainHeight));
-  const Rect left{{}, {}, points(shared * shape_a), points(shared)};
-  const Rect right{left.width + style.gutter, {}, points(shared * shape_b), points(shared)};
+  // A thin picture keeps a column of its own for its caption.
+  const Length most = style.frame_width() - style.gutter - kColumn;
+  const Rect left =
+      fitted(first.photograph, std::min(points(shared * shape_a), most), points(shared));
+  const Length beside = std::max(left.width, kColumn) + style.gutter;
+  Rect right = fitted(second.photograph, style.frame_width() - beside, points(shared));
+  right.x = beside;
   return {left, right};
 }
 
@@ -130,8 +136,9 @@ void add_missing(const std::string& words, Rect box, TagId parent, const Setting
   const TagId tag = setting.add_tag({.type = TagType::paragraph, .parent = parent});
   const Frame said =
       set_words(document::plain(words), Role::caption, box.width - points(15), tag, setting);
-  place(said, {box.x + points(7.5), box.y + (box.height - said.height) / 2}, frame.items);
-  frame.height = std::max(frame.height, box.y + box.height);
+  const Length spare = std::max(Length{}, box.height - said.height);
+  place(said, {box.x + points(7.5), box.y + spare / 2}, frame.items);
+  frame.height = std::max({frame.height, box.y + box.height, box.y + said.height});
 }
 
 }  // namespace
@@ -194,7 +201,9 @@ void add_figure_row(const document::FigureRow& row, TagId parent, const Setting&
     const std::vector<const Figure*> both = {&row.figures[0], &row.figures[1]};
     const std::vector<Rect> boxes = boxes_of_two(*both[0], *both[1], setting);
     slices.start_block(kAround);
-    slices.add(row_slice(both, boxes, {boxes[0].width, boxes[1].width}, parent, setting));
+    const Length first = boxes[1].x - style.gutter;
+    const Length second = std::max(boxes[1].width, kColumn);
+    slices.add(row_slice(both, boxes, {first, second}, parent, setting));
     slices.below = kAround;
     return;
   }

@@ -210,8 +210,12 @@ class TableSetter {
       head.height += one.height;
     }
     head.items.emplace_back(rule(head.height, kHeadRule));
-    head_index_ = static_cast<int>(slices_.heads.size());
-    slices_.heads.push_back(as_furniture(head));
+    // A head that takes more of a page than its rows would is said once.
+    const document::Paper& paper = setting_.style.paper;
+    if (head.height <= (paper.height - paper.top - paper.foot) / 3) {
+      head_index_ = static_cast<int>(slices_.heads.size());
+      slices_.heads.push_back(as_furniture(head));
+    }
     Slice slice;
     slice.full = full_;
     slice.keep_with_next = true;

@@ -113,7 +113,22 @@ std::optional<Frame> cut_off(Frame& frame, Length height) {
       moved = true;
     }
   }
-  Frame first{frame.width, cut, {}};
+  // Columns whose lines stand between each other's leave no clear line: each ends for itself.
+  const bool clear = cut.thousandths > 0;
+  const auto is_first = [&](std::size_t i) {
+    return clear ? boxes[i].y < cut : bottom_of(boxes[i]) <= height;
+  };
+  if (!clear) {
+    cut = height;
+    bool any = false;
+    for (std::size_t i = 0; i < boxes.size(); ++i) {
+      if (std::holds_alternative<PathItem>(frame.items[i])) continue;
+      any = any || is_first(i);
+      if (!is_first(i)) cut = std::min(cut, boxes[i].y);
+    }
+    if (!any) return std::nullopt;
+  }
+  Frame first{frame.width, clear ? cut : height, {}};
   Frame rest{frame.width, frame.height - cut, {}};
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     Item& item = frame.items[i];
@@ -127,7 +142,7 @@ std::optional<Frame> cut_off(Frame& frame, Length height) {
         step.to.y = std::max(step.to.y, cut);
       first.items.emplace_back(std::move(upper));
       place({{}, {}, {std::move(lower)}}, {{}, -cut}, rest.items);
-    } else if (boxes[i].y < cut) {
+    } else if (is_first(i)) {
       first.items.push_back(std::move(item));
     } else {
       place({{}, {}, {std::move(item)}}, {{}, -cut}, rest.items);
