@@ -172,12 +172,17 @@ base::Result<Advised> advise(const World& world, const ValueRequest& request,
                              const std::vector<Matter>& ranking) {
   auto valued = value(world, request);
   if (!valued) return valued.faults();
+  return advise(world, std::move(valued).value(), ranking);
+}
+
+base::Result<Advised> advise(const World& world, Valued valued,
+                             const std::vector<Matter>& ranking) {
   auto bench = knowledge::load_courses(world.files, world.data);
   if (!bench) return bench.faults();
-  const record::Record& record = valued->loaded.record;
+  const record::Record& record = valued.loaded.record;
   const record::Visit* visit = last_visit(record);
   if (visit == nullptr) {
-    return base::error_at({valued->loaded.file, 0, 0}, "there is no visit to advise on",
+    return base::error_at({valued.loaded.file, 0, 0}, "there is no visit to advise on",
                           "take the reel in first: winchbook intake", "advice-visit");
   }
   const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
@@ -185,10 +190,10 @@ base::Result<Advised> advise(const World& world, const ValueRequest& request,
   const assess::Assessment assessment = assess::assess(record, *knowledge);
   std::optional<double> found;
   std::optional<double> left;
-  for (std::size_t i = 0; i < valued->finding.estimates.size(); ++i) {
-    const auto& estimate = valued->finding.estimates[i];
+  for (std::size_t i = 0; i < valued.finding.estimates.size(); ++i) {
+    const auto& estimate = valued.finding.estimates[i];
     if (estimate.method == assess::value::Method::none) continue;
-    (valued->states[i].kind == ValuedState::Kind::found ? found : left) = estimate.middle;
+    (valued.states[i].kind == ValuedState::Kind::found ? found : left) = estimate.middle;
   }
   const assess::VisitAssessment& last = *assessment.last();
   Advised advised;
@@ -196,7 +201,7 @@ base::Result<Advised> advise(const World& world, const ValueRequest& request,
       advice::advise({record, *visit, last.originality, last.condition, *bench, found, left},
                      ranking.empty() ? visit->wishes.ranking : ranking);
   advised.bench = std::move(bench).value();
-  advised.loaded = std::move(valued).value().loaded;
+  advised.loaded = std::move(valued.loaded);
   return advised;
 }
 

@@ -25,6 +25,10 @@ struct Advised {
 [[nodiscard]] base::Result<Advised> advise(const World& world, const ValueRequest& request,
                                            const std::vector<record::Matter>& ranking);
 
+/// The same of what has been valued already.
+[[nodiscard]] base::Result<Advised> advise(const World& world, Valued valued,
+                                           const std::vector<record::Matter>& ranking);
+
 /// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or
 /// one that stands twice.
 [[nodiscard]] base::Result<std::vector<record::Matter>> parse_ranking(std::string_view text);

@@ -14,6 +14,7 @@
 #include "app/edit.h"
 #include "app/editions.h"
 #include "app/survivors.h"
+#include "app/weigh.h"
 #include "assess/assessment.h"
 #include "assess/tray/tray.h"
 #include "document/document.h"
@@ -262,6 +263,7 @@ struct Made {
   const Shown& shown;
   const Design& design;
   const report::Edition& edition;
+  const Weighed& weighed;
 };
 
 Result<document::Document> write(const World& world, const Made& made,
@@ -273,8 +275,9 @@ Result<document::Document> write(const World& world, const Made& made,
   // From here on nothing computes a fact.
 
   const auto facts = facts_of(photographs);
-  return report::write(
-      {record, assessment, made.design.chapters, made.design.words, made.edition, facts});
+  const auto pointer = [](const auto& found) { return found ? &*found : nullptr; };
+  return report::write({record, assessment, made.design.chapters, made.design.words, made.edition,
+                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses)});
 }
 
 /// A book is not closed over a part that nobody can find.
@@ -333,7 +336,9 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
-  const Made made{*full, *shown, *design, *edition};
+  const auto weighed = weigh(world, request, shown->record);
+  if (!weighed) return weighed.faults();
+  const Made made{*full, *shown, *design, *edition, *weighed};
   const auto written = write(world, made, *photographs);
   if (!written) return written.faults();
   // From here on there is only a document.

@@ -20,6 +20,10 @@ struct IssueRequest {
   std::string paper;                     ///< "a4" or "letter"; empty: template, then region
   std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
   base::Day date;
+  std::filesystem::path sales;         ///< sales to value it by; empty: those that the record holds
+  std::string purpose;                 ///< of the value; empty: insurance
+  std::string currency;                ///< of the value; empty: as `winchbook value` would
+  std::optional<base::Day> valued_on;  ///< the day the value is for; empty: the day of issue
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   bool final = false;            ///< listed in editions.xml and kept in issued/
   std::string unaccounted;       ///< why a keepsake is issued with a tray that is not closed

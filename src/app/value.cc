@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <utility>
 
@@ -135,7 +134,12 @@ base::Result<std::vector<Sale>> sales_for(const World& world, const ValueRequest
 base::Result<Valued> value(const World& world, const ValueRequest& request) {
   auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  const record::Record& record = loaded->record;
+  return value(world, request, std::move(loaded).value());
+}
+
+base::Result<Valued> value(const World& world, const ValueRequest& request,
+                           recordfile::LoadedRecord loaded) {
+  const record::Record& record = loaded.record;
   const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
   if (!knowledge) return knowledge.faults();
   const auto prices = knowledge::load_prices(world.files, world.data, request.prices);
@@ -170,19 +174,12 @@ base::Result<Valued> value(const World& world, const ValueRequest& request) {
     states.push_back(one.state);
   valued.finding = assess::value::value(valued.question, states, *sales, *prices);
   valued.rules = prices->rules;
-  valued.loaded = std::move(loaded).value();
+  valued.loaded = std::move(loaded);
   return valued;
 }
 
 std::string price_text(double amount, RoundPrice how) {
-  if (!(amount > 0)) return "0";
-  const double step = std::pow(10, std::max(0.0, std::floor(std::log10(amount)) - 1));
-  constexpr double kDoubt = 1e-9;
-  const double steps = amount / step;
-  const double whole = how == RoundPrice::down ? std::floor(steps + kDoubt)
-                       : how == RoundPrice::up ? std::ceil(steps - kDoubt)
-                                               : std::round(steps);
-  return fmt::format("{:.0f}", whole * step);
+  return fmt::format("{:.0f}", assess::value::rounded_price(amount, how));
 }
 
 ExclusionTerm term(assess::value::Excluded why) {

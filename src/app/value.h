@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/world.h"
+#include "assess/value/rounding.h"
 #include "assess/value/value.h"
 #include "base/result.h"
 #include "recordfile/record_file.h"
@@ -41,9 +42,12 @@ struct Valued {
 /// Reads the record, the sales and the prices, and answers. Error when there is no such purpose, no
 /// currency can be told, or a file is wrong.
 [[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request);
+/// The same of a record that has been read, as its reader may see it.
+[[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request,
+                                         recordfile::LoadedRecord loaded);
 
 /// An amount rounded to two figures, as a price is told: low ends down, high ends up.
-enum class RoundPrice { down, near, up };
+using assess::value::RoundPrice;
 [[nodiscard]] std::string price_text(double amount, RoundPrice how);
 
 /// The answer in sentences and a table; ends with a line break.

@@ -23,6 +23,10 @@ struct Options {
   std::string output;
   std::string dump;
   std::string unaccounted;
+  std::string sales;
+  std::string purpose;
+  std::string currency;
+  std::string as_of;
   bool final = false;
 };
 
@@ -56,6 +60,14 @@ Exit issue(const Options& options, Surroundings& surroundings) {
     const auto day = base::parse_day(options.date);
     if (!day) return wrong(surroundings.err, day.faults());
     request.date = *day;
+  }
+  request.sales = options.sales;
+  request.purpose = options.purpose;
+  request.currency = options.currency;
+  if (!options.as_of.empty()) {
+    const auto day = base::parse_day(options.as_of);
+    if (!day) return wrong(surroundings.err, day.faults());
+    request.valued_on = *day;
   }
   if (options.dump == "words") request.give = app::IssueRequest::Give::words;
   if (options.dump == "pages") request.give = app::IssueRequest::Give::pages;
@@ -94,6 +106,12 @@ Action add_issue(CLI::App& app) {
                "for good: list it in editions.xml and keep it in issued/");
   app.add_option("--unaccounted", options->unaccounted,
                  "the reason, to be printed, for a keepsake with a part that is unaccounted for");
+  app.add_option("--sales", options->sales,
+                 "a file of sales to value it by; without it only a value statement tells a value");
+  app.add_option("--purpose", options->purpose,
+                 "what the value is for: insurance (left out), sale or family");
+  app.add_option("--currency", options->currency, "the currency of the value, as GBP");
+  app.add_option("--as-of", options->as_of, "the day the value is for; left out, that of issue");
   app.add_option("--dump", options->dump,
                  "print what would stand in it instead: words, or pages with every position")
       ->check(CLI::IsMember({"words", "pages"}));

@@ -31,6 +31,12 @@ std::optional<document::Chapter> tell_work(const Telling& telling);
 std::optional<document::Chapter> tell_before_and_after(const Telling& telling);
 std::optional<document::Chapter> tell_not_put_right(const Telling& telling);
 std::optional<document::Chapter> tell_advice(const Telling& telling);
+/// The answer in a sentence, and what, for what and when it was asked.
+std::optional<document::Chapter> tell_value(const Telling& telling);
+/// The sales it rests on, each with its way to the figure.
+std::optional<document::Chapter> tell_value_sales(const Telling& telling);
+/// What it leaves out, assumes and does not claim; lines to sign on.
+std::optional<document::Chapter> tell_value_limits(const Telling& telling);
 std::optional<document::Chapter> tell_care(const Telling& telling);
 std::optional<document::Chapter> tell_other_photographs(const Telling& telling);
 std::optional<document::Chapter> tell_custody(const Telling& telling);

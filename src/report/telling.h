@@ -5,12 +5,14 @@
 #include <string_view>
 #include <vector>
 
+#include "assess/advice/advice.h"
 #include "assess/assessment.h"
 #include "base/ratio.h"
 #include "document/document.h"
 #include "record/enum_words.h"
 #include "record/record.h"
 #include "report/pictures.h"
+#include "report/worth.h"
 #include "words/catalogue.h"
 
 namespace winchbook::report {
@@ -44,6 +46,8 @@ struct Telling {
   const PicturePlan& pictures;
   const Edition& edition;
   const PhotographFactsById& photograph_facts;
+  const Worth* worth = nullptr;                      ///< null: no value was asked for
+  const assess::advice::Finding* courses = nullptr;  ///< null: the courses were not weighed
 
   /// The bench's words with names, figure numbers and links set in.
   [[nodiscard]] document::Text text(const record::Words& words) const;

@@ -159,9 +159,10 @@ base::Result<Document> write(const Source& source) {
   const auto& sections = thin ? design.thin->sections : design.sections;
   const PicturePlan pictures = plan_pictures(record, *visit, ids_of(sections));
   const Telling telling{record,   *visit,         source.assessment,      source.words,
-                        pictures, source.edition, source.photograph_facts};
+                        pictures, source.edition, source.photograph_facts,
+                        source.worth,   source.courses};
   Document out = frame_of(telling);
-  out.cover = cover_of(telling, thin);
+  if (design.cover) out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {
     auto chapter = find_section(choice.id)(telling);
     if (!chapter) continue;

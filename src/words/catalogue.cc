@@ -142,6 +142,17 @@ std::string Catalogue::money(const base::Money& amount) const {
                   .toString(code));
 }
 
+std::string Catalogue::whole_money(const base::Money& amount) const {
+  UErrorCode code = U_ZERO_ERROR;
+  const std::string text = amount.amount.text();
+  const icu::CurrencyUnit unit(icu::StringPiece(amount.currency), code);
+  return utf8(icu::number::NumberFormatter::withLocale(icu_->locale)
+                  .unit(unit)
+                  .precision(icu::number::Precision::integer())
+                  .formatDecimal(icu::StringPiece(text), code)
+                  .toString(code));
+}
+
 std::string Catalogue::day(const base::Day& day, DateForm form) const {
   base::EdtfPoint exact;
   exact.earliest = exact.latest = day;

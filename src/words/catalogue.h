@@ -70,6 +70,8 @@ class Catalogue {
   [[nodiscard]] std::string measure(const base::Decimal& value, std::string_view unit) const;
   /// "£12.50".
   [[nodiscard]] std::string money(const base::Money& amount) const;
+  /// The same rounded to whole units: "£12".
+  [[nodiscard]] std::string whole_money(const base::Money& amount) const;
   [[nodiscard]] std::string day(const base::Day& day, DateForm form = DateForm::full) const;
   /// "3 March 2026", "August 1962", "about 1994", "between 1938 and 1940", "since 2025".
   [[nodiscard]] std::string date(const base::EdtfDate& date, DateForm form = DateForm::full) const;

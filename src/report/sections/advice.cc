@@ -1,5 +1,6 @@
 #include <utility>
 
+#include "report/courses_chart.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -111,6 +112,7 @@ std::optional<document::Chapter> tell_advice(const Telling& telling) {
   }
   if (!decided.empty()) chapter.blocks.emplace_back(document::Paragraph{std::move(decided)});
   if (chapter.stand_first.empty() && chapter.blocks.empty()) return std::nullopt;
+  add_weighed_courses(telling, chapter);
   return chapter;
 }
 

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+
+#include "app/issue.h"
+#include "app/world.h"
+#include "assess/advice/advice.h"
+#include "base/result.h"
+#include "recordfile/record_file.h"
+#include "report/worth.h"
+
+namespace winchbook::app {
+
+/// What a document may say of value and of the courses open to the owner.
+struct Weighed {
+  std::optional<report::Worth> worth;  ///< a value statement always; others when sales are given
+  std::optional<assess::advice::Finding> courses;  ///< empty: there is no visit to advise on
+};
+
+/// Values the record as its reader may see it, and weighs the courses by the owner's ranking.
+/// Errors: those of `value` and `advise`.
+[[nodiscard]] base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
+                                          const recordfile::LoadedRecord& shown);
+
+}  // namespace winchbook::app

@@ -1,0 +1,130 @@
+#include <utility>
+
+#include "report/sections.h"
+#include "report/value_words.h"
+
+namespace winchbook::report {
+namespace {
+
+using assess::value::Estimate;
+using assess::value::Method;
+
+/// The answer first: both ranges, or the refusal and why.
+std::string answer(const Telling& telling) {
+  const Worth& worth = *telling.worth;
+  const Estimate* found = worth.estimate(Worth::State::found);
+  const Estimate* left = worth.estimate(Worth::State::left);
+  std::vector<std::string> sentences;
+  if (left != nullptr && left->method != Method::none) {
+    sentences.push_back(
+        telling.words.say("value.answer-left", {{"range", range_words(telling, *left)}}));
+  }
+  if (found != nullptr && found->method != Method::none) {
+    sentences.push_back(
+        telling.words.say("value.answer-found", {{"range", range_words(telling, *found)}}));
+  }
+  if (sentences.empty()) {
+    return telling.words.say("value.refused", {{"count", worth.finding.evidence.counted.size()},
+                                               {"least", worth.rules.least}});
+  }
+  return joined(sentences);
+}
+
+/// What is valued, so that nobody takes another reel for it.
+std::string identity(const Telling& telling) {
+  const record::Reel& reel = telling.record.reel;
+  const auto& words = telling.words;
+  std::vector<std::string> parts{words.say("reel-kind." + std::string(record::word_of(reel.kind)))};
+  if (!reel.maker.name.empty()) {
+    parts.push_back(words.say("value.maker", {{"maker", reel.maker.name}}));
+  }
+  if (!reel.model.empty()) parts.push_back(words.say("value.model", {{"model", reel.model}}));
+  if (!reel.serial.empty()) parts.push_back(words.say("value.serial", {{"serial", reel.serial}}));
+  if (reel.made) {
+    parts.push_back(words.say("cover.made", {{"date", words.date(reel.made->date)}}));
+  }
+  std::string line;
+  for (const std::string& part : parts) {
+    if (!line.empty()) line += line.ends_with(',') ? " " : ", ";
+    line += part;
+  }
+  while (line.ends_with(',') || line.ends_with('.'))
+    line.pop_back();
+  return words.say("value.identity", {{"name", reel.name}, {"what", line}});
+}
+
+std::string owner(const Telling& telling) {
+  const auto& visit = telling.visit;
+  const auto& person =
+      visit.hand_back && visit.hand_back->to ? visit.hand_back->to : visit.brought_by;
+  return person ? telling.name(*person) : telling.words.say("value.owner");
+}
+
+/// The purpose's own words; a purpose that the bench added stands by its name.
+std::string purpose(const Telling& telling) {
+  const std::string key = "value.purpose." + telling.worth->question.purpose.name;
+  return telling.words.has(key) ? telling.words.say(key) : telling.worth->question.purpose.name;
+}
+
+std::string states(const Telling& telling) {
+  const auto& visit = telling.visit;
+  std::string left = visit.hand_back
+                         ? telling.words.say("value.state-handed",
+                                             {{"date", telling.words.date(visit.hand_back->on)}})
+                         : telling.words.say("value.state-at-bench");
+  return joined(
+      {telling.words.say("value.state-found", {{"date", telling.words.date(visit.taken_in)}}),
+       std::move(left)});
+}
+
+std::string who_saw(const Telling& telling) {
+  const auto& restorers = telling.record.bench.restorers;
+  const std::string name =
+      restorers.empty() ? telling.record.bench.name : telling.name(restorers.front());
+  return telling.words.say("value.seen-is", {{"name", name}, {"bench", telling.record.bench.name}});
+}
+
+document::Facts facts(const Telling& telling) {
+  const auto& words = telling.words;
+  const auto& question = telling.worth->question;
+  document::Facts facts;
+  facts.label_width = 84;
+  const auto add = [&](const char* key, std::string text) {
+    facts.facts.push_back({words.say(key), document::plain(std::move(text))});
+  };
+  const std::string name = owner(telling);
+  add("value.what", identity(telling));
+  add("value.state", states(telling));
+  add("value.client", words.say("value.client-is", {{"name", name}}));
+  add("value.purpose", purpose(telling));
+  add("value.basis",
+      words.say("value.basis-is", {{"definition", words.capitalised(question.purpose.definition)},
+                                   {"source", question.purpose.source}}));
+  add("value.exposure", words.say("value.exposure-is"));
+  add("value.effective", words.day(question.as_of));
+  add("value.reported", words.day(telling.edition.date));
+  add("value.interest", words.say("value.interest-is", {{"name", name}}));
+  add("value.seen", who_saw(telling));
+  if (telling.pictures.cover != nullptr) {
+    document::Figure picture{telling.photograph(*telling.pictures.cover)};
+    picture.width = document::Width::side;
+    facts.beside.emplace_back(std::move(picture));
+  }
+  return facts;
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_value(const Telling& telling) {
+  if (telling.worth == nullptr || telling.worth->finding.estimates.empty()) return std::nullopt;
+  document::Chapter chapter = telling.chapter("value");
+  chapter.title = telling.record.reel.name;
+  chapter.stand_first = answer(telling);
+  chapter.blocks.emplace_back(facts(telling));
+  document::Paragraph not_certified = telling.sentence(telling.words.say("value.not-certified"));
+  not_certified.manner = document::ParagraphManner::unindented;
+  chapter.blocks.emplace_back(std::move(not_certified));
+  return chapter;
+}
+
+}  // namespace winchbook::report

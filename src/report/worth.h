@@ -1,0 +1,28 @@
+#pragma once
+
+#include <vector>
+
+#include "assess/value/value.h"
+#include "base/edtf_date.h"
+
+namespace winchbook::report {
+
+/// What recorded sales say of the reel, with the question and the rules they were asked by.
+struct Worth {
+  enum class State { found, left };
+
+  assess::value::Question question;
+  std::vector<State> states;  ///< one for each estimate
+  assess::value::Finding finding;
+  knowledge::PriceRules rules;
+
+  /// Null when that state was not valued.
+  [[nodiscard]] const assess::value::Estimate* estimate(State state) const {
+    for (std::size_t i = 0; i < states.size() && i < finding.estimates.size(); ++i) {
+      if (states[i] == state) return &finding.estimates[i];
+    }
+    return nullptr;
+  }
+};
+
+}  // namespace winchbook::report
