@@ -1,7 +1,6 @@
 #pragma once
 
 #include <filesystem>
-#include <pugixml.hpp>
 #include <string>
 #include <string_view>
 #include <utility>
