@@ -15,15 +15,15 @@ std::string matter(const Telling& telling, record::Matter which) {
   return telling.words.say("matter." + std::string(record::word_of(which)));
 }
 
+/// What stands in the way; nothing for what is only to be minded.
 std::string stop_words(const Telling& telling, const advice::Stop& stop) {
   using Why = advice::Stop::Why;
   switch (stop.why) {
     case Why::unsafe_fault:
       return telling.words.say("advice.stop.unsafe", {{"name", stop.name}});
     case Why::hazard:
-      return telling.words.say("advice.stop.hazard", {{"name", stop.name}});
     case Why::legal:
-      return telling.words.say("advice.stop.legal", {{"name", stop.name}});
+      return "";
     case Why::missing_piece:
       return telling.words.say(stop.forbids.empty() ? "advice.stop.empty" : "advice.stop.missing",
                                {{"name", stop.name}});
@@ -36,6 +36,15 @@ std::string stop_words(const Telling& telling, const advice::Stop& stop) {
     pieces.push_back(telling.piece_name(id));
   return telling.words.say("advice.stop.must-stay",
                            {{"count", pieces.size()}, {"pieces", telling.words.list(pieces)}});
+}
+
+/// Flags of one kind in one sentence.
+std::string minded(const Telling& telling, advice::Stop::Why why, std::string_view key) {
+  std::string names;
+  for (const advice::Stop& stop : telling.courses->stops) {
+    if (stop.why == why) names += (names.empty() ? "" : "; ") + stop.name;
+  }
+  return names.empty() ? "" : telling.words.say(key, {{"names", names}});
 }
 
 std::string flip_words(const Telling& telling, const advice::Flip& flip) {
@@ -110,7 +119,9 @@ void add_weighed_courses(const Telling& telling, document::Chapter& chapter) {
   std::vector<std::string> stops;
   for (const advice::Stop& stop : finding.stops)
     stops.push_back(stop_words(telling, stop));
-  if (!stops.empty()) chapter.blocks.emplace_back(telling.sentence(joined(stops)));
+  stops.push_back(minded(telling, advice::Stop::Why::hazard, "advice.stop.hazard"));
+  stops.push_back(minded(telling, advice::Stop::Why::legal, "advice.stop.legal"));
+  if (!joined(stops).empty()) chapter.blocks.emplace_back(telling.sentence(joined(stops)));
 }
 
 }  // namespace winchbook::report

@@ -234,9 +234,9 @@ std::optional<document::Chapter> tell_value_sales(const Telling& telling) {
   }
   if (const std::string tried = trial(telling); !tried.empty()) {
     chapter.blocks.emplace_back(document::Subhead{telling.words.say("value.trial-title")});
-    document::Paragraph said = telling.sentence(tried);
-    said.manner = document::ParagraphManner::unindented;
-    chapter.blocks.emplace_back(std::move(said));
+    document::Paragraph result = telling.sentence(tried);
+    result.manner = document::ParagraphManner::unindented;
+    chapter.blocks.emplace_back(std::move(result));
   }
   add_excluded(telling, chapter);
   return chapter;
