@@ -5,10 +5,11 @@
 #
 #   sh tests/run.sh             everything
 #   sh tests/run.sh STEP...     only these: build units sanitized house schemas transcripts documents
-#                               judge reading withholding pictures format tidy
+#                               judge reading copies withholding pictures
+#                               hard_cases format tidy
 set -u
 cd "$(dirname "$0")/.." || exit 3
-steps=${*:-build units sanitized house schemas transcripts documents judge reading withholding pictures format tidy}
+steps=${*:-build units sanitized house schemas transcripts documents judge reading copies withholding pictures hard_cases format tidy}
 logs=build/logs
 jobs=$(nproc)
 passed=0
@@ -181,6 +182,14 @@ step_reading() {
 
 step_withholding() {
   suite "what is withheld" $python tests/withholding/check_withheld.py build/winchbook build/withheld demo/out
+}
+
+step_copies() {
+  suite "what a copier leaves" $python tests/reading/check_copies.py demo/out build/copies
+}
+
+step_hard_cases() {
+  suite "the hard cases" $python tests/hard_cases/check_hard_cases.py build/winchbook build/hard_cases
 }
 
 step_pictures() {
