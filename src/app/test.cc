@@ -153,9 +153,12 @@ Change test(TestRequest request) {
     }
     draft.add(half, "on", base::iso_text(request.on));
     draft.add_words(test, "note", request.note);
-    const std::string told = request.not_safe     ? "not safe to test"
-                             : request.not_tested ? "not tested"
-                                                  : request.reading;
+    std::string told = request.not_safe     ? "not safe to test"
+                       : request.not_tested ? "not tested"
+                                            : request.reading;
+    if (!reading.low.empty() && told.find(reading.low) == std::string::npos) {
+      told += fmt::format(", kept as {} {}", reading.low, reading.unit);
+    }
     return Said{fmt::format("{}, {}: {}", what, request.after ? "as left" : "as found", told), {}};
   };
 }

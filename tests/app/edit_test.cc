@@ -309,6 +309,7 @@ TEST_CASE("whoever waits in vain is told who writes") {
   const std::string told = bench.refused(some_work("Oiled."));
   CHECK(says(told, "somebody else is writing here: process "));
   CHECK(says(told, "winchbook strip reel"));
+  CHECK(says(told, "[file-locked]"));
 }
 
 }  // namespace winchbook::app
