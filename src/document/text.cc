@@ -1,5 +1,7 @@
 #include "document/text.h"
 
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace winchbook::document {
@@ -8,6 +10,10 @@ Text plain(std::string words) {
   Text text;
   if (!words.empty()) text.parts.emplace_back(Run{std::move(words)});
   return text;
+}
+
+void append(Text& text, Text more) {
+  std::move(more.parts.begin(), more.parts.end(), std::back_inserter(text.parts));
 }
 
 Text with_lead(std::string lead, std::string words) {

@@ -55,6 +55,8 @@ struct Text {
 
 /// Plain text in the manner of its surroundings.
 [[nodiscard]] Text plain(std::string words);
+/// Puts the parts of `more` after those of `text`.
+void append(Text& text, Text more);
 /// `lead` in bold, a space, then `words`: the form of a side note.
 [[nodiscard]] Text with_lead(std::string lead, std::string words);
 /// The words alone: what a reader hears. Signs give their spoken words, note marks their number.

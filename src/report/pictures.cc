@@ -13,6 +13,8 @@ using record::Stage;
 using record::Visit;
 
 constexpr std::size_t kMostPairs = 8;
+constexpr std::size_t kPairsOfStatement = 2;
+constexpr std::size_t kMarksOfStatement = 6;
 
 /// Photographs not yet spoken for, taken one chapter after the other.
 class Album {
@@ -90,6 +92,13 @@ bool in_life(const Record& record, const Photo& photo) {
          std::any_of(record.life.begin(), record.life.end(), shows);
 }
 
+bool shows_mark(const Record& record, const Photo& photo) {
+  return std::any_of(
+      record.markings.begin(), record.markings.end(), [&](const record::Marking& mark) {
+        return std::find(mark.photos.begin(), mark.photos.end(), photo.id) != mark.photos.end();
+      });
+}
+
 bool at_the_bench(Stage stage) {
   return stage == Stage::strip_down || stage == Stage::cleaning || stage == Stage::work ||
          stage == Stage::fitting || stage == Stage::test;
@@ -101,7 +110,7 @@ void number_them(const std::vector<std::string>& sections, PicturePlan& plan) {
     if (photo != nullptr && plan.numbers.try_emplace(photo->id, next).second) ++next;
   };
   for (const std::string& section : sections) {
-    if (section == "before-and-after") {
+    if (section == "before-and-after" || section == "statement-photographs") {
       for (const PairOfPictures& pair : plan.pairs) {
         number(pair.found);
         number(pair.left);
@@ -141,6 +150,19 @@ PicturePlan plan_pictures(const Record& record, const Visit& visit,
     plan.in_section["work"] = {pairs.front().found};
   }
   if (plan.cover != nullptr) album.keep_apart(plan.cover->id);
+  if (has("statement-identity") && plan.cover != nullptr) {
+    auto& pictures = plan.in_section["statement-identity"];
+    pictures = album.take(1, [&](const Photo& photo) {
+      return photo.stage == Stage::as_left && album.of_this_visit(photo);
+    });
+    pictures.insert(pictures.begin(), plan.cover);
+  }
+  if (has("statement-photographs")) {
+    plan.in_section["statement-photographs"] = album.take(
+        kMarksOfStatement, [&](const Photo& photo) { return shows_mark(record, photo); });
+    pairs.resize(std::min(pairs.size(), kPairsOfStatement));
+    plan.pairs = std::move(pairs);
+  }
   if (has("story")) {
     plan.in_section["story"] =
         album.take(2, [&](const Photo& photo) { return in_life(record, photo); });

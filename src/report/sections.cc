@@ -32,6 +32,13 @@ constexpr std::array kSections{
     SectionRow{"later", tell_later},
     SectionRow{"seal", tell_seal},
     SectionRow{"seal-note", tell_seal_note},
+    SectionRow{"statement-identity", tell_statement_identity},
+    SectionRow{"statement-first-ledger", tell_statement_first_ledger},
+    SectionRow{"statement-life", tell_statement_life},
+    SectionRow{"statement-second-ledger", tell_statement_second_ledger},
+    SectionRow{"statement-figures", tell_statement_figures},
+    SectionRow{"statement-photographs", tell_statement_photographs},
+    SectionRow{"statement-seal", tell_statement_seal},
 };
 
 }  // namespace

@@ -46,4 +46,19 @@ std::optional<document::Chapter> tell_seal(const Telling& telling);
 /// The seal in a few lines: code, fingerprint, how to check.
 std::optional<document::Chapter> tell_seal_note(const Telling& telling);
 
+
+/// The collector statement: what the reel is, its figures, marks, faults and custody.
+std::optional<document::Chapter> tell_statement_identity(const Telling& telling);
+/// Every part, with its weight and how sure it is.
+std::optional<document::Chapter> tell_statement_first_ledger(const Telling& telling);
+/// What happened between the maker and this bench, named and not told.
+std::optional<document::Chapter> tell_statement_life(const Telling& telling);
+/// Every part that was put in, the tests, the treatment and the way back.
+std::optional<document::Chapter> tell_statement_second_ledger(const Telling& telling);
+/// The charts, each apart.
+std::optional<document::Chapter> tell_statement_figures(const Telling& telling);
+/// Pairs of the same place, and the marks.
+std::optional<document::Chapter> tell_statement_photographs(const Telling& telling);
+std::optional<document::Chapter> tell_statement_seal(const Telling& telling);
+
 }  // namespace winchbook::report

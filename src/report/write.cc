@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "report/sections.h"
+#include "report/statement.h"
 
 namespace winchbook::report {
 namespace {
@@ -121,11 +122,11 @@ document::Cover cover_of(const Telling& telling, bool compact) {
   return cover;
 }
 
-Document frame_of(const Telling& telling) {
+Document frame_of(const Telling& telling, const std::string& name) {
   const auto& words = telling.words;
   const std::string document = words.say("document." + telling.edition.document);
   Document out;
-  out.title = words.say("folio", {{"name", telling.record.reel.name},
+  out.title = words.say("folio", {{"name", name},
                                   {"document", document},
                                   {"edition", std::to_string(telling.edition.number)}});
   out.subject = words.say("subject." + telling.edition.document);
@@ -161,7 +162,7 @@ base::Result<Document> write(const Source& source) {
   const Telling telling{record,   *visit,         source.assessment,      source.words,
                         pictures, source.edition, source.photograph_facts,
                         source.worth,   source.courses};
-  Document out = frame_of(telling);
+  Document out = frame_of(telling, design.cover ? record.reel.name : reel_in_trade(telling));
   if (design.cover) out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {
     auto chapter = find_section(choice.id)(telling);

@@ -91,21 +91,48 @@ document::Facts facts(const Telling& telling) {
 
 }  // namespace
 
-std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
+namespace {
+
+/// Which document it is, its fingerprint, how to check it, and what is withheld from its reader.
+std::string note_words(const Telling& telling) {
   const auto& words = telling.words;
   const Edition& edition = telling.edition;
+  return words.say(edition.withheld > 0 ? "seal-note.withheld" : "seal-note.words",
+                   {{"document", words.say("document." + edition.document)},
+                    {"edition", std::to_string(edition.number)},
+                    {"date", words.day(edition.date)},
+                    {"fingerprint", in_one_line(edition.fingerprint)},
+                    {"count", edition.withheld},
+                    {"root", in_one_line(edition.withheld_root)}});
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
   document::Chapter chapter = telling.chapter("seal-note");
-  const words::Arguments facts{{"document", words.say("document." + edition.document)},
-                               {"edition", std::to_string(edition.number)},
-                               {"date", words.day(edition.date)},
-                               {"fingerprint", in_one_line(edition.fingerprint)},
-                               {"count", edition.withheld},
-                               {"root", in_one_line(edition.withheld_root)}};
-  document::Paragraph note{document::with_lead(
-      edition.code + ".",
-      words.say(edition.withheld > 0 ? "seal-note.withheld" : "seal-note.words", facts))};
+  document::Paragraph note{document::with_lead(telling.edition.code + ".", note_words(telling))};
   note.manner = document::ParagraphManner::note;
   chapter.blocks.emplace_back(std::move(note));
+  return chapter;
+}
+
+std::optional<document::Chapter> tell_statement_seal(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("seal");
+  chapter.id = "statement-seal";
+  chapter.keeps_together = true;
+  const Edition& edition = telling.edition;
+  document::Seal seal{edition.code, qr_payload(edition),
+                      telling.words.say("seal.qr", {{"code", edition.code}})};
+  seal.small = true;
+  chapter.blocks.emplace_back(std::move(seal));
+  for (std::string said :
+       {note_words(telling),
+        telling.words.say("statement-seal.written", {{"bench", telling.record.bench.name},
+                                                     {"place", telling.record.bench.place}})}) {
+    document::Paragraph note = telling.sentence(std::move(said));
+    note.manner = document::ParagraphManner::note;
+    chapter.blocks.emplace_back(std::move(note));
+  }
   return chapter;
 }
 

@@ -1,0 +1,119 @@
+#include <utility>
+
+#include "record/enum_words.h"
+#include "report/provenance.h"
+#include "report/statement.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::HalfBlock;
+using document::Run;
+using document::Text;
+using record::Fault;
+
+void add_words(const Telling& telling, const record::Words& words, Text& text) {
+  if (words.empty()) return;
+  text.parts.emplace_back(Run{" "});
+  append(text, telling.text(words));
+}
+
+std::string gravity(const Telling& telling, record::Severity severity) {
+  return telling.words.say("severity." + std::string(record::word_of(severity)));
+}
+
+/// The name, how grave it was and is, what it is, and why it stays.
+Text fault_words(const Telling& telling, const Fault& fault) {
+  const std::string name =
+      fault.size ? telling.words.say("statement.fault-size",
+                                     {{"name", fault.name},
+                                      {"size", telling.words.measure(fault.size->value, "mm")}})
+                 : fault.name;
+  const std::string found = fault.found ? gravity(telling, *fault.found) : "";
+  const std::string left = fault.left ? gravity(telling, *fault.left) : "";
+  const char* form = found.empty()   ? "new"
+                     : left.empty()  ? "mended"
+                     : found == left ? "stays"
+                                     : "changed";
+  Text text = document::with_lead(
+      telling.words.capitalised(name) + ",",
+      telling.words.say("statement.fault", {{"form", form}, {"found", found}, {"left", left}}));
+  add_words(telling, fault.what, text);
+  if (fault.left) add_words(telling, fault.why_it_stays, text);
+  return text;
+}
+
+void add_faults(const Telling& telling, std::vector<HalfBlock>& blocks) {
+  const auto& faults = telling.visit.findings.faults;
+  std::size_t standing = 0;
+  for (const Fault& fault : faults)
+    standing += fault.left ? 1U : 0U;
+  blocks.emplace_back(ruled_subhead(telling, "statement.faults"));
+  blocks.emplace_back(note_paragraph(telling.words.say(
+      "statement.faults-answer", {{"count", standing}, {"right", faults.size() - standing}})));
+  for (const bool left : {true, false}) {
+    for (const Fault& fault : faults) {
+      if (fault.left.has_value() == left)
+        blocks.emplace_back(note_paragraph(fault_words(telling, fault)));
+    }
+  }
+  for (const record::Words& words : telling.visit.not_put_right) {
+    Text text = document::with_lead(telling.words.say("statement.not-put-right"), "");
+    add_words(telling, words, text);
+    blocks.emplace_back(note_paragraph(std::move(text)));
+  }
+}
+
+void add_flags(const Telling& telling, std::vector<HalfBlock>& blocks) {
+  blocks.emplace_back(ruled_subhead(telling, "statement.flags"));
+  const auto& flags = telling.visit.findings.flags;
+  for (const record::Flag& flag : flags) {
+    const bool legal = flag.kind == record::Flag::Kind::legal;
+    document::Caution caution{
+        telling.words.say(legal ? "statement.legal" : "statement.hazard", {{"name", flag.name}}),
+        telling.text(flag.what)};
+    blocks.emplace_back(std::move(caution));
+  }
+  if (flags.empty()) blocks.emplace_back(note_paragraph(telling.words.say("statement.no-flags")));
+  blocks.emplace_back(note_paragraph(telling.words.say("bench.flags-defer")));
+}
+
+void add_interest(const Telling& telling, std::vector<HalfBlock>& blocks) {
+  blocks.emplace_back(ruled_subhead(telling, "statement.interest"));
+  const record::Words& interest = telling.record.bench.own_interest;
+  blocks.emplace_back(note_paragraph(
+      interest.empty() ? document::plain(telling.words.say("statement.no-interest",
+                                                           {{"bench", telling.record.bench.name}}))
+                       : telling.text(interest)));
+  blocks.emplace_back(note_paragraph(document::with_lead(
+      telling.words.say("statement.not-a-valuation"), telling.words.say("statement.appraiser"))));
+}
+
+}  // namespace
+
+std::vector<HalfBlock> statement_faults(const Telling& telling) {
+  std::vector<HalfBlock> blocks;
+  add_faults(telling, blocks);
+  add_flags(telling, blocks);
+  return blocks;
+}
+
+std::vector<HalfBlock> statement_custody(const Telling& telling) {
+  std::vector<HalfBlock> blocks;
+  blocks.emplace_back(ruled_subhead(telling, "statement.custody"));
+  if (telling.record.custody.empty()) {
+    blocks.emplace_back(note_paragraph(telling.words.say("statement.no-custody")));
+  } else {
+    document::Notes notes;
+    blocks.emplace_back(note_paragraph(provenance(telling, notes.notes)));
+    blocks.emplace_back(note_paragraph(stays_at_bench(telling)));
+    if (!notes.notes.empty()) blocks.emplace_back(std::move(notes));
+    blocks.emplace_back(note_paragraph(provenance_key(telling)));
+  }
+  if (telling.edition.withheld > 0)
+    blocks.emplace_back(note_paragraph(telling.words.say("statement.names-withheld")));
+  add_interest(telling, blocks);
+  return blocks;
+}
+
+}  // namespace winchbook::report

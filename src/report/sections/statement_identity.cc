@@ -1,0 +1,248 @@
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include "record/enum_words.h"
+#include "report/dating_words.h"
+#include "report/ledger_words.h"
+#include "report/sections.h"
+#include "report/statement.h"
+
+namespace winchbook::report {
+namespace {
+
+using assess::originality::Finding;
+using assess::originality::PieceRow;
+using assess::originality::Reason;
+using assess::originality::Standing;
+using document::Facts;
+using document::Text;
+using record::MakerStatement;
+using record::Reel;
+
+/// More names than these are counted.
+constexpr std::size_t kMostNames = 6;
+
+void add(const Telling& telling, const char* key, Text words, Facts& facts) {
+  if (words.empty()) return;
+  facts.facts.push_back({telling.words.say(key), std::move(words)});
+}
+
+void add(const Telling& telling, const char* key, std::string words, Facts& facts) {
+  add(telling, key, document::plain(std::move(words)), facts);
+}
+
+std::string kind_of(const Telling& telling) {
+  return telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)));
+}
+
+/// "A sea reel by Harroway Reel Works of Port Ellery."
+std::string what_it_is(const Telling& telling) {
+  const MakerStatement& maker = telling.record.reel.maker;
+  const words::Argument kind{"kind", kind_of(telling)};
+  if (maker.kind == MakerStatement::Kind::not_determined || maker.name.empty())
+    return telling.words.say("statement.kind-only", {kind});
+  const char* form = maker.kind == MakerStatement::Kind::attributed ? "attributed"
+                     : maker.place.empty()                          ? "made"
+                                                                    : "made-at";
+  return telling.words.say("statement.kind-and-maker",
+                           {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
+}
+
+/// When it was made, in a sentence: by its marks, or as the bench wrote it.
+std::string when_made(const Telling& telling) {
+  if (std::string none = no_year_fits(telling); !none.empty())
+    return telling.words.say("statement.no-year");
+  const auto& window = telling.assessment.dating.window;
+  const std::string years = years_in_words(telling, window.days());
+  if (years.empty()) return telling.words.say("statement.year-not-known");
+  const auto soft = [](const auto& end) {
+    return end && end->firmness == record::EndFirmness::soft;
+  };
+  const bool likely = soft(window.not_before) || soft(window.not_after);
+  return telling.words.say("dating.made",
+                           {{"years", years}, {"sure", likely ? "likely" : "certain"}});
+}
+
+std::string answer(const Telling& telling) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const bool parts = last != nullptr && !last->originality.rows.empty();
+  return joined({what_it_is(telling), when_made(telling),
+                 parts ? ledger_answer(telling, last->originality) : ""});
+}
+
+void add_maker(const Telling& telling, Facts& facts) {
+  const MakerStatement& maker = telling.record.reel.maker;
+  const bool known = maker.kind != MakerStatement::Kind::not_determined && !maker.name.empty();
+  Text words;
+  if (known) {
+    const std::string who = maker.place.empty()
+                                ? maker.name
+                                : telling.words.say("statement.name-and-place",
+                                                    {{"name", maker.name}, {"place", maker.place}});
+    words = document::plain(
+        telling.words.say("statement.with-certainty",
+                          {{"words", who}, {"sure", how_sure(telling, maker.certainty)}}));
+  } else {
+    words = document::plain(telling.words.say("statement.maker-not-known"));
+  }
+  if (Text why = grounds(telling, maker.grounds); !why.empty()) {
+    words.parts.emplace_back(document::Run{" "});
+    append(words, std::move(why));
+  }
+  const bool attributed = maker.kind == MakerStatement::Kind::attributed;
+  add(telling,
+      !known       ? "statement.maker"
+      : attributed ? "statement.attributed"
+                   : "statement.made-by",
+      std::move(words), facts);
+  add(telling, "statement.sold-by", telling.record.reel.sold_by, facts);
+}
+
+/// "right as made, as found and as left", and how it was changed.
+Text hand(const Telling& telling) {
+  const record::HandHistory& hand = telling.record.reel.hand;
+  const auto name = [&](record::Hand one) {
+    return telling.words.say("hand." + std::string(record::word_of(one)));
+  };
+  const bool same = hand.made == hand.found && hand.found == hand.left;
+  Text words =
+      document::plain(same ? telling.words.say("statement.hand-same", {{"hand", name(hand.made)}})
+                           : telling.words.say("statement.hand", {{"made", name(hand.made)},
+                                                                  {"found", name(hand.found)},
+                                                                  {"left", name(hand.left)}}));
+  if (!hand.how_converted.empty()) {
+    words.parts.emplace_back(document::Run{". "});
+    append(words, telling.text(hand.how_converted));
+  }
+  return words;
+}
+
+std::string measures(const Telling& telling) {
+  const Reel& reel = telling.record.reel;
+  std::vector<std::string> sizes;
+  for (const record::Size& size : reel.sizes) {
+    sizes.push_back(telling.words.say(
+        "statement.size",
+        {{"what", size.what}, {"size", telling.words.measure(size.size.value, "mm")}}));
+  }
+  if (reel.weight) {
+    sizes.push_back(telling.words.say(
+        "statement.weight", {{"weight", telling.words.measure(reel.weight->value, "g")}}));
+  }
+  std::string out;
+  for (const std::string& size : sizes)
+    out += (out.empty() ? "" : "; ") + size;
+  return out;
+}
+
+std::string gear_and_line(const Telling& telling) {
+  const Reel& reel = telling.record.reel;
+  std::string gear;
+  std::string line;
+  if (reel.gear_ratio) {
+    gear = telling.words.say("statement.gear", {{"ratio", telling.words.number(*reel.gear_ratio)}});
+  }
+  if (reel.capacity) {
+    line = telling.words.say(
+        "statement.line",
+        {{"metres", telling.words.measure(reel.capacity->metres, "m")},
+         {"diameter", telling.words.measure(reel.capacity->line_diameter.value, "mm")},
+         {"source", reel.capacity->source}});
+  }
+  return gear.empty() ? line : line.empty() ? gear : gear + "; " + line;
+}
+
+std::string materials(const Telling& telling) {
+  std::vector<std::string> names;
+  std::set<std::string> known;
+  for (const record::Piece& piece : telling.record.pieces) {
+    if (piece.now.kind != record::Whereabouts::Kind::fitted || piece.material.empty()) continue;
+    if (known.insert(piece.material).second) names.push_back(piece.material);
+  }
+  return names.empty() ? "" : telling.words.list(names);
+}
+
+/// The first few names, and how many more there are.
+std::string some_of(const Telling& telling, std::vector<std::string> names) {
+  const std::size_t more = names.size() > kMostNames ? names.size() - kMostNames : 0;
+  if (more > 0) {
+    names.resize(kMostNames);
+    names.push_back(telling.words.say("statement.more", {{"count", more}}));
+  }
+  return telling.words.list(names);
+}
+
+std::string not_settled(const Telling& telling, const Finding& finding) {
+  std::vector<std::string> names;
+  for (const PieceRow& row : finding.rows) {
+    if (row.left.standing == Standing::not_determined) names.push_back(row_name(telling, row));
+  }
+  if (names.empty()) return telling.words.say("statement.all-settled");
+  return telling.words.say("statement.not-settled", {{"names", some_of(telling, names)}});
+}
+
+/// What nobody looked at: empty places that may not be empty, surfaces.
+std::string not_examined(const Telling& telling, const Finding& finding) {
+  std::vector<std::string> names;
+  for (const PieceRow& row : finding.rows) {
+    const auto& reasons = row.left.reasons;
+    const bool place =
+        std::find(reasons.begin(), reasons.end(), Reason::place_not_examined) != reasons.end();
+    if (place) {
+      names.push_back(telling.words.say("statement.the-place", {{"name", row_name(telling, row)}}));
+    } else if (row.left.makers_surface && row.left.surface.empty()) {
+      names.push_back(
+          telling.words.say("statement.the-surface", {{"name", row_name(telling, row)}}));
+    }
+  }
+  if (names.empty()) return telling.words.say("statement.all-examined");
+  return some_of(telling, names);
+}
+
+Facts facts(const Telling& telling) {
+  const Reel& reel = telling.record.reel;
+  Facts facts;
+  facts.label_width = 72;
+  add_maker(telling, facts);
+  add(telling, "statement.model", reel.model, facts);
+  add(telling, "statement.serial",
+      reel.serial.empty() ? telling.words.say("statement.no-serial") : reel.serial, facts);
+  add(telling, "statement.kind",
+      telling.words.say(
+          "statement.kind-and-brake",
+          {{"kind", kind_of(telling)},
+           {"brake", telling.words.say("brake." + std::string(record::word_of(reel.brake)))}}),
+      facts);
+  add(telling, "statement.hand-label", hand(telling), facts);
+  add(telling, "statement.measures", measures(telling), facts);
+  add(telling, "statement.gear-and-line", gear_and_line(telling), facts);
+  add(telling, "statement.materials", materials(telling), facts);
+  Text with_it = telling.text(reel.box_and_papers);
+  if (with_it.empty()) with_it = document::plain(telling.words.say("statement.no-box"));
+  add(telling, "statement.box", std::move(with_it), facts);
+  add(telling, "statement.examined", telling.judged("statement.examined-by"), facts);
+  if (const assess::VisitAssessment* last = telling.assessment.last()) {
+    add(telling, "statement.not-settled-label", not_settled(telling, last->originality), facts);
+    add(telling, "statement.not-examined-label", not_examined(telling, last->originality), facts);
+  }
+  for (const record::Photo* photo : telling.pictures.of("statement-identity"))
+    facts.beside.emplace_back(telling.figure(*photo, document::Width::side));
+  return facts;
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_statement_identity(const Telling& telling) {
+  document::Chapter chapter = telling.chapter("statement-identity");
+  chapter.title = reel_in_trade(telling);
+  chapter.stand_first = answer(telling);
+  chapter.blocks.emplace_back(facts(telling));
+  add_statement_figures(telling, chapter);
+  add_statement_marks(telling, chapter);
+  chapter.blocks.emplace_back(
+      document::Halves{statement_faults(telling), statement_custody(telling)});
+  return chapter;
+}
+
+}  // namespace winchbook::report
