@@ -15,7 +15,11 @@ documents="\
 skerry-40 keepsake 2026-06-19
 dunlin-2 keepsake 2026-06-12
 sandling-300 keepsake 2026-08-28
-wharfinger-5 keepsake 2026-10-09"
+wharfinger-5 keepsake 2026-10-09
+skerry-40 collector-statement 2026-06-19
+dunlin-2 collector-statement 2026-06-12
+sandling-300 collector-statement 2026-08-28
+wharfinger-5 collector-statement 2026-10-09"
 
 if [ "${1:-}" != --issue-only ]; then
   sh demo/install.sh
