@@ -4,8 +4,8 @@
     check_withheld.py WINCHBOOK SCRATCH DIRECTORY
 
 DIRECTORY holds the demo documents <reel>-<document>.pdf; those whose template has another reader
-than the owner are looked through, and so are a keepsake for an insurer and one for a stranger of
-every demo reel, written to SCRATCH. What must not be there is read from the full record by Python's
+than the owner are looked through, and so are a keepsake and a statement for an insurer and for a
+stranger of every demo reel, written to SCRATCH. What must not be there is read from the full record by Python's
 own XML reader; where it is looked for: every string of the decompressed file as qpdf tells it
 (alternative text, bookmarks, titles), the XMP packet, the text of the pages (pdftotext), the attached
 record (pdfdetach), and the pictures' own bytes. The digests and the root of their tree are reckoned
@@ -14,6 +14,7 @@ a search that finds nothing there could find nothing anywhere.
 """
 
 import hashlib
+import itertools
 import json
 import re
 import shutil
@@ -28,6 +29,7 @@ from report import ROOT, Report  # noqa: E402
 
 R = "{urn:winchbook:record:1}"
 T = "{urn:winchbook:template:1}"
+DOCUMENTS = ("keepsake", "collector-statement")
 RAW = "decompressed file"
 LEAST_IN_RAW = 6  # letters: shorter words come about in pictures and fonts
 SEEN = {"owner": {"anyone", "insurer", "owner"}, "insurer": {"anyone", "insurer"}, "stranger": {"anyone"}}
@@ -232,12 +234,12 @@ def look_through(report, withheld, pdf, scratch, what):
 
 def check_reel(report, winchbook, scratch, reel):
     record = reel / "record.xml"
-    for reader in ("stranger", "insurer"):
-        pdf = scratch / f"{reel.name}-keepsake-{reader}.pdf"
-        done = subprocess.run([winchbook, "issue", reel, "--for", reader, "--date", DATE, "-o", pdf],
-                              capture_output=True, text=True)  # fmt: skip
+    for document, reader in itertools.product(DOCUMENTS, ("stranger", "insurer")):
+        pdf = scratch / f"{reel.name}-{document}-{reader}.pdf"
+        done = subprocess.run([winchbook, "issue", reel, "--document", document, "--for", reader, "--date", DATE,
+                               "-o", pdf], capture_output=True, text=True)  # fmt: skip
         if done.returncode != 0:
-            report.check(f"{reel.name}: a keepsake for the {reader}", [done.stderr])
+            report.check(f"{reel.name}: {document} for the {reader}", [done.stderr])
             continue
         look_through(report, Withheld(record, reader), pdf, scratch, pdf.stem)
     owner = scratch / f"{reel.name}-keepsake-owner.pdf"
