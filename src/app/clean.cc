@@ -52,12 +52,10 @@ base::Diagnostics objections(const CleanRequest& request, const Pieces& pieces,
   if (!request.care) return found;
   for (const record::Piece* piece : pieces) {
     for (const CareObjection& one : request.care(*piece, request.method)) {
-      found.push_back(
-          {request.against_warning.empty() ? base::Severity::error : base::Severity::warning,
-           {},
-           one.sentence,
-           "choose another method, or give the reason with --against-warning",
-           "care"});
+      base::Diagnostic fault = base::error(
+          one.sentence, "choose another method, or give the reason with --against-warning", "care");
+      if (!request.against_warning.empty()) fault.severity = base::Severity::warning;
+      found.push_back(std::move(fault));
       if (caution.empty()) caution = one.caution;
     }
   }

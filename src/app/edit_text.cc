@@ -1,5 +1,7 @@
 #include "app/edit_text.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "xml/edit.h"
@@ -10,14 +12,14 @@ namespace {
 constexpr std::size_t kLineLength = 100;
 
 std::string start_tag(pugi::xml_node element) {
-  std::string tag = "<" + std::string(element.name());
+  std::string tag = fmt::format("<{}", element.name());
   for (const pugi::xml_attribute one : element.attributes())
-    tag += " " + std::string(one.name()) + "=\"" + xml::escaped(one.value()) + "\"";
+    tag += fmt::format(" {}=\"{}\"", one.name(), xml::escaped(one.value()));
   return tag;
 }
 
 std::string end_tag(pugi::xml_node element) {
-  return "</" + std::string(element.name()) + ">";
+  return fmt::format("</{}>", element.name());
 }
 
 bool holds_text(pugi::xml_node element) {

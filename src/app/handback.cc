@@ -58,11 +58,9 @@ base::Diagnostics what_is_missing(const Draft& draft, const record::Visit& visit
   for (const assess::tray::PieceAccount& one :
        assess::tray::account(draft.record(), visit).pieces) {
     if (one.unaccounted() == 0) continue;
-    doubts.push_back({base::Severity::warning,
-                      {},
-                      fmt::format("{}: {} not accounted for", one.name, one.unaccounted()),
-                      "winchbook undo takes the hand-back back; winchbook tray tells the rest",
-                      "tray"});
+    doubts.push_back(base::warning_at(
+        {}, fmt::format("{}: {} not accounted for", one.name, one.unaccounted()),
+        "winchbook undo takes the hand-back back; winchbook tray tells the rest", "tray"));
   }
   return doubts;
 }

@@ -118,12 +118,11 @@ Change strip(StripRequest request) {
     const Pieces springs = springs_in(draft.record(), *open->visit, pieces);
     base::Diagnostics warnings;
     for (const record::Piece* spring : springs) {
-      warnings.push_back({base::Severity::warning,
-                          {},
-                          fmt::format("{} is under load and comes free in this step", spring->name),
-                          "before you go on: eye protection, a cloth over it, note where it seats; "
-                          "local rules come first",
-                          "spring"});
+      warnings.push_back(base::warning_at(
+          {}, fmt::format("{} is under load and comes free in this step", spring->name),
+          "before you go on: eye protection, a cloth over it, note where it seats; "
+          "local rules come first",
+          "spring"));
     }
     if (request.step.empty()) {
       const bool spring = request.spring || !springs.empty();

@@ -29,7 +29,7 @@ struct Options {
 /// As it was typed when it is in the record's own unit, so that 74.0 stays 74.0; else reckoned.
 std::string in_unit(const std::string& typed, double value, std::string_view unit) {
   const std::size_t end = typed.find_first_not_of("0123456789.");
-  const std::string figure = typed.substr(0, end);
+  std::string figure = typed.substr(0, end);
   const std::size_t behind = typed.find_first_not_of(' ', end);
   if (behind != std::string::npos && typed.substr(behind) == unit && base::Decimal::parse(figure)) {
     return figure;
