@@ -55,7 +55,7 @@ constexpr std::array kStates{
     State{"OH", "OHIO", "O"},
     State{"OK", "OKLAHOMA", "OKLA"},
     State{"OR", "OREGON", "ORE|OREG"},
-    State{"PA", "PENNSYLVANIA", "PA|PENN|PENNA"},
+    State{"PA", "PENNSYLVANIA", "PA|PENNA"},
     State{"RI", "RHODE ISLAND", "RI|R I"},
     State{"SC", "SOUTH CAROLINA", "SC|S C"},
     State{"SD", "SOUTH DAKOTA", "SD|S D|S DAK"},
