@@ -68,7 +68,7 @@ def no_photographs():
 def no_photographs_no_marks():
     """The cover says that there is neither; the dating chapter stays and says so."""
     reel = whole()
-    reel.markings = []
+    reel.markings, reel.made = [], ""
     return reel
 
 
@@ -76,7 +76,7 @@ def no_photographs_no_marks():
 def no_marks():
     """The dating chapter stays and says so, without an empty table."""
     reel = with_photographs(whole())
-    reel.markings = []
+    reel.markings, reel.made = [], ""
     return reel
 
 

@@ -28,7 +28,7 @@ DOCUMENTS = {"keepsake": [], "collector-statement": []}
 # Most pages a small job may take: two, three when it holds the most it may, or a very long name.
 MOST_PAGES = {
     "small-job": 2, "small-job-bare": 2, "small-job-without-picture": 2, "small-job-full": 3,
-    "small-job-long-name": 3, "four-hundred-original": 6,
+    "small-job-long-name": 3, "four-hundred-original": 7,
 }  # fmt: skip
 # What a keepsake of these says in one sentence.
 SENTENCES = {

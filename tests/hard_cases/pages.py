@@ -165,14 +165,15 @@ def lonely_faults(pages):
         last = number == len(pages)
         goes_on = not last and any("CONTINUED" in t.words.upper() for t in pages[number].texts
                                    if t.tag == "artifact")  # fmt: skip
-        low = max((t.y for t in told if not is_heading(t) and t.size != STAND_FIRST and t.x > 200),
-                  default=0)  # fmt: skip
-        low = max([low] + [y for _, y, _, _ in page.images])
+        words = [t for t in told if not is_heading(t) and t.size != STAND_FIRST]
+        picture = max((y for _, y, _, _ in page.images), default=0)
         for text in told:
-            if is_heading(text) and text.y > low + 1 and (goes_on or last):
-                # a heading of one entry stands in the margin, its facts beside it
-                if text.x > 200 or not any(t.x > 200 and t.y > text.y - 30 for t in told):
-                    faults.append(f"page {number}: “{text.words.strip()}” stands alone")
+            if not is_heading(text) or picture > text.y or not (goes_on or last):
+                continue
+            # under it in the reading column or in its own; of an entry in the margin, beside it
+            least = text.y + 1 if text.x > 200 else text.y - 30
+            if not any(t.y > least and (t.x > 200 or abs(t.x - text.x) < 40) for t in words):
+                faults.append(f"page {number}: “{text.words.strip()}” stands alone")
     return faults
 
 
