@@ -33,7 +33,7 @@ MOST_PAGES = {
 # What a keepsake of these says in one sentence.
 SENTENCES = {
     "no-photographs-no-marks": ["No mark was read on the reel, and no photograph was taken."],
-    "no-marks": ["No mark was found on the reel, so nothing on it names a year."],
+    "no-marks": ["No mark was found on the reel; the years are attributed, on the grounds below."],
     "no-fittings": ["Nothing was put in that was not on the reel when it came."],
     "no-parts": ["The parts of this reel have not been entered."],
     "four-hundred-original": ["Each of the 400 is original and still in its place"],
