@@ -35,7 +35,7 @@ void add_ends(const Telling& telling, const dating::Evidence* evidence, document
 Text because(const Telling& telling, std::size_t i) {
   Text text = evidence_because(telling, telling.assessment.dating.evidence[i]);
   std::string did = what_it_did(telling, i);
-  if (const std::string why = why_left_out(telling, i); !why.empty())
+  if (const std::string why = why_left_out(telling, i); !why.empty() && !did.empty())
     did = telling.words.say("dating.left-out", {{"why", why}});
   if (did.empty()) return text;
   const std::string space = text.empty() ? "" : " ";
