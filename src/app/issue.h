@@ -24,11 +24,11 @@ struct IssueRequest {
   std::string purpose;                 ///< of the value; empty: insurance
   std::string currency;                ///< of the value; empty: as `winchbook value` would
   std::optional<base::Day> valued_on;  ///< the day the value is for; empty: the day of issue
-  std::filesystem::path output;  ///< the PDF; empty: beside the record
-  bool final = false;            ///< listed in editions.xml and kept in issued/
-  std::string unaccounted;       ///< why a keepsake is issued with a tray that is not closed
-  std::string command;           ///< as it was typed; told to whoever waits for the lock
-  Give give = Give::pdf;         ///< words or pages: what would be printed, as text
+  std::filesystem::path output;        ///< the PDF; empty: beside the record
+  bool final = false;                  ///< listed in editions.xml and kept in issued/
+  std::string unaccounted;             ///< why a keepsake is issued with a tray that is not closed
+  std::string command;                 ///< as it was typed; told to whoever waits for the lock
+  Give give = Give::pdf;               ///< words or pages: what would be printed, as text
 };
 
 struct Issued {
