@@ -189,10 +189,11 @@ struct Seal {
 /// What can stand in half the frame's width. Whatever its own width says, it fills the half.
 using HalfBlock = std::variant<Paragraph, Subhead, ChartFigure, Table, Facts, List, Notes, Caution>;
 
-/// Two columns, each read to its end: the left one first.
+/// Two columns, each read to its end: the left one first. With nothing in `right` the left one goes
+/// on there, as far as makes both alike.
 struct Halves {
   std::vector<HalfBlock> left;
-  std::vector<HalfBlock> right;
+  std::vector<HalfBlock> right = {};
 };
 
 using Block = std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry,

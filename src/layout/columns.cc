@@ -32,8 +32,8 @@ std::size_t group_end(const SliceColumn& column, std::size_t first) {
 /// Fills one column of a page.
 class ColumnFiller {
  public:
-  ColumnFiller(SliceColumn& column, Length room, TakenColumns& taken)
-      : column_(column), room_(room), taken_(taken) {}
+  ColumnFiller(SliceColumn& column, Length left, Length room, TakenColumns& taken)
+      : column_(column), left_(left), room_(room), taken_(taken) {}
 
   void fill() {
     while (column_.next < column_.set.slices.size()) {
@@ -84,31 +84,65 @@ class ColumnFiller {
 
   void put(const Slice& slice) {
     if (const Frame* head = head_of(slice)) {
-      place(*head, {column_.left, {}}, taken_.frame.items);
+      place(*head, {left_, {}}, taken_.frame.items);
       y_ = head->height;
     }
     y_ = top_of(slice, y_);
-    place(slice.frame, {column_.left, y_}, taken_.frame.items);
+    place(slice.frame, {left_, y_}, taken_.frame.items);
     if (slice.bookmark || !slice.anchors.empty())
       taken_.places.push_back({y_, slice.anchors, slice.bookmark});
     y_ += slice.frame.height;
   }
 
   SliceColumn& column_;
+  Length left_;
   Length room_;
   TakenColumns& taken_;
   Length y_;
 };
+
+/// How high the slices from `first` up to `end` stand in a column of their own.
+Length height_between(const Slices& set, std::size_t first, std::size_t end) {
+  Length y;
+  if (first < end && set.slices[first].head >= 0)
+    y = set.heads[static_cast<std::size_t>(set.slices[first].head)].height;
+  for (std::size_t i = first; i < end; ++i)
+    y = top_of(set.slices[i], y) + set.slices[i].frame.height;
+  return y;
+}
+
+/// The least height in which what is left of a column flows into two.
+Length balanced(const SliceColumn& column) {
+  const std::size_t count = column.set.slices.size();
+  Length least = height_between(column.set, column.next, count);
+  for (std::size_t end = column.next; end < count; end = group_end(column, end)) {
+    const Length left = height_between(column.set, column.next, end);
+    const Length right = height_between(column.set, end, count);
+    least = std::min(least, std::max(left, right));
+    if (left > right) break;
+  }
+  return least;
+}
+
+/// Fills a column, and the second one that it flows into, alike where all of it fits.
+Length fill(SliceColumn& column, Length room, bool must, TakenColumns& taken) {
+  const Length height = column.goes_on_at ? std::min(room, balanced(column)) : room;
+  ColumnFiller first(column, column.left, height, taken);
+  first.fill();
+  if (must) first.force();
+  if (!column.goes_on_at) return first.foot();
+  ColumnFiller second(column, *column.goes_on_at, std::max(room, first.foot()), taken);
+  if (first.foot().thousandths > 0) second.fill();
+  return std::max(first.foot(), second.foot());
+}
 
 }  // namespace
 
 Length height_of(const std::vector<SliceColumn>& columns) {
   Length highest;
   for (const SliceColumn& column : columns) {
-    Length y;
-    for (const Slice& slice : column.set.slices)
-      y = top_of(slice, y) + slice.frame.height;
-    highest = std::max(highest, y);
+    const Length whole = height_between(column.set, 0, column.set.slices.size());
+    highest = std::max(highest, column.goes_on_at ? balanced(column) : whole);
   }
   return highest;
 }
@@ -123,10 +157,7 @@ std::optional<TakenColumns> take_columns(std::vector<SliceColumn>& columns, Leng
                                          bool must) {
   TakenColumns taken;
   for (SliceColumn& column : columns) {
-    ColumnFiller filler(column, room, taken);
-    filler.fill();
-    if (must) filler.force();
-    taken.frame.height = std::max(taken.frame.height, filler.foot());
+    taken.frame.height = std::max(taken.frame.height, fill(column, room, must, taken));
   }
   if (taken.frame.height.thousandths == 0 && !all_taken(columns)) return std::nullopt;
   return taken;

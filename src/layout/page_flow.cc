@@ -10,6 +10,7 @@ namespace {
 
 using base::points;
 
+constexpr int kLeastLines = 6;  // that columns begin with at the foot of a page
 constexpr Length kBetweenNotes = points(7.5);
 constexpr Length kUnderMargin = points(3);  // what reaches into the margin keeps clear of it
 
@@ -254,15 +255,19 @@ void PageFlow::place_columns(Slice& slice) {
   std::vector<SliceColumn> columns = std::exchange(slice.columns, {});
   while (true) {
     const Length top = top_of(level_, slice);
+    const Length room = frame_height() - top;
     const bool must = level_.at_top && !margin_is_taken();
-    auto taken = take_columns(columns, frame_height() - top, must);
+    const bool little = room < setting_.style.line * kLeastLines && slice.frame.height > room;
+    std::optional<TakenColumns> taken;
+    if (must || !little) taken = take_columns(columns, room, must);
     if (taken) {
       const Anchor here{static_cast<int>(pages_.pages.size()) - 1, frame_corner().y + top};
       for (const TakenColumns::At& at : taken->places) {
         const Anchor there{here.page, here.y + at.y};
         for (const std::string& anchor : at.anchors)
           pages_.anchors.emplace(anchor, there);
-        if (at.bookmark) pages_.bookmarks.push_back({at.bookmark->words, there, at.bookmark->level});
+        if (at.bookmark)
+          pages_.bookmarks.push_back({at.bookmark->words, there, at.bookmark->level});
       }
       slice.frame = std::move(taken->frame);
       put(slice);

@@ -147,8 +147,13 @@ class BlockSetter {
     half.side = half.gutter = {};
     Slice slice;
     slice.full = true;
+    const Length second = half.main + kBetweenHalves;
     slice.columns.push_back({{}, column_of(block.left, half)});
-    slice.columns.push_back({half.main + kBetweenHalves, column_of(block.right, half)});
+    if (block.right.empty()) {
+      slice.columns.front().goes_on_at = second;
+    } else {
+      slice.columns.push_back({second, column_of(block.right, half)});
+    }
     slice.frame.width = setting_.style.frame_width();
     slice.frame.height = height_of(slice.columns);
     slices_.start_block(setting_.style.line);

@@ -62,6 +62,7 @@ struct SliceColumn {
   Length left;  ///< of the column, in the frame
   Slices set;   ///< items relative to the column's own left edge
   std::size_t next = 0;
+  std::optional<Length> goes_on_at = {};  ///< the left edge of a second column that it flows into
 };
 
 /// Lowers the slice's picture by `by` (at most `shrinkable`), keeping its shape.

@@ -56,6 +56,13 @@ std::string reel_in_trade(const Telling& telling) {
   return telling.words.say("seal.reel-is", {{"reel", name}, {"serial", reel.serial}});
 }
 
+std::size_t standing_faults(const Telling& telling) {
+  const auto& faults = telling.visit.findings.faults;
+  return static_cast<std::size_t>(
+      std::count_if(faults.begin(), faults.end(),
+                    [](const record::Fault& fault) { return fault.left.has_value(); }));
+}
+
 document::Subhead ruled_subhead(const Telling& telling, const char* key, bool dashed) {
   document::Subhead head{telling.words.say(key)};
   head.width = document::Width::full;

@@ -91,6 +91,12 @@ TEST_CASE("what is no figure is refused, with its cure") {
   CHECK(fault("1,200 yd", Dimension::length) == "\"1,200 yd\" has a comma in it");
   CHECK(fault("3 furlong", Dimension::length) == "there is no unit \"furlong\"");
   CHECK(fault("3 mm", Dimension::force) == "\"3 mm\" is a length, and a force is wanted");
+  const auto rule = [](std::string_view text) {
+    return parse_measure(text, Dimension::length).faults().front().rule;
+  };
+  CHECK(rule("22,5 mm") == "measure-comma");
+  CHECK(rule("22 furlong") == "measure-unit");
+  CHECK(rule("some mm") == "measure-figure");
   for (const char* text : {"", "mm", "7/0 in", "1.2.3 mm", "inf mm", "nan mm", "1e3 mm", "0x10 mm",
                            "--3 mm", "3 / mm", "⅞ in"}) {
     CHECK_MESSAGE(!parse_measure(text, Dimension::length), text);

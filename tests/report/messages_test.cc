@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <filesystem>
+#include <map>
 #include <regex>
 #include <set>
 #include <string>
@@ -108,19 +109,27 @@ TEST_CASE("every axis of condition has its name, its question and its four words
 }
 
 TEST_CASE("every section has a title and an eyebrow, and a template that uses it") {
-  const auto design =
-      report_test::read_design(report_test::bytes_of("report-templates/keepsake.xml"));
-  REQUIRE(design);
   std::set<std::string> used;
-  for (const auto& choice : design->sections)
-    used.insert(choice.id);
-  for (const auto& choice : design->thin->sections)
-    used.insert(choice.id);
+  for (const char* file : {"keepsake", "collector-statement", "value-statement"}) {
+    const auto design = report_test::read_design(
+        report_test::bytes_of("report-templates/" + std::string(file) + ".xml"));
+    REQUIRE(design);
+    for (const auto& choice : design->sections)
+      used.insert(choice.id);
+    if (!design->thin) continue;
+    for (const auto& choice : design->thin->sections)
+      used.insert(choice.id);
+  }
   const auto ids = section_ids();
-  CHECK(ids.size() == 17);
+  CHECK(ids.size() == 27);
+  // A small job's parts are the first ledger, and say so; the statement's ledgers and life open as
+  // the keepsake's do.
+  const std::map<std::string, std::string> as{{"parts", "first-ledger"},
+                                              {"statement-first-ledger", "first-ledger"},
+                                              {"statement-second-ledger", "second-ledger"},
+                                              {"statement-life", "life"}};
   for (const std::string& id : ids) {
-    // A small job's parts are the first ledger, and say so.
-    const std::string said = id == "parts" ? "first-ledger" : id;
+    const std::string said = as.contains(id) ? as.at(id) : id;
     must_have(said + ".title");
     must_have(said + ".eyebrow");
     CHECK_MESSAGE(used.contains(id), "no template uses ", id);

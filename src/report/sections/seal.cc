@@ -117,8 +117,7 @@ std::optional<document::Chapter> tell_seal_note(const Telling& telling) {
 }
 
 std::optional<document::Chapter> tell_statement_seal(const Telling& telling) {
-  document::Chapter chapter = telling.chapter("seal");
-  chapter.id = "statement-seal";
+  document::Chapter chapter = telling.chapter("statement-seal");
   chapter.keeps_together = true;
   const Edition& edition = telling.edition;
   document::Seal seal{edition.code, qr_payload(edition),

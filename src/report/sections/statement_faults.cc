@@ -45,9 +45,7 @@ Text fault_words(const Telling& telling, const Fault& fault) {
 
 void add_faults(const Telling& telling, std::vector<HalfBlock>& blocks) {
   const auto& faults = telling.visit.findings.faults;
-  std::size_t standing = 0;
-  for (const Fault& fault : faults)
-    standing += fault.left ? 1U : 0U;
+  const std::size_t standing = standing_faults(telling);
   blocks.emplace_back(ruled_subhead(telling, "statement.faults"));
   blocks.emplace_back(note_paragraph(telling.words.say(
       "statement.faults-answer", {{"count", standing}, {"right", faults.size() - standing}})));

@@ -120,11 +120,12 @@ void add_originality(const Telling& telling, const Finding& finding, document::C
   auto figure = originality_chart(telling, finding);
   if (!figure) return;
   chapter.blocks.emplace_back(ruled_subhead(telling, "statement.originality"));
-  chapter.blocks.emplace_back(std::move(*figure));
-  if (auto table = changes(telling, finding)) {
-    table->width = document::Width::main;
-    chapter.blocks.emplace_back(std::move(*table));
+  auto table = changes(telling, finding);
+  if (!table) {
+    chapter.blocks.emplace_back(std::move(*figure));
+    return;
   }
+  chapter.blocks.emplace_back(document::Halves{{std::move(*figure)}, {std::move(*table)}});
 }
 
 }  // namespace

@@ -68,7 +68,8 @@ std::string answer(const Telling& telling) {
   const assess::VisitAssessment* last = telling.assessment.last();
   const bool parts = last != nullptr && !last->originality.rows.empty();
   return joined({what_it_is(telling), when_made(telling),
-                 parts ? ledger_answer(telling, last->originality) : ""});
+                 parts ? ledger_answer(telling, last->originality) : "",
+                 telling.counted("statement.faults-stand", standing_faults(telling))});
 }
 
 void add_maker(const Telling& telling, Facts& facts) {
@@ -163,14 +164,15 @@ std::string materials(const Telling& telling) {
   return names.empty() ? "" : telling.words.list(names);
 }
 
-/// The first few names, and how many more there are.
-std::string some_of(const Telling& telling, std::vector<std::string> names) {
-  const std::size_t more = names.size() > kMostNames ? names.size() - kMostNames : 0;
-  if (more > 0) {
-    names.resize(kMostNames);
-    names.push_back(telling.words.say("statement.more", {{"count", more}}));
+/// The first few names, and how many more there are; they hold commas of their own.
+std::string some_of(const Telling& telling, const std::vector<std::string>& names) {
+  std::string out;
+  for (std::size_t i = 0; i < std::min(names.size(), kMostNames); ++i)
+    out += (out.empty() ? "" : "; ") + names[i];
+  if (names.size() > kMostNames) {
+    out += "; " + telling.words.say("statement.more", {{"count", names.size() - kMostNames}});
   }
-  return telling.words.list(names);
+  return out;
 }
 
 std::string not_settled(const Telling& telling, const Finding& finding) {
@@ -205,9 +207,13 @@ Facts facts(const Telling& telling) {
   Facts facts;
   facts.label_width = 72;
   add_maker(telling, facts);
-  add(telling, "statement.model", reel.model, facts);
-  add(telling, "statement.serial",
-      reel.serial.empty() ? telling.words.say("statement.no-serial") : reel.serial, facts);
+  add(telling, "statement.model",
+      telling.words.say(
+          "statement.model-and-serial",
+          {{"model", reel.model.empty() ? telling.words.say("statement.not-known") : reel.model},
+           {"serial",
+            reel.serial.empty() ? telling.words.say("statement.no-serial") : reel.serial}}),
+      facts);
   add(telling, "statement.kind",
       telling.words.say(
           "statement.kind-and-brake",
@@ -240,8 +246,10 @@ std::optional<document::Chapter> tell_statement_identity(const Telling& telling)
   chapter.blocks.emplace_back(facts(telling));
   add_statement_figures(telling, chapter);
   add_statement_marks(telling, chapter);
-  chapter.blocks.emplace_back(
-      document::Halves{statement_faults(telling), statement_custody(telling)});
+  document::Halves halves{statement_faults(telling)};
+  std::vector<document::HalfBlock> custody = statement_custody(telling);
+  std::move(custody.begin(), custody.end(), std::back_inserter(halves.left));
+  chapter.blocks.emplace_back(std::move(halves));
   return chapter;
 }
 

@@ -44,24 +44,31 @@ Text because(const Telling& telling, std::size_t i) {
   return text;
 }
 
-/// "tail plate, inside; moulded, the maker's"
+/// The number of the photograph that shows it, when it is printed here.
+std::string shown(const Telling& telling, const record::Marking& mark) {
+  for (const record::PhotoId& photo : mark.photos) {
+    if (const int number = telling.pictures.number(photo); number > 0)
+      return "; " + telling.words.say("figure.reference", {{"number", std::to_string(number)}});
+  }
+  return "";
+}
+
+/// "tail plate, inside; moulded, the maker's; worn; figure 3"
 std::string where(const Telling& telling, const record::Marking& mark) {
   std::string place = telling.piece_name(mark.piece);
   if (!mark.where.empty()) place += ", " + mark.where;
-  return telling.words.say(
-      "statement.mark-where",
-      {{"where", place},
-       {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
-       {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}});
-}
-
-/// How much of it can be read, and what became of it since it was struck.
-std::string legible(const Telling& telling, const record::Marking& mark) {
-  const std::string read =
-      telling.words.say("legible." + std::string(record::word_of(mark.legibility)));
   const std::string state =
       telling.words.say("mark-state." + std::string(record::word_of(mark.state)));
-  return state.empty() ? read : read + ", " + state;
+  return telling.words.say(
+             "statement.mark-where",
+             {{"where", place},
+              {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
+              {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}}) +
+         (state.empty() ? "" : ", " + state) + shown(telling, mark);
+}
+
+std::string legible(const Telling& telling, const record::Marking& mark) {
+  return telling.words.say("legible." + std::string(record::word_of(mark.legibility)));
 }
 
 void add_marks(const Telling& telling, Table& table) {

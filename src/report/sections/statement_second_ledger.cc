@@ -21,21 +21,20 @@ using document::Text;
 using record::Fitting;
 using Align = document::Column::Align;
 
-/// "Fully.", "Not at all.", "60 of 100.": how far it can be undone, before the bench's words.
-Text way_back_words(const Telling& telling, const std::optional<record::WayBack>& way_back) {
-  if (!way_back) return document::plain(telling.words.say("statement.way-back-not-written"));
-  const base::Decimal& degree = way_back->degree.value;
+/// "Fully.", "Not at all.", "In part, 60 of 100.", then the bench's words, which often begin so.
+Text way_back_words(const Telling& telling, const record::WayBack& way_back) {
+  const base::Decimal& degree = way_back.degree.value;
   const base::Decimal whole(100, 0);
   const base::Decimal none(0, 0);
   const char* form = degree < whole ? degree == none ? "never" : "part" : "fully";
-  Text text = document::with_lead(
-      telling.words.say("statement.way-back-degree",
-                        {{"form", form}, {"degree", telling.words.number(degree)}}),
-      "");
-  if (!way_back->words.empty()) {
-    text.parts.emplace_back(Run{" "});
-    append(text, telling.text(way_back->words));
-  }
+  const std::string lead = telling.words.say(
+      "statement.way-back-degree", {{"form", form}, {"degree", telling.words.number(degree)}});
+  const std::string words = telling.plain(way_back.words);
+  if (words.empty()) return document::with_lead(lead, "");
+  if (words.starts_with(lead.substr(0, lead.size() - 1))) return telling.text(way_back.words);
+  Text text = document::with_lead(lead, "");
+  text.parts.emplace_back(Run{" "});
+  append(text, telling.text(way_back.words));
   return text;
 }
 
@@ -121,7 +120,8 @@ std::optional<Table> fittings(const Telling& telling, const Finding& finding) {
                  {document::plain(piece == nullptr ? "" : donor_words(telling, *piece))},
                  {std::move(why)},
                  {adapted(telling, *fitting)},
-                 {way_back_words(telling, fitting->way_back)},
+                 {fitting->way_back ? way_back_words(telling, *fitting->way_back)
+                                    : document::plain(telling.words.say("statement.not-written"))},
                  {document::plain(old_piece_words(telling, *fitting))}};
     table.rows.push_back(std::move(row));
   }
@@ -179,7 +179,7 @@ void add_cleaning(const Telling& telling, std::vector<HalfBlock>& blocks) {
     add(telling, "bench.against-warning", one.against_warning, text);
     if (one.way_back) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
-      append(text, way_back_words(telling, one.way_back));
+      append(text, way_back_words(telling, *one.way_back));
     }
     if (one.caution) blocks.emplace_back(telling.caution(*one.caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
@@ -193,8 +193,10 @@ void add_work(const Telling& telling, std::vector<HalfBlock>& blocks) {
                : telling.words.say("statement.work");
     Text text = document::with_lead(lead, "");
     add(telling, nullptr, one.what, text);
-    text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
-    append(text, way_back_words(telling, one.way_back));
+    if (one.way_back) {
+      text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
+      append(text, way_back_words(telling, *one.way_back));
+    }
     if (one.caution) blocks.emplace_back(telling.caution(*one.caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
@@ -314,11 +316,12 @@ std::optional<document::Chapter> tell_statement_second_ledger(const Telling& tel
     if (auto table = fittings(telling, last->originality))
       chapter.blocks.emplace_back(std::move(*table));
   }
-  document::Halves halves{tests(telling), treatment(telling)};
-  if (last != nullptr) {
-    std::vector<HalfBlock> back = way_back(telling, last->originality);
-    std::move(back.begin(), back.end(), std::back_inserter(halves.left));
-  }
+  document::Halves halves{tests(telling)};
+  const auto go_on = [&](std::vector<HalfBlock> blocks) {
+    std::move(blocks.begin(), blocks.end(), std::back_inserter(halves.left));
+  };
+  if (last != nullptr) go_on(way_back(telling, last->originality));
+  go_on(treatment(telling));
   chapter.blocks.emplace_back(std::move(halves));
   return chapter;
 }
