@@ -120,12 +120,11 @@ void add_originality(const Telling& telling, const Finding& finding, document::C
   auto figure = originality_chart(telling, finding);
   if (!figure) return;
   chapter.blocks.emplace_back(ruled_subhead(telling, "statement.originality"));
-  auto table = changes(telling, finding);
-  if (!table) {
-    chapter.blocks.emplace_back(std::move(*figure));
-    return;
+  chapter.blocks.emplace_back(std::move(*figure));
+  // The chart wants the whole width; its causes are few and short.
+  if (auto table = changes(telling, finding)) {
+    chapter.blocks.emplace_back(document::Halves{{std::move(*table)}, {}});
   }
-  chapter.blocks.emplace_back(document::Halves{{std::move(*figure)}, {std::move(*table)}});
 }
 
 }  // namespace
