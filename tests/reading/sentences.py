@@ -13,6 +13,9 @@ PROSE = [
     "hand-back/not-put-right",
 ]
 
+# and a collector statement's: what is wrong, what to beware of, what was done; of the last visit
+STATEMENT = ["fault/what", "fault/why-it-stays", "flag/what", "not-put-right", "work/what"]
+
 # what stands for a photograph named in a sentence: its number, with or without a word before it
 NUMBER = "\u0001"
 
@@ -36,8 +39,8 @@ def words_of(element, names):
     return re.sub(r"\s+", " ", "".join(parts)).strip()
 
 
-def prose_of(record):
-    """Every sentence of the record's prose that a keepsake must print."""
+def prose_of(record, paths=None):
+    """Every sentence of the record's prose that a keepsake must print, or what `paths` name."""
     root = ElementTree.parse(record).getroot()
     names = {}
     for element in root.iter():
@@ -45,7 +48,10 @@ def prose_of(record):
         if element.get("id") and name is not None:
             names[element.get("id")] = (name.text or "").strip()
     sentences = []
-    for path in PROSE:
+    if paths is not None:
+        for earlier in root.findall(f"{RECORD}visits/{RECORD}visit")[:-1]:
+            root.find(f"{RECORD}visits").remove(earlier)
+    for path in PROSE if paths is None else paths:
         steps = "/".join(RECORD + step for step in path.split("/"))
         for element in root.iterfind(f".//{steps}"):
             sentences += split(words_of(element, names))
