@@ -205,7 +205,7 @@ def eighty_holders():
     reel = with_photographs(whole())
     reel.custody = []
     for number in range(80):
-        reel.person(f"holder-{number}", f"Holder Number {number}", f"the holder after {number}")
+        reel.person(f"holder-{number}", f"Quenby Marlow {number}", f"whoever had it after {number}")
         reel.held(f"holder-{number}", str(1900 + number), str(1901 + number), prose(6, f"how {number}"))
     return reel
 
