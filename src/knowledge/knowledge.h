@@ -130,8 +130,8 @@ struct Knowledge {
 [[nodiscard]] const PartsList* parts_list(const Knowledge& knowledge, std::string_view reel_kind);
 
 /// Reads `shared/parts/*.xml`, `shared/grading/grading.xml`, `shared/marks/` and `shared/makers/`
-/// below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all files, with their places.
-/// With a reel kind ("fly-reel") only that kind's parts list is read.
+/// below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all files, with their
+/// places. With a reel kind ("fly-reel") only that kind's parts list is read.
 [[nodiscard]] base::Result<Knowledge> load(const base::Files& files,
                                            const std::filesystem::path& data,
                                            std::string_view reel_kind = {});

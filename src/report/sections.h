@@ -46,7 +46,6 @@ std::optional<document::Chapter> tell_seal(const Telling& telling);
 /// The seal in a few lines: code, fingerprint, how to check.
 std::optional<document::Chapter> tell_seal_note(const Telling& telling);
 
-
 /// The collector statement: what the reel is, its figures, marks, faults and custody.
 std::optional<document::Chapter> tell_statement_identity(const Telling& telling);
 /// Every part, with its weight and how sure it is.
