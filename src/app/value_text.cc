@@ -14,7 +14,6 @@ using assess::value::Estimate;
 using assess::value::Excluded;
 using assess::value::Exclusion;
 using assess::value::Method;
-using assess::value::Trial;
 
 std::string amount(const Valued& valued, double value) {
   return fmt::format("{:.2f} {}", value, valued.question.currency);
