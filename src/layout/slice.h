@@ -37,7 +37,7 @@ struct Slice {
   std::vector<SideItem> beside = {};
   std::vector<std::string> anchors = {};
   std::optional<BookmarkAt> bookmark = {};
-  std::vector<SliceColumn> columns = {};  ///< instead of items: columns side by side
+  std::vector<SliceColumn> columns;  ///< instead of items: columns side by side
 };
 
 /// What a chapter's blocks become: slices in reading order, and the table heads they repeat.

@@ -145,7 +145,7 @@ PicturePlan plan_pictures(const Record& record, const Visit& visit,
   std::vector<PairOfPictures> pairs = pairs_of(record, album);
   plan.cover = cover_of(record, album, pairs);
   if (has("before-and-after")) {
-    plan.pairs = std::move(pairs);
+    plan.pairs = pairs;
   } else if (has("work") && !pairs.empty()) {
     plan.in_section["work"] = {pairs.front().found};
   }
