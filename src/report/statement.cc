@@ -51,7 +51,7 @@ document::Text grounds(const Telling& telling, const record::Evidence& evidence)
 
 std::string reel_in_trade(const Telling& telling) {
   const record::Reel& reel = telling.record.reel;
-  const std::string name = reel.model.empty() ? reel.name : reel.model;
+  std::string name = reel.model.empty() ? reel.name : reel.model;
   if (reel.serial.empty()) return name;
   return telling.words.say("seal.reel-is", {{"reel", name}, {"serial", reel.serial}});
 }

@@ -12,10 +12,8 @@ namespace {
 
 using assess::originality::Finding;
 using assess::originality::PieceRow;
-using assess::originality::Side;
 using assess::originality::Standing;
 using document::Cell;
-using document::Sign;
 using document::Text;
 
 /// Over this many rows the ledger of a keepsake tells only what is not plainly original.

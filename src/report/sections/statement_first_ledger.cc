@@ -52,7 +52,7 @@ Text standing(const Telling& telling, const PieceRow& row) {
 }
 
 std::string surface(const Telling& telling, const PieceRow& row) {
-  const std::string found = surface_words(telling, row.found);
+  std::string found = surface_words(telling, row.found);
   const std::string left = surface_words(telling, row.left);
   if (found == left) return found;
   return telling.words.say("statement.from-to", {{"found", found}, {"left", left}});

@@ -52,7 +52,7 @@ std::string seat_words(const Telling& telling, const std::optional<record::Seat>
   std::string words;
   for (const std::string& size : sizes)
     words += (words.empty() ? "" : ", ") + size;
-  const std::string note = telling.plain(seat->note);
+  std::string note = telling.plain(seat->note);
   if (words.empty()) return note;
   words = telling.words.say("statement.seat", {{"sizes", words}});
   return note.empty() ? words : words + " " + note;
