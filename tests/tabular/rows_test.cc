@@ -26,7 +26,7 @@ Table read(const std::string& bytes) {
       return table;
     }
     if (!*row) return table;
-    table.rows.push_back(std::move(**row));
+    table.rows.push_back(**row);
   }
 }
 

@@ -25,7 +25,7 @@ std::vector<Row> rows_of(const std::string& name) {
     auto row = reader.next();
     REQUIRE(row);
     if (!*row) return rows;
-    rows.push_back(std::move(**row));
+    rows.push_back(**row);
   }
 }
 
