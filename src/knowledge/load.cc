@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "knowledge/knowledge.h"
+#include "knowledge/valid_file.h"
 #include "xml/document.h"
 #include "xml/schema.h"
 
@@ -17,21 +18,6 @@ constexpr std::array kSurfaceStates{"untouched", "cleaned",    "cleaned-with-los
                                     "repaired",  "polished",   "worn-through",
                                     "stripped",  "refinished", "artificially-toned"};
 constexpr std::array kPatternAnswers{"right", "running-change", "service-spare", "wrong"};
-
-/// The words of a node with white space folded, as the schema's tokens are.
-std::string folded(pugi::xml_node node) {
-  std::string words;
-  for (const char letter : std::string_view(node.text().get())) {
-    const bool space = letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r';
-    if (!space) {
-      words += letter;
-    } else if (!words.empty() && words.back() != ' ') {
-      words += ' ';
-    }
-  }
-  if (!words.empty() && words.back() == ' ') words.pop_back();
-  return words;
-}
 
 int whole_number(pugi::xml_attribute attribute, int when_absent) {
   const std::string_view text = attribute.value();
