@@ -125,6 +125,12 @@ class AddressReading {
     return as_typed(text_, words_, from, to);
   }
 
+  /// With the full stop of a shortened word: "Ill."
+  std::string shortened(std::size_t from, std::size_t to) const {
+    const std::size_t end = words_[to - 1].end;
+    return typed(from, to) + (end < text_.size() && text_[end] == '.' ? "." : "");
+  }
+
   AddressForm& keep(std::string_view mark, std::size_t to, std::string told) {
     found_.push_back({mark, at_, to, std::move(told), {}});
     for (std::size_t i = at_; i < to; ++i) {
@@ -139,10 +145,11 @@ class AddressReading {
       if (const std::size_t words = phrase_at(words_, at, one.name)) return {&one, words, false};
     }
     if (!has(at)) return {};
-    std::string two = words_[at].folded;
-    if (has(at + 1)) two += " " + words_[at + 1].folded;
-    for (const State& one : kStates) {
-      if (is_way(one.before, two)) return {&one, 2, false};
+    if (has(at + 1)) {
+      const std::string two = words_[at].folded + " " + words_[at + 1].folded;
+      for (const State& one : kStates) {
+        if (is_way(one.before, two)) return {&one, 2, false};
+      }
     }
     for (const State& one : kStates) {
       if (is_way(one.before, words_[at].folded)) return {&one, 1, false};
@@ -190,7 +197,7 @@ class AddressReading {
     if (where.state != nullptr) {
       keep("us-zone", at_ + 2 + where.words,
            fmt::format("zone {} of {}, {}", zone->value, typed(at_, at_ + 1),
-                       typed(at_ + 2, at_ + 2 + where.words)));
+                       shortened(at_ + 2, at_ + 2 + where.words)));
       return true;
     }
     if (!asked_ || at_ + 2 != words_.size()) return false;
