@@ -10,7 +10,7 @@ cd "$(dirname "$0")/.."
 out=${DEMO_OUT:-demo/out}
 winchbook=${WINCHBOOK:-build/winchbook}
 
-# reel, document, date of issue
+# reel, document, date of issue, more of what `winchbook issue` takes
 documents="\
 skerry-40 keepsake 2026-06-19
 dunlin-2 keepsake 2026-06-12
@@ -30,7 +30,8 @@ if [ "${1:-}" != --issue-only ]; then
 fi
 
 mkdir -p "$out"
-echo "$documents" | while read -r reel document date; do
-  "$winchbook" issue "demo/reels/$reel" --document "$document" --date "$date" \
+echo "$documents" | while read -r reel document date more; do
+  # shellcheck disable=SC2086  # the options are meant to be split
+  "$winchbook" issue "demo/reels/$reel" --document "$document" --date "$date" $more \
     -o "$out/$reel-$document.pdf"
 done
