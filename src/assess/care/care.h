@@ -1,0 +1,86 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/edtf_date.h"
+#include "knowledge/care.h"
+#include "record/record.h"
+
+/// How the pieces of a reel may be cleaned, and what to beware of in it.
+namespace winchbook::assess::care {
+
+/// What speaks for a verdict.
+enum class Because {
+  table,              ///< a row of the table: substance and method
+  substance_unknown,  ///< of what it is, is not known
+  method_unknown,     ///< the table does not know the method
+  worn,               ///< the coating is worn through: what is gone does not come back
+  captive,            ///< a spring or another piece is captive inside
+  joined,             ///< another piece that it harms is still joined to it
+  together,           ///< two methods, or two metals, that must not meet
+  time,               ///< longer or shorter than the method takes
+};
+
+/// A verdict on one piece and one method.
+struct Judged {
+  record::PieceId piece;
+  knowledge::CareVerdict verdict = knowledge::CareVerdict::not_known;
+  Because because = Because::table;
+  const knowledge::CareMethod* method = nullptr;    ///< null: not known
+  const knowledge::Substance* substance = nullptr;  ///< what decided; null: not known
+  const knowledge::CareRow* row = nullptr;          ///< null: no row of the table decided
+  std::optional<record::PieceId> other;             ///< the piece captive in it, or joined to it
+};
+
+/// How a piece is to be cleaned.
+struct Intent {
+  const record::Piece& piece;
+  std::string_view method;  ///< in the bench's words
+  std::optional<base::Minutes> minutes;
+  std::vector<record::PieceId> joined_to;  ///< pieces that are not apart from it
+};
+
+/// What the table says, the worst first: at most one for each method and layer. What the method
+/// touches counts: for an outside one the outermost layer, and what is bared where that is worn
+/// through. Empty: it is fine.
+[[nodiscard]] std::vector<Judged> judge(const knowledge::CareTable& table,
+                                        const record::Record& record, const record::Visit& visit,
+                                        const Intent& intent);
+
+/// The worst of some verdicts; fine when there are none.
+[[nodiscard]] knowledge::CareVerdict worst(const std::vector<Judged>& judged);
+
+/// When a piece can have been made, as far as the record and its dating say; an end that is not
+/// there is not known.
+struct Made {
+  std::optional<base::Day> first;
+  std::optional<base::Day> last;
+};
+
+/// A hazard or a legal trap that follows from the record.
+struct Flag {
+  const knowledge::FlagRule* rule = nullptr;
+  knowledge::FlagTrigger::Says says = knowledge::FlagTrigger::Says::may_be;
+  std::vector<record::PieceId> pieces;  ///< because of which it is raised; empty: the whole reel
+  Made made;                            ///< of those pieces together
+  std::vector<std::size_t> written;     ///< the bench's own flags of it: positions in the findings
+  /// Pieces that no flag of the bench's names; those of a flag that names none count as named.
+  std::vector<record::PieceId> not_written;
+  bool needs_test = false;  ///< the bench's own flag does not say that nobody tested it
+};
+
+/// What was found about one stay.
+struct Finding {
+  std::vector<Flag> flags;                     ///< in the order of the rules
+  std::vector<std::vector<Judged>> cleanings;  ///< of each cleaning of the visit, the worst first
+};
+
+/// The flags of a reel as it stands at the visit, and what the table says of its cleanings. `reel`
+/// is when the reel was made, for pieces of which nothing else is known.
+[[nodiscard]] Finding assess(const record::Record& record, const record::Visit& visit,
+                             const knowledge::CareTable& table, const Made& reel);
+
+}  // namespace winchbook::assess::care

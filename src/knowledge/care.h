@@ -1,0 +1,139 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/edtf_date.h"
+#include "base/files.h"
+#include "base/result.h"
+
+namespace winchbook::knowledge {
+
+/// What the table says of a method on a material, the mildest first: a worse one outranks it.
+enum class CareVerdict {
+  fine,       ///< do it
+  with_care,  ///< do it, and mind what the reason says
+  not_known,  ///< nobody wrote it down: try it on a hidden place
+  harm,       ///< it takes something away that does not come back
+  never,      ///< it ruins the piece, or hurts whoever does it
+};
+
+/// The word of a verdict as the file writes it: "with-care".
+[[nodiscard]] std::string_view word_of(CareVerdict verdict);
+
+/// How a fact came to the table.
+enum class CareGrounds { read, recalled, common_practice };
+
+/// Of what a thing, or a layer on it, is: "hard-rubber", "nickel-plate".
+struct Substance {
+  std::string word;
+  std::string name;                ///< "hard rubber"
+  std::string family;              ///< rows may speak of a whole family: "copper-alloy"
+  bool layer = false;              ///< lies on something else: a plate, a lacquer, a paint
+  std::vector<std::string> forms;  ///< phrases by which it is known, folded (stamp_text.h)
+};
+
+/// A way to clean, as the bench says it.
+struct CareMethod {
+  enum class Reach {
+    outside,  ///< touches what lies outermost: a polish, a wax
+    through,  ///< gets into pores and under edges: water, spirit, heat
+  };
+  std::string word;  ///< "ultrasonic"
+  std::string name;  ///< "ultrasonic bath"
+  Reach reach = Reach::through;
+  bool bath = false;       ///< the piece goes in whole: what is captive or joined to it goes too
+  bool flammable = false;  ///< what it is done with burns
+  int least_minutes = 0;   ///< 0: no time is told
+  int most_minutes = 0;
+  std::string caution;  ///< the caution that stands beside it: "caution.WORD.label"; may be empty
+  std::string advice;   ///< what to mind whatever the material, in a sentence; may be empty
+  std::vector<std::string> forms;  ///< folded
+};
+
+/// One row: these methods on these substances or families.
+struct CareRow {
+  std::vector<std::string> on;  ///< words of substances or families; "any" is every one
+  std::vector<std::string> methods;
+  CareVerdict verdict = CareVerdict::not_known;
+  std::string reason;  ///< a sentence
+  std::string source;  ///< where it was read; "common practice"
+  CareGrounds grounds = CareGrounds::common_practice;
+};
+
+/// What must hold of a piece, or of the reel, for a flag to be raised; what is empty asks nothing.
+struct FlagTrigger {
+  /// How much the record says: that it is so, that it may be, or that nothing of it was seen.
+  enum class Says { is, may_be, none_seen };
+  Says says = Says::may_be;
+  std::vector<std::string> of;      ///< words of substances or families of the piece or its layers
+  std::vector<std::string> not_of;  ///< none of these may be known of it
+  std::vector<std::string> places;  ///< kinds of place it sits in, or sat in
+  std::vector<std::string> no_place;  ///< the reel has no place of these kinds
+  std::vector<std::string> named;     ///< phrases in its name, folded
+  std::vector<std::string> faults;    ///< kinds of fault that it bears
+  std::vector<std::string> methods;   ///< it was cleaned so
+  std::vector<std::string> kinds;     ///< of reel
+  std::vector<std::string> brakes;
+  std::vector<std::string> line;         ///< phrases in the advice on the line, folded
+  bool content = false;                  ///< it came with the reel and is no part of it
+  bool captive_spring = false;           ///< a spring under load sits in its place
+  std::optional<base::Day> made_before;  ///< it may be older than this day
+};
+
+/// Where a flag matters.
+enum class Matters {
+  use,   ///< on the water
+  keep,  ///< on the shelf
+  open,  ///< under the screwdriver
+  deal,  ///< when it is sold, sent or insured
+};
+
+/// A hazard or a legal trap that follows from a record.
+struct FlagRule {
+  std::string word;  ///< "asbestos": its messages are "flag.WORD.name" and "flag.WORD.is" …
+  bool legal = false;
+  std::vector<Matters> matters;
+  std::vector<std::string> also;    ///< phrases by which the bench's own words speak of it, folded
+  std::vector<std::string> tested;  ///< phrases that say who could tell: else that no one tested it
+  std::string source;
+  CareGrounds grounds = CareGrounds::recalled;
+  std::vector<FlagTrigger> triggers;  ///< the first that fits a piece counts
+};
+
+/// `shared/care/`: how to clean what, and what to beware of.
+struct CareTable {
+  std::vector<Substance> substances;
+  std::vector<CareMethod> methods;
+  std::vector<CareRow> rows;
+  std::vector<FlagRule> flags;
+};
+
+/// The row that speaks of a substance and a method: one that names the substance, else its family,
+/// else "any"; of several, the worst. Null: not known.
+[[nodiscard]] const CareRow* find_row(const CareTable& table, const Substance& substance,
+                                      const CareMethod& method);
+
+[[nodiscard]] const Substance* find_substance(const CareTable& table, std::string_view word);
+[[nodiscard]] const CareMethod* find_method(const CareTable& table, std::string_view word);
+
+/// Every substance that a text names, in its order; the longest phrase wins: "nickel silver" is no
+/// nickel. "Bronze, brass and steel" names three.
+[[nodiscard]] std::vector<const Substance*> substances_in(const CareTable& table,
+                                                          std::string_view text);
+/// Every method that a text names. What follows "no", "not", "never" or "without" was not done.
+[[nodiscard]] std::vector<const CareMethod*> methods_in(const CareTable& table,
+                                                        std::string_view text);
+/// Whether one of the phrases stands in the text.
+[[nodiscard]] bool has_phrase(std::string_view text, const std::vector<std::string>& phrases);
+
+/// Reads `shared/care/care.xml` and `shared/care/flags.xml` below `data`, validated by
+/// `schemas/knowledge-1.xsd`. Errors: a row that names no substance, family or method of the table;
+/// a word twice; two rows of one rank that disagree.
+[[nodiscard]] base::Result<CareTable> load_care(const base::Files& files,
+                                                const std::filesystem::path& data);
+
+}  // namespace winchbook::knowledge
