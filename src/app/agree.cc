@@ -59,16 +59,20 @@ Change agree(AgreeRequest wanted) {
     } else if (open->visit->brought_by) {
       request.with = open->visit->brought_by->text;
     }
-    const std::string id = draft.free_id("ag-" + base::iso_text(request.on));
+    const auto id = draft.id_for(request.id, "ag-" + base::iso_text(request.on));
+    if (!id) return id.faults();
     pugi::xml_node agreement;
     if (const pugi::xml_node later = first_later(draft, *open, request.on)) {
       agreement = Draft::add_before(later, "agreement");
-      agreement.append_attribute("id") = id.c_str();
+      agreement.append_attribute("id") = id->c_str();
     } else {
-      agreement = draft.add_with_id(open->element, "agreement", id);
+      agreement = draft.add_with_id(open->element, "agreement", *id);
     }
     if (auto faults = add_agreement(draft, agreement, request); !faults.empty()) return faults;
-    return Said{fmt::format("agreed {} {}: {}", base::iso_text(request.on), request.how, id), {}};
+    if (!request.promised_by.empty()) draft.set(open->element, "promised-by", request.promised_by);
+    for (const std::string& one : request.waiting_for)
+      draft.add(open->element, "waiting-for", one);
+    return Said{fmt::format("agreed {} {}: {}", base::iso_text(request.on), request.how, *id), {}};
   };
 }
 

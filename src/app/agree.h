@@ -10,6 +10,7 @@ namespace winchbook::app {
 
 /// What was agreed with the owner, and how.
 struct AgreeRequest {
+  std::string id;  ///< empty: made from the day
   base::Day on;
   std::string how;   ///< "in person", "by letter"
   std::string with;  ///< empty: who brought it
@@ -19,6 +20,8 @@ struct AgreeRequest {
   std::vector<std::string> parts_may_leave;  ///< leave to keep or scrap these
   std::string limit;                         ///< "180 GBP"
   std::string note;
+  std::string promised_by;               ///< EDTF; of the visit
+  std::vector<std::string> waiting_for;  ///< of the visit: what the work waits for
 };
 
 /// Adds the agreement to the visit's dated log, at its day.

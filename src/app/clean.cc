@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "app/find_named.h"
+#include "app/limits.h"
 #include "app/open_visit.h"
 #include "record/moments.h"
 
@@ -77,6 +78,10 @@ Change clean(CleanRequest request) {
     }
     std::string caution = request.caution;
     base::Diagnostics warnings = objections(request, *pieces, caution);
+    const auto limits =
+        limits_broken(draft, *open->visit, {*pieces, request.method + ". " + request.what, false},
+                      request.agreed);
+    warnings.insert(warnings.end(), limits.begin(), limits.end());
     if (base::has_error(warnings)) return warnings;
 
     const pugi::xml_node cleaning = draft.add(open->element, "cleaning");

@@ -32,6 +32,7 @@ struct CleanRequest {
   std::string against_warning;  ///< the reason, when it is done in spite of an objection
   std::string loss;             ///< finish that came away
   std::string way_back;         ///< "100: Fully."
+  std::string agreed;           ///< the agreement that allows what a limit forbids
   AskCare care;
 };
 

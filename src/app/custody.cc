@@ -41,7 +41,9 @@ Change custody(CustodyRequest request) {
         fmt::format("{} to {}", request.from.empty() ? "not known" : request.from,
                     request.until.empty() ? "now" : request.until);
     if (request.holder.empty()) {
-      const pugi::xml_node gap = new_step(draft, request, "gap", draft.free_id("cu-gap"));
+      const auto id = draft.id_for(request.id, "cu-gap");
+      if (!id) return id.faults();
+      const pugi::xml_node gap = new_step(draft, request, "gap", *id);
       draft.add_if(gap, "from", request.from);
       draft.add_if(gap, "until", request.until);
       draft.add_words(gap, "what", request.how);
@@ -49,8 +51,9 @@ Change custody(CustodyRequest request) {
     }
     const auto person = find_person(draft.record(), request.holder);
     if (!person) return person.faults();
-    const std::string id = draft.free_id("cu-" + person.value()->id.text);
-    const pugi::xml_node step = new_step(draft, request, "held-by", id);
+    const auto id = draft.id_for(request.id, "cu-" + person.value()->id.text);
+    if (!id) return id.faults();
+    const pugi::xml_node step = new_step(draft, request, "held-by", *id);
     draft.add(step, "held", request.held);
     draft.add_ref(step, "holder", person.value()->id.text);
     draft.add_if(step, "from", request.from);

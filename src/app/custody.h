@@ -9,6 +9,7 @@ namespace winchbook::app {
 
 /// Somebody had the reel; or, without a holder, nobody knows who had it.
 struct CustodyRequest {
+  std::string id;      ///< empty: made from the holder
   std::string holder;  ///< a person as named; empty: a gap
   std::string held = "both";
   std::string from;

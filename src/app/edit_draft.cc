@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "app/edit_text.h"
-#include "app/named_people.h"
+#include "app/typed_words.h"
 
 namespace winchbook::app {
 namespace {
@@ -113,16 +113,15 @@ pugi::xml_node Draft::add_ref(pugi::xml_node parent, const char* name, std::stri
 
 void Draft::add_words(pugi::xml_node parent, const char* name, std::string_view text) {
   if (text.find_first_not_of(kSpace) == std::string_view::npos) return;
-  pugi::xml_node words = add(parent, name);
-  for (const NamedStretch& stretch : name_people(record(), text)) {
-    if (stretch.person.empty()) {
-      words.append_child(pugi::node_pcdata).set_value(stretch.words.c_str());
-    } else {
-      pugi::xml_node person = words.append_child("person");
-      person.append_attribute("ref") = stretch.person.text.c_str();
-      person.text().set(stretch.words.c_str());
-    }
-  }
+  put_typed_words(record(), text, add(parent, name));
+}
+
+void Draft::set_words(pugi::xml_node parent, const char* name, std::string_view text) {
+  if (text.find_first_not_of(kSpace) == std::string_view::npos) return;
+  const pugi::xml_node there = parent.child(name);
+  if (!there) return add_words(parent, name, text);
+  empty(there);
+  put_typed_words(record(), text, there);
 }
 
 void Draft::add_paragraphs(pugi::xml_node parent, std::string_view text) {
@@ -186,6 +185,14 @@ std::string Draft::free_id(std::string_view wish) {
     std::string numbered = id + "-" + std::to_string(number);
     if (!by_id(numbered)) return numbered;
   }
+}
+
+base::Result<std::string> Draft::id_for(const std::string& given, std::string_view wish) {
+  if (given.empty()) return free_id(wish);
+  if (!by_id(given)) return given;
+  return base::error_at(loaded().where(given),
+                        "something is called \"" + given + "\" in the record already",
+                        "give another --id, or leave it out", "command-id");
 }
 
 bool Draft::is_new(pugi::xml_node node) const {

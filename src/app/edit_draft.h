@@ -39,8 +39,11 @@ class Draft {
   /// The same that points at a thing.
   pugi::xml_node add_ref(pugi::xml_node parent, const char* name, std::string_view id);
   /// The same holding a sentence in which the people of the record are named by reference, so that
-  /// a name can be withheld. Nothing is added for an empty text.
+  /// a name can be withheld, and which may hold elements of a sentence (app/typed_words.h). Nothing
+  /// is added for an empty text.
   void add_words(pugi::xml_node parent, const char* name, std::string_view text);
+  /// The same; what stands there already is taken out first.
+  void set_words(pugi::xml_node parent, const char* name, std::string_view text);
   /// The same for paragraphs, parted by empty lines: one <p> each.
   void add_paragraphs(pugi::xml_node parent, std::string_view text);
   /// Adds the element only when the text is not empty.
@@ -56,6 +59,9 @@ class Draft {
   /// An id that is free in the record, as close to the wish as can be: "Tail plate!" gives
   /// "tail-plate", or "tail-plate-2".
   [[nodiscard]] std::string free_id(std::string_view wish);
+
+  /// The id that was asked for, or a free one when none was. Error: something is called so already.
+  [[nodiscard]] base::Result<std::string> id_for(const std::string& given, std::string_view wish);
 
   /// What the edit changes in the file's bytes; empty when nothing was changed.
   [[nodiscard]] std::vector<xml::Splice> splices() const;

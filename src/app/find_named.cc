@@ -183,6 +183,19 @@ Result<const Photo*> find_photo(const Record& record, std::string_view said) {
   });
 }
 
+Result<const Marking*> find_marking(const Record& record, std::string_view said) {
+  return find_in(record.markings, "mark", said, [](const Marking& mark) {
+    const std::string* text = told(mark.text);
+    return Candidate{mark.id.text, {text == nullptr ? mark.where : *text}, 1};
+  });
+}
+
+Result<const Donor*> find_donor(const Record& record, std::string_view said) {
+  return find_in(record.donors, "donor", said, [](const Donor& donor) {
+    return Candidate{donor.id.text, {donor.name}, 1};
+  });
+}
+
 Result<const Agreement*> find_agreement(const Record& record, std::string_view said) {
   std::vector<Candidate> all;
   for (const Visit& visit : record.visits) {

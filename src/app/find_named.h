@@ -20,6 +20,10 @@ namespace winchbook::app {
                                                               std::string_view said);
 [[nodiscard]] base::Result<const record::Photo*> find_photo(const record::Record& record,
                                                             std::string_view said);
+[[nodiscard]] base::Result<const record::Marking*> find_marking(const record::Record& record,
+                                                                std::string_view said);
+[[nodiscard]] base::Result<const record::Donor*> find_donor(const record::Record& record,
+                                                            std::string_view said);
 /// Among the agreements of all visits.
 [[nodiscard]] base::Result<const record::Agreement*> find_agreement(const record::Record& record,
                                                                     std::string_view said);

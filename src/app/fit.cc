@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/donor.h"
 #include "app/find_named.h"
+#include "app/limits.h"
 #include "app/open_visit.h"
 #include "app/tray.h"
 
@@ -36,18 +38,14 @@ base::Result<std::string> take_old_out(Draft& draft, const OpenVisit& open,
   return *leave;
 }
 
-std::string donor_of(Draft& draft, const FitRequest& request) {
-  if (request.donor.empty()) return {};
+/// The donor of the record that is meant, or a new one; its id.
+base::Result<std::string> donor_of(Draft& draft, const FitRequest& request) {
+  if (request.donor.empty()) return std::string();
   for (const record::Donor& one : draft.record().donors) {
     if (one.id.text == request.donor || one.name == request.donor) return one.id.text;
   }
-  std::string id = draft.free_id("donor-" + request.donor);
-  const pugi::xml_node donor = draft.add_with_id(draft.section("donors"), "donor", id);
-  draft.add(donor, "name", request.donor);
-  draft.add(donor, "same-maker", request.same_maker ? "yes" : "no");
-  draft.add(donor, "acquired", base::iso_text(request.on));
-  draft.add_if(donor, "cost", request.cost);
-  return id;
+  return add_donor(
+      draft, {{}, request.donor, request.same_maker, {}, base::iso_text(request.on), request.cost});
 }
 
 void add_answer(Draft& draft, pugi::xml_node piece, const char* element, const std::string& answer,
@@ -65,9 +63,11 @@ std::string made_by_of(const FitRequest& request) {
   return request.donor.empty() && request.maker_name.empty() ? "not-determined" : "another";
 }
 
-std::string add_piece(Draft& draft, const FitRequest& request, const std::string& donor) {
-  std::string id = draft.free_id(request.name);
-  const pugi::xml_node piece = draft.add_with_id(draft.section("pieces"), "piece", id);
+base::Result<std::string> add_piece(Draft& draft, const FitRequest& request,
+                                    const std::string& donor) {
+  auto id = draft.id_for(request.id, request.name);
+  if (!id) return id.faults();
+  const pugi::xml_node piece = draft.add_with_id(draft.section("pieces"), "piece", *id);
   draft.add(piece, "name", request.name);
   if (request.count > 1) draft.add(piece, "count", std::to_string(request.count));
   draft.add(piece, "material", request.material);
@@ -78,41 +78,30 @@ std::string add_piece(Draft& draft, const FitRequest& request, const std::string
   if (!donor.empty()) draft.add_ref(piece, "donor", donor);
   if (request.state == "made") draft.add(piece, "made", base::iso_text(request.on));
   draft.add(draft.add(piece, "now"), "kind", "fitted");
-  if (!request.state.empty() && request.state != "made") {
+  draft.add_words(piece, "note", request.note);
+  if (request.note.empty() && !request.state.empty() && request.state != "made") {
     draft.add_words(piece, "note", request.state == "new" ? "New, unused." : "Used before.");
   }
   return id;
 }
 
 void add_seat(Draft& draft, pugi::xml_node fitting, const FitRequest& request) {
-  if (request.bore.empty() && request.outside.empty() && request.depth.empty()) return;
+  if (request.bore.empty() && request.outside.empty() && request.depth.empty() &&
+      request.seat_note.empty()) {
+    return;
+  }
   const pugi::xml_node seat = draft.add(fitting, "seat");
   draft.add_if(seat, "bore", request.bore);
   draft.add_if(seat, "outside", request.outside);
   draft.add_if(seat, "depth", request.depth);
+  draft.add_words(seat, "note", request.seat_note);
 }
 
-/// A limit in words can only be told; the agreement is asked for when the reel itself is altered.
-base::Diagnostics limits_in_words(const Draft& draft, const record::Visit& visit,
-                                  const FitRequest& request) {
-  base::Diagnostics told;
-  if (!request.reel_altered) return told;
-  for (const record::Agreement& agreement : visit.agreements) {
-    for (const record::Words& words : agreement.must_stay) {
-      told.push_back(base::warning_at(
-          draft.loaded().where(agreement.id.text),
-          fmt::format("the reel itself is altered, and it was agreed {}: {}", agreement.on.text(),
-                      record::plain_text(draft.record(), words)),
-          "make sure that this does not break it", "limit"));
-    }
-  }
-  if (!told.empty() && request.agreed.empty()) {
-    for (base::Diagnostic& one : told) {
-      one.severity = base::Severity::error;
-      one.hint = "agree with the owner first (winchbook agree), then give it with --agreed";
-    }
-  }
-  return told;
+/// What of the reel the fitting touches: the place's other pieces are not looked at.
+base::Diagnostics limits_of(const Draft& draft, const record::Visit& visit,
+                            const FitRequest& request) {
+  return limits_broken(draft, visit, {{}, request.adaptation, request.reel_altered},
+                       request.agreed);
 }
 
 }  // namespace
@@ -123,7 +112,7 @@ Change fit(FitRequest request) {
     if (!open) return open.faults();
     const auto place = find_place(draft.record(), request.place);
     if (!place) return place.faults();
-    base::Diagnostics limits = limits_in_words(draft, *open->visit, request);
+    base::Diagnostics limits = limits_of(draft, *open->visit, request);
     if (base::has_error(limits)) return limits;
     if (!request.agreed.empty()) {
       const auto agreement = find_agreement(draft.record(), request.agreed);
@@ -137,7 +126,11 @@ Change fit(FitRequest request) {
       const auto out = take_old_out(draft, *open, request, *old);
       if (!out) return out.faults();
     }
-    const std::string piece = add_piece(draft, request, donor_of(draft, request));
+    const auto donor = donor_of(draft, request);
+    if (!donor) return donor.faults();
+    const auto added = add_piece(draft, request, *donor);
+    if (!added) return added.faults();
+    const std::string& piece = *added;
     const pugi::xml_node fitting =
         draft.add_with_id(draft.section("fittings"), "fitting", draft.free_id("fi-" + piece));
     draft.add_ref(fitting, "piece", piece);
@@ -152,6 +145,8 @@ Change fit(FitRequest request) {
     add_way_back(draft, fitting, request.way_back);
     if (old != nullptr) draft.add_ref(fitting, "instead-of", old->id.text);
     if (auto faults = add_photos(draft, fitting, request.photos); !faults.empty()) return faults;
+    if (auto faults = add_photos(draft, fitting, request.old_photos, "old-photo"); !faults.empty())
+      return faults;
     std::string sentence = fmt::format("fitted {} in {}", piece, place.value()->name);
     if (old != nullptr) {
       sentence += fmt::format(" instead of {}, which is {}", old->id.text,

@@ -12,6 +12,7 @@ namespace winchbook::app {
 /// A part put into the reel that was not born in it.
 struct FitRequest {
   base::Day on;
+  std::string id;    ///< of the part; empty: made from its name
   std::string name;  ///< "Pinion"
   std::string place;
   std::string instead_of;  ///< the old part; empty: the place was empty
@@ -32,12 +33,15 @@ struct FitRequest {
   std::string adaptation;
   bool reel_altered = false;         ///< something of the reel itself was cut, bored or bent
   std::string bore, outside, depth;  ///< of the seat, mm
-  std::string way_back;              ///< "100: Fully. The old pinion drops straight in."
+  std::string seat_note;
+  std::string way_back;  ///< "100: Fully. The old pinion drops straight in."
 
   std::string old_to = "bagged";  ///< whereabouts of the old part
   std::string bag;
   std::string agreed;  ///< the agreement that allows what a limit forbids
+  std::string note;    ///< on the part
   std::vector<std::string> photos;
+  std::vector<std::string> old_photos;  ///< of the old part
 };
 
 /// Adds the piece, its donor and its fitting, takes the old part out of its place and says where it

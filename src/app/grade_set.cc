@@ -150,8 +150,8 @@ std::string left_over(const Grading& grading) {
   return (Decimal(100, 0) - sum).text();
 }
 
-void set_answers(Draft& draft, pugi::xml_node piece, const Grading& grading,
-                 const GradeRequest& request) {
+base::Diagnostics set_answers(Draft& draft, pugi::xml_node piece, const Grading& grading,
+                              const GradeRequest& request) {
   for (const auto& [element, answer] : grading.answers) {
     const pugi::xml_node judgement = draft.need(piece, element.c_str());
     draft.empty(judgement);
@@ -159,7 +159,8 @@ void set_answers(Draft& draft, pugi::xml_node piece, const Grading& grading,
     if (answer != "not-determined") {
       draft.add(judgement, "certainty", grading.certainty.empty() ? "likely" : grading.certainty);
     }
-    draft.add_words(judgement, "because", request.because);
+    auto faults = add_evidence(draft, judgement, request.evidence);
+    if (!faults.empty()) return faults;
     if (!draft.record().bench.restorers.empty()) {
       draft.add_ref(judgement, "judged-by", draft.record().bench.restorers.front().text);
     }
@@ -171,10 +172,11 @@ void set_answers(Draft& draft, pugi::xml_node piece, const Grading& grading,
     draft.add(finish, "what", grading.finish);
     draft.add(finish, "by", "maker");
   }
+  return {};
 }
 
-void set_state(Draft& draft, pugi::xml_node finding, const Grading& grading,
-               const GradeRequest& request) {
+base::Diagnostics set_state(Draft& draft, pugi::xml_node finding, const Grading& grading,
+                            const GradeRequest& request) {
   const pugi::xml_node state = draft.need(finding, request.left ? "left" : "found");
   draft.empty(state);
   draft.add(state, "presence", grading.presence.empty() ? "fitted" : grading.presence);
@@ -186,6 +188,8 @@ void set_state(Draft& draft, pugi::xml_node finding, const Grading& grading,
   draft.add_if(state, "corroded", grading.corroded);
   draft.add_if(state, "appearance-defects", grading.defects);
   draft.add_words(state, "note", request.note);
+  if (!grading.answers.empty()) return {};
+  return add_photos(draft, state, request.evidence.photos);
 }
 
 std::vector<const record::Piece*> parts_not_yet_graded(const Draft& draft,
@@ -203,7 +207,8 @@ std::vector<const record::Piece*> parts_not_yet_graded(const Draft& draft,
 void set_examined(Draft& draft, pugi::xml_node visit, const GradeRequest& request) {
   const pugi::xml_node findings = draft.need(visit, "findings");
   const char* day = request.left ? "left-on" : "found-on";
-  if (!findings.child(day)) draft.add(findings, day, base::iso_text(request.on));
+  // As left: the last look counts, since cleaning grades as left, too.
+  if (request.left || !findings.child(day)) draft.set(findings, day, base::iso_text(request.on));
   if (!findings.child("by") && !draft.record().bench.restorers.empty()) {
     draft.add_ref(findings, "by", draft.record().bench.restorers.front().text);
   }
@@ -225,10 +230,11 @@ Change set_grade(GradeRequest request) {
                          "name the parts to grade", "command-parts");
     }
     for (const record::Piece* piece : *pieces) {
-      set_answers(draft, draft.by_id(piece->id.text), *grading, request);
-      if (grading->has_state()) {
-        set_state(draft, finding_of(draft, open->element, piece->id), *grading, request);
+      auto faults = set_answers(draft, draft.by_id(piece->id.text), *grading, request);
+      if (faults.empty() && grading->has_state()) {
+        faults = set_state(draft, finding_of(draft, open->element, piece->id), *grading, request);
       }
+      if (!faults.empty()) return faults;
     }
     if (grading->has_state()) set_examined(draft, open->element, request);
     std::string phrases;
@@ -236,33 +242,6 @@ Change set_grade(GradeRequest request) {
       phrases += (phrases.empty() ? "" : ", ") + one;
     return Said{fmt::format("graded {} {}: {}", listed(*pieces),
                             request.left ? "as left" : "as found", phrases),
-                {}};
-  };
-}
-
-Change add_fault(FaultRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    const pugi::xml_node findings = draft.need(open->element, "findings");
-    const pugi::xml_node fault =
-        draft.add_with_id(findings, "fault", draft.free_id("fa-" + request.name));
-    if (!request.part.empty()) {
-      const auto piece = find_piece(draft.record(), request.part);
-      if (!piece) return piece.faults();
-      draft.add_ref(fault, "piece", piece.value()->id.text);
-    }
-    draft.add(fault, "kind", request.kind);
-    draft.add(fault, "name", request.name);
-    draft.add_if(fault, "size", request.size);
-    draft.add_if(fault, "found", request.found);
-    draft.add_if(fault, "left", request.left);
-    draft.add_words(fault, "what", request.what);
-    draft.add_words(fault, "why-it-stays", request.why_it_stays);
-    if (auto faults = add_photos(draft, fault, request.photos); !faults.empty()) return faults;
-    return Said{fmt::format("fault: {} ({} as found, {} as left)", request.name,
-                            request.found.empty() ? "not there" : request.found,
-                            request.left.empty() ? "put right" : request.left),
                 {}};
   };
 }

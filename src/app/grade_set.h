@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "app/edit.h"
+#include "app/evidence.h"
 #include "base/edtf_date.h"
 
 namespace winchbook::app {
@@ -22,8 +23,9 @@ struct GradeRequest {
   bool rest = false;               ///< every part that has no finding at this moment yet
   std::vector<std::string> phrases;
   bool left = false;  ///< as left; else as found
-  std::string because;
-  std::string note;
+  /// What the answers rest on; without answers, the photographs are of the state.
+  Evidence evidence;
+  std::string note;  ///< on the state
 };
 
 /// Sets the answers of the parts, and what was found of them.
@@ -43,7 +45,35 @@ struct FaultRequest {
   std::vector<std::string> photos;
 };
 
-/// Adds the fault.
+/// Adds the fault, or sets what is given of one that has the name.
 [[nodiscard]] Change add_fault(FaultRequest request);
+
+/// What stands of a place that no piece can speak for: "filled", "in part", "empty" or "not
+/// examined".
+struct PlaceGradeRequest {
+  base::Day on;
+  std::string place;  ///< as named
+  std::string filled;
+  bool left = false;  ///< as left; else as found
+  std::string note;
+};
+
+/// Sets it.
+[[nodiscard]] Change set_place_grade(PlaceGradeRequest request);
+
+/// A hazard or a legal trap.
+struct FlagRequest {
+  base::Day on;
+  std::string kind;  ///< "hazard" or "legal"
+  std::string name;
+  std::string what;
+  std::vector<std::string> parts;
+};
+
+/// Adds the flag, or sets what is given of one that has the name.
+[[nodiscard]] Change add_flag(FlagRequest request);
+
+/// Sets the note on the visit's findings.
+[[nodiscard]] Change set_findings_note(base::Day on, std::string note);
 
 }  // namespace winchbook::app

@@ -7,6 +7,7 @@
 
 #include "app/find_named.h"
 #include "app/open_visit.h"
+#include "app/reading.h"
 #include "assess/tray/tray.h"
 
 namespace winchbook::app {
@@ -44,13 +45,23 @@ void leave_as_found(Draft& draft, const OpenVisit& open, base::Day on) {
 }
 
 void add_care(Draft& draft, pugi::xml_node visit, const HandbackRequest& request) {
-  if (request.line.empty() && request.fish.empty() && request.keep.empty()) return;
+  if (request.line.empty() && request.drag.empty() && request.fish.empty() &&
+      request.keep.empty() && request.cautions.empty()) {
+    return;
+  }
   const pugi::xml_node care = draft.need(visit, "care");
+  if (!request.drag.empty()) {
+    const Reading drag = read_reading(request.drag, "N");
+    draft.set(care, "drag-low", drag.low.empty() ? drag.words : drag.low);
+    if (!drag.high.empty()) draft.set(care, "drag-high", drag.high);
+  }
   if (!request.line.empty()) draft.set(care, "line", request.line);
   for (const std::string& one : request.fish)
     draft.add_words(care, "fish", one);
   for (const std::string& one : request.keep)
     draft.add_words(care, "keep", one);
+  for (const std::string& one : request.cautions)
+    add_caution(draft, care, one, "Use");
 }
 
 base::Diagnostics what_is_missing(const Draft& draft, const record::Visit& visit) {
@@ -80,6 +91,8 @@ Change hand_back(HandbackRequest request) {
       to = open->visit->brought_by->text;
     }
     leave_as_found(draft, *open, request.on);
+    for (const std::string& one : request.not_put_right)
+      draft.add_words(open->element, "not-put-right", one);
     add_care(draft, open->element, request);
     const pugi::xml_node hand_back = draft.add(open->element, "hand-back");
     draft.add(hand_back, "on", base::iso_text(request.on));

@@ -17,9 +17,12 @@ struct HandbackRequest {
   std::string summary;
   std::string next_service;
   std::string review_by;
-  std::string line;               ///< which line, and how much
-  std::vector<std::string> fish;  ///< counsels for fishing it
-  std::vector<std::string> keep;  ///< counsels for keeping it
+  std::vector<std::string> not_put_right;
+  std::string drag;                   ///< how hard it may be set: "8 to 14 N" at the line
+  std::string line;                   ///< which line, and how much
+  std::vector<std::string> fish;      ///< counsels for fishing it
+  std::vector<std::string> keep;      ///< counsels for keeping it
+  std::vector<std::string> cautions;  ///< of use: "The crack: …"
 };
 
 /// Ends the visit. A part that was examined as found and not as left counts as it was found.

@@ -51,18 +51,26 @@ Result<Sources> read_sources(const World& world, const IntakeRequest& request) {
   return sources;
 }
 
-void add_bench(Draft& draft, const IntakeRequest& request, const Sources& sources) {
+base::Diagnostics add_restorer(Draft& draft, pugi::xml_node bench, const PersonRequest& restorer) {
+  const auto id = add_person(draft, restorer);
+  if (!id) return id.faults();
+  draft.add_ref(bench, "restorer", *id);
+  return {};
+}
+
+base::Diagnostics add_bench(Draft& draft, const IntakeRequest& request, const Sources& sources) {
   const pugi::xml_node bench = draft.section("bench");
   if (!sources.bench) {
     draft.add(bench, "name", request.bench);
     draft.add(bench, "place", request.bench_place);
+    draft.add_if(bench, "address", request.bench_address);
+    draft.add_if(bench, "contact", request.bench_contact);
     PersonRequest restorer;
     restorer.name = request.restorer;
     restorer.stand_in = "the restorer";
     restorer.named_to = "anyone";
     restorer.salt = request.draw_salt();
-    draft.add_ref(bench, "restorer", add_person(draft, restorer));
-    return;
+    return add_restorer(draft, bench, restorer);
   }
   const Record& from = sources.bench->record;
   draft.add(bench, "name", from.bench.name);
@@ -79,8 +87,9 @@ void add_bench(Draft& draft, const IntakeRequest& request, const Sources& source
     restorer.stand_in = person->stand_in;
     restorer.named_to = record::word_of(person->named_to);
     restorer.salt = request.draw_salt();
-    draft.add_ref(bench, "restorer", add_person(draft, restorer));
+    if (auto faults = add_restorer(draft, bench, restorer); !faults.empty()) return faults;
   }
+  return {};
 }
 
 void add_reel(Draft& draft, const IntakeRequest& request, const Sources& sources) {
@@ -130,10 +139,11 @@ std::vector<const knowledge::PartsEntry*> places_of(const knowledge::PartsList& 
   return places;
 }
 
-void add_places(Draft& draft, const knowledge::PartsList& list, bool all) {
+void add_places(Draft& draft, const knowledge::PartsList& list, const IntakeRequest& request) {
   for (const char* section : {"places", "pieces", "fittings"})
     draft.section(section);
-  for (const knowledge::PartsEntry* one : places_of(list, all)) {
+  if (request.no_places) return;
+  for (const knowledge::PartsEntry* one : places_of(list, request.all_places)) {
     record::Place place;
     place.name = one->name;
     place.kind = one->word;
@@ -148,7 +158,7 @@ void add_places(Draft& draft, const knowledge::PartsList& list, bool all) {
 bool says_anything(const AgreeRequest& agreed) {
   return !agreed.may_be_done.empty() || !agreed.must_stay.empty() ||
          !agreed.parts_must_stay.empty() || !agreed.parts_may_leave.empty() ||
-         !agreed.limit.empty();
+         !agreed.limit.empty() || !agreed.note.empty();
 }
 
 pugi::xml_node add_visit(Draft& draft, const IntakeRequest& request, const std::string& owner,
@@ -163,6 +173,8 @@ pugi::xml_node add_visit(Draft& draft, const IntakeRequest& request, const std::
   const pugi::xml_node wishes = draft.add(visit, "wishes");
   draft.add(wishes, "use", request.use);
   if (!request.wish.empty()) draft.add_paragraphs(draft.add(wishes, "words"), request.wish);
+  for (const record::Matter one : request.ranking)
+    draft.add(wishes, "ranking", record::word_of(one));
   draft.add_if(visit, "promised-by", request.promised_by);
   return visit;
 }
@@ -175,8 +187,9 @@ base::Diagnostics add_limits(Draft& draft, pugi::xml_node visit, const IntakeReq
   agreed.on = request.on;
   agreed.with = owner;
   if (agreed.how.empty()) agreed.how = "in person";
-  return add_agreement(draft, draft.add_with_id(visit, "agreement", draft.free_id("ag-intake")),
-                       agreed);
+  const auto id = draft.id_for(agreed.id, "ag-intake");
+  if (!id) return id.faults();
+  return add_agreement(draft, draft.add_with_id(visit, "agreement", *id), agreed);
 }
 
 std::vector<std::string> restorers_of(pugi::xml_node bench) {
@@ -210,11 +223,13 @@ Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
   auto begun = Draft::of(loaded, order);
   if (!begun) return begun.faults();
   Draft& draft = begun.value();
-  add_bench(draft, request, sources);
+  if (auto faults = add_bench(draft, request, sources); !faults.empty()) return faults;
   add_reel(draft, request, sources);
   PersonRequest owner = request.owner;
   owner.salt = request.draw_salt();
-  const std::string owner_id = add_person(draft, owner);
+  const auto added = add_person(draft, owner);
+  if (!added) return added.faults();
+  const std::string& owner_id = *added;
   record::Person known;
   known.id = {owner_id};
   known.name = owner.name;
@@ -232,7 +247,7 @@ Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
       return base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
                          "see shared/parts/ for the kinds", "command-kind");
     }
-    add_places(draft, *list, request.all_places);
+    add_places(draft, *list, request);
   }
   for (const pugi::xml_node piece : draft.section("pieces").children("piece")) {
     record::Piece known_piece;

@@ -8,6 +8,7 @@
 #include "app/edit.h"
 #include "app/person.h"
 #include "base/edtf_date.h"
+#include "record/visit.h"
 
 namespace winchbook::app {
 
@@ -23,6 +24,8 @@ struct IntakeRequest {
   std::filesystem::path bench_of;  ///< a reel whose bench and restorers are taken over
   std::string bench;               ///< or the bench by its name
   std::string bench_place;
+  std::string bench_address;
+  std::string bench_contact;
   std::string restorer;
 
   std::string kind;
@@ -32,11 +35,13 @@ struct IntakeRequest {
   std::string model;
   std::string name;         ///< what the documents call it; empty: model, maker or kind
   bool all_places = false;  ///< every place of the parts list; else the eight that weigh most
+  bool no_places = false;   ///< none of them: they are entered one by one
 
   PersonRequest owner;
   std::string arrived;
   std::string use = "not-determined";
   std::string wish;
+  std::vector<record::Matter> ranking;  ///< the most important first; empty: not asked
   std::string promised_by;
   AgreeRequest agreed;  ///< limits and estimate; may be empty
 

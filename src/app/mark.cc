@@ -20,7 +20,10 @@ void add_end(Draft& draft, pugi::xml_node says, const char* name, const std::str
 }
 
 void add_says(Draft& draft, pugi::xml_node marking, const MarkRequest& request) {
-  if (request.not_before.empty() && request.not_after.empty()) return;
+  if (request.not_before.empty() && request.not_after.empty() && request.because.empty() &&
+      request.source.empty()) {
+    return;
+  }
   const pugi::xml_node says = draft.add(marking, "says");
   add_end(draft, says, "not-before", request.not_before);
   add_end(draft, says, "not-after", request.not_after);
@@ -40,8 +43,9 @@ Change mark(MarkRequest request) {
       if (!found) return found.faults();
       person = found.value()->id.text;
     }
-    const std::string id = draft.free_id("mk-" + piece.value()->id.text);
-    const pugi::xml_node marking = draft.add_with_id(draft.section("markings"), "marking", id);
+    const auto id = draft.id_for(request.id, "mk-" + piece.value()->id.text);
+    if (!id) return id.faults();
+    const pugi::xml_node marking = draft.add_with_id(draft.section("markings"), "marking", *id);
     draft.add_ref(marking, "piece", piece.value()->id.text);
     draft.add_if(marking, "where", request.where);
     draft.add(marking, "text", request.text);
@@ -57,7 +61,7 @@ Change mark(MarkRequest request) {
     if (auto faults = add_photos(draft, marking, request.photos); !faults.empty()) return faults;
     draft.add_if(marking, "salt", request.salt);
     if (request.serial) draft.set(draft.section("reel"), "serial", request.text);
-    return Said{fmt::format("mark \"{}\" on {}: {}", request.text, piece.value()->name, id), {}};
+    return Said{fmt::format("mark \"{}\" on {}: {}", request.text, piece.value()->name, *id), {}};
   };
 }
 

@@ -9,6 +9,7 @@ namespace winchbook::app {
 
 /// A mark on a piece.
 struct MarkRequest {
+  std::string id;    ///< empty: made from the part
   std::string text;  ///< as read; lines parted by line breaks, [ ] round what is guessed
   std::string part;
   std::string where;

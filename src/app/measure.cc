@@ -2,9 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <array>
+#include <iterator>
+#include <sstream>
 #include <utility>
 
 #include "app/find_named.h"
+#include "app/open_visit.h"
 
 namespace winchbook::app {
 namespace {
@@ -20,6 +24,48 @@ void set_size(Draft& draft, const std::string& what, const std::string& length) 
   const pugi::xml_node size = draft.add(reel, "size");
   draft.add(size, "what", what);
   draft.add(size, "length", length);
+}
+
+/// The words of a text, parted by blanks.
+std::vector<std::string> words_of(const std::string& text) {
+  std::istringstream in(text);
+  return {std::istream_iterator<std::string>(in), std::istream_iterator<std::string>()};
+}
+
+base::Diagnostics add_washer(Draft& draft, pugi::xml_node drag, const std::string& text) {
+  const std::size_t colon = text.rfind(':');
+  const auto words = words_of(colon == std::string::npos ? "" : text.substr(colon + 1));
+  if (words.empty() || words.size() > 4) {
+    return {base::error(fmt::format("\"{}\" does not say how the washer is held", text),
+                        "say \"PART: to-gear 7.4 23.6 0.9\": to-gear, to-sleeve or free, then its "
+                        "hole, outside and thickness in mm",
+                        "command-washer")};
+  }
+  const auto piece = find_piece(draft.record(), text.substr(0, colon));
+  if (!piece) return piece.faults();
+  const pugi::xml_node washer = draft.add(drag, "washer");
+  draft.add_ref(washer, "piece", piece.value()->id.text);
+  draft.add(washer, "keyed", words.front());
+  constexpr std::array kMeasures{"inside", "outside", "thickness"};
+  for (std::size_t i = 1; i < words.size(); ++i)
+    draft.add(washer, kMeasures.at(i - 1), words[i]);
+  return {};
+}
+
+/// The drag as it was put together now stands in the place of what stood there.
+base::Diagnostics set_drag(Draft& draft, const MeasureRequest& request) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  const pugi::xml_node drag = draft.need(open->element, "drag");
+  if (!request.washers.empty()) {
+    draft.empty(drag);
+    for (const std::string& one : request.washers) {
+      if (auto faults = add_washer(draft, drag, one); !faults.empty()) return faults;
+    }
+    draft.add(drag, "greased", request.greased ? "yes" : "no");
+  }
+  if (!request.setting.empty()) draft.set(drag, "setting", request.setting);
+  return {};
 }
 
 }  // namespace
@@ -51,6 +97,12 @@ Change measure(MeasureRequest request) {
       draft.set(capacity, "line-diameter", request.line);
       draft.set(capacity, "source", request.source);
       tell(fmt::format("{} m of {} mm line", request.capacity, request.line));
+    }
+    if (!request.washers.empty() || !request.setting.empty()) {
+      if (auto faults = set_drag(draft, request); !faults.empty()) return faults;
+      if (!request.washers.empty())
+        tell(fmt::format("a drag of {} washers", request.washers.size()));
+      if (!request.setting.empty()) tell(fmt::format("drag set to {} N", request.setting));
     }
     if (said.empty()) {
       return base::error("nothing is measured",

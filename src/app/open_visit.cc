@@ -121,7 +121,7 @@ void add_state(Draft& draft, pugi::xml_node finding, const record::PieceState& f
 }
 
 base::Diagnostics add_photos(Draft& draft, pugi::xml_node parent,
-                             const std::vector<std::string>& photos) {
+                             const std::vector<std::string>& photos, const char* name) {
   base::Diagnostics faults;
   for (const std::string& said : photos) {
     const auto photo = find_photo(draft.record(), said);
@@ -129,7 +129,7 @@ base::Diagnostics add_photos(Draft& draft, pugi::xml_node parent,
       faults.insert(faults.end(), photo.faults().begin(), photo.faults().end());
       continue;
     }
-    draft.add_ref(parent, "photo", photo.value()->id.text);
+    draft.add_ref(parent, name, photo.value()->id.text);
   }
   return faults;
 }

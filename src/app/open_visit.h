@@ -40,6 +40,7 @@ void add_state(Draft& draft, pugi::xml_node finding, const record::PieceState& f
 
 /// Adds a reference to each photograph that is named; all faults together.
 [[nodiscard]] base::Diagnostics add_photos(Draft& draft, pugi::xml_node parent,
-                                           const std::vector<std::string>& photos);
+                                           const std::vector<std::string>& photos,
+                                           const char* name = "photo");
 
 }  // namespace winchbook::app

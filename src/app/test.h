@@ -14,6 +14,7 @@ struct TestRequest {
   bool after = false;     ///< as left; else as found
   std::string reading;    ///< "9 s", "3 to 22 N", or words: "slips"
   std::string unit;       ///< when the reading names none
+  std::string words;      ///< beside figures: "slips"
   std::string verdict;    ///< "as-made", …
   bool not_safe = false;  ///< not safe to test; a load limit says how far it may be loaded
   bool not_tested = false;

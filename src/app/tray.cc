@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "app/find_named.h"
+#include "app/limits.h"
 #include "app/open_visit.h"
 
 namespace winchbook::app {
@@ -17,21 +18,6 @@ using record::Visit;
 
 bool holds(const std::vector<PieceId>& pieces, const PieceId& piece) {
   return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
-}
-
-/// What says that a piece must stay; empty when nothing does. A later agreement lifts an earlier.
-std::string limit_on(const record::Record& record, const Visit& visit, const PieceId& piece) {
-  std::string limit;
-  for (const record::LifeEvent& event : record.life) {
-    if (holds(event.must_stay, piece)) limit = "by its life, \"" + event.title + "\"";
-  }
-  for (const record::Agreement& agreement : visit.agreements) {
-    if (holds(agreement.pieces_may_leave, piece)) limit.clear();
-    if (holds(agreement.pieces_must_stay, piece)) {
-      limit = fmt::format("by the agreement \"{}\" of {}", agreement.id.text, agreement.on.text());
-    }
-  }
-  return limit;
 }
 
 /// What of a line is neither back nor anywhere else.
@@ -80,7 +66,8 @@ class Going {
   void go(const Way& way, const CountedPiece& one) {
     const std::string_view count = way.count;
     const int there = unaccounted(*open_.visit, one.piece->id);
-    if (count != "found-loose" && one.count > there) {
+    const bool comes = count == "found-loose" || count == "taken-off";
+    if (!comes && one.count > there) {
       add({base::error_at(
           draft_.loaded().where(open_.visit->id.text),
           there == 0 ? fmt::format("{} is not in the tray", one.piece->name)
@@ -130,7 +117,7 @@ std::string gone_where(const assess::tray::PieceAccount& one) {
 
 base::Result<std::string> leave_for(const record::Record& record, const Visit& visit,
                                     const Piece& piece, const std::string& agreed) {
-  const std::string limit = limit_on(record, visit, piece.id);
+  const std::string limit = limit_on(record, visit, piece);
   if (agreed.empty()) {
     if (limit.empty()) return std::string();
     return base::error(fmt::format("{} must stay, {}", piece.name, limit),
@@ -177,7 +164,8 @@ Change tray(TrayRequest request) {
     }
     Going going(draft, *open, request);
     for (const Way& way :
-         {Way{"found-loose", nullptr, &request.found_loose},
+         {Way{"taken-off", nullptr, &request.off},
+          Way{"found-loose", nullptr, &request.found_loose},
           Way{"refitted", nullptr, &request.refitted}, Way{"bagged", "bagged", &request.bagged},
           Way{"to-owner", "to-owner", &request.to_owner},
           Way{"kept-by-bench", "kept-by-bench", &request.kept}, Way{"lost", "lost", &request.lost},

@@ -13,6 +13,7 @@ namespace winchbook::app {
 /// 3".
 struct TrayRequest {
   base::Day on;
+  std::vector<std::string> off;  ///< came off, without a step of its own
   std::vector<std::string> refitted;
   bool refit_all = false;  ///< everything that is off and nowhere else
   std::vector<std::string> found_loose;

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "app/find_named.h"
+#include "app/limits.h"
 #include "app/open_visit.h"
 
 namespace winchbook::app {
@@ -23,19 +24,23 @@ Change work(WorkRequest request) {
     } else if (!draft.record().bench.restorers.empty()) {
       by = draft.record().bench.restorers.front().text;
     }
+    base::Diagnostics limits =
+        limits_broken(draft, *open->visit, {*pieces, request.what, false}, request.agreed);
+    if (base::has_error(limits)) return limits;
     const pugi::xml_node work = draft.add(open->element, "work");
     draft.add_words(work, "what", request.what);
     for (const record::Piece* piece : *pieces)
       draft.add_ref(work, "piece", piece->id.text);
     if (!by.empty()) draft.add_ref(work, "by", by);
-    draft.add(work, "on", base::iso_text(request.on));
+    draft.add(work, "on",
+              base::iso_text(request.on) + (request.until.empty() ? "" : "/" + request.until));
     draft.add_if(work, "hours", request.hours);
     draft.add_if(work, "parts-cost", request.parts_cost);
     add_way_back(draft, work, request.way_back);
     add_caution(draft, work, request.caution, "Work");
     std::string sentence = "work: " + request.what;
     if (!request.hours.empty()) sentence += fmt::format(" ({} h)", request.hours);
-    return Said{std::move(sentence), {}};
+    return Said{std::move(sentence), std::move(limits)};
   };
 }
 

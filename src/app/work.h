@@ -11,6 +11,7 @@ namespace winchbook::app {
 /// Work that was done.
 struct WorkRequest {
   base::Day on;
+  std::string until;  ///< the last day, when it took several
   std::string what;
   std::vector<std::string> parts;
   std::string by;     ///< empty: the bench's first restorer
@@ -18,9 +19,10 @@ struct WorkRequest {
   std::string parts_cost;
   std::string way_back;
   std::string caution;
+  std::string agreed;  ///< the agreement that allows what a limit forbids
 };
 
-/// Adds the work to the visit.
+/// Adds the work to the visit. Error: it breaks what was agreed (app/limits.h).
 [[nodiscard]] Change work(WorkRequest request);
 
 }  // namespace winchbook::app

@@ -6,15 +6,18 @@
 #include <memory>
 #include <ostream>
 #include <string>
+#include <utility>
 
-#include "cli/command.h"
+#include "app/decide.h"
 #include "cli/measures.h"
+#include "cli/writing.h"
 
 namespace winchbook::cli {
 namespace {
 
 struct Options {
-  std::string path;
+  WritingOptions writing;
+  app::DecideRequest decide;
   std::string rank;
   std::string sales;
   std::string as_of;
@@ -25,7 +28,7 @@ Exit advise(const Options& options, Surroundings& surroundings) {
   const auto ranking = app::parse_ranking(options.rank);
   if (!ranking) return tell(ranking.faults(), surroundings.err);
   app::ValueRequest request;
-  request.record = options.path;
+  request.record = options.writing.path;
   request.sales = options.sales;
   request.as_of = request.today = surroundings.today;
   if (!options.as_of.empty()) {
@@ -41,11 +44,31 @@ Exit advise(const Options& options, Surroundings& surroundings) {
   return kFine;
 }
 
+Exit tell_decide(Options options, Surroundings& surroundings) {
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  options.decide.on = *day;
+  return write(options.writing, app::decide(std::move(options.decide)), surroundings);
+}
+
+void add_decide_options(CLI::App& app, app::DecideRequest& decide) {
+  app.add_option(
+      "--set", decide.advised,
+      "write down what the bench advises: keep-as-found, clean-for-show, make-it-fish or "
+      "rebuild-to-fish");
+  app.add_option("--because", decide.because, "why the bench advises it");
+  app.add_option("--cost", decide.costs,
+                 "what a course costs and does: \"make-it-fish: 260 to 340 GBP: nothing is lost\"");
+  app.add_option("--decide", decide.chosen, "write down the course that the owner chose");
+  app.add_option("--decided-by", decide.chosen_by, "who chose; left out, who brought the reel");
+  app.add_option("--why", decide.chosen_because, "why, in the owner's words");
+}
+
 }  // namespace
 
 Action add_advise(CLI::App& app) {
   auto options = std::make_shared<Options>();
-  app.add_option("PATH", options->path, "the reel's folder, or its record.xml")->required();
+  add_writing_options(app, options->writing);
   app.add_option(
       "--rank", options->rank,
       "what matters, the most important first: memory,use,originality,value,way-back,cost; "
@@ -54,7 +77,12 @@ Action add_advise(CLI::App& app) {
                  "recorded sales, CSV or XML; left out, those in the record");
   app.add_option("--as-of", options->as_of, "the day for which sales count; left out, today");
   app.add_flag("--json", options->json, "the answer as JSON (schemas/advise.schema.json)");
-  return [options](Surroundings& surroundings) { return advise(*options, surroundings); };
+  add_decide_options(app, options->decide);
+  return [options](Surroundings& surroundings) {
+    const app::DecideRequest& decide = options->decide;
+    const bool writes = !decide.advised.empty() || !decide.costs.empty() || !decide.chosen.empty();
+    return writes ? tell_decide(*options, surroundings) : advise(*options, surroundings);
+  };
 }
 
 }  // namespace winchbook::cli

@@ -32,6 +32,7 @@ Exit tell_agree(Options options, Surroundings& surroundings) {
 Action add_agree(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
+  add_id_option(app, options->request.id);
   app.add_option("--how", options->request.how, "in person, by letter, by telephone");
   app.add_option("--with", options->request.with, "with whom; left out, who brought the reel");
   app.add_option("--may-be-done", options->request.may_be_done,
@@ -43,6 +44,8 @@ Action add_agree(CLI::App& app) {
                  "a part that the bench may keep or scrap");
   app.add_option("--limit", options->request.limit, "what it may cost: \"180 GBP\"");
   app.add_option("--note", options->request.note, "a note");
+  app.add_option("--promised-by", options->request.promised_by, "when the reel is promised");
+  app.add_option("--waiting-for", options->request.waiting_for, "what the work waits for");
   return [options](Surroundings& surroundings) { return tell_agree(*options, surroundings); };
 }
 

@@ -24,7 +24,13 @@ Exit tell_clean(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::clean(std::move(options.request)), surroundings);
+  const std::string agreed = options.request.agreed;
+  const auto make = [request = std::move(options.request)](const std::string& given) {
+    app::CleanRequest wanted = request;
+    wanted.agreed = given;
+    return app::clean(std::move(wanted));
+  };
+  return write_within_limits(options.writing, make, agreed, surroundings);
 }
 
 }  // namespace
@@ -43,6 +49,8 @@ Action add_clean(CLI::App& app) {
                  "a caution beside it: \"Bath: gloves; dry bare steel at once\"");
   app.add_option("--against-warning", options->request.against_warning,
                  "the reason for doing it in spite of a warning");
+  app.add_option("--agreed", options->request.agreed,
+                 "the agreement that allows what a limit forbids");
   app.add_option("--loss", options->request.loss, "finish that came away");
   app.add_option("--way-back", options->request.way_back,
                  "how far it can be undone: \"100: Fully.\"");

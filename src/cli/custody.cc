@@ -32,6 +32,7 @@ Action add_custody(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
   app.add_option("HOLDER", options->request.holder, "who had it; left out, nobody knows (a gap)");
+  add_id_option(app, options->request.id);
   app.add_option("--held", options->request.held, "both, possession or title");
   app.add_option("--from", options->request.from, "from when, EDTF: 1948, 1979~");
   app.add_option("--until", options->request.until, "until when; left out, they have it still");

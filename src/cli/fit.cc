@@ -46,7 +46,13 @@ Exit tell_fit(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::fit(std::move(options.request)), surroundings);
+  const std::string agreed = options.request.agreed;
+  const auto make = [request = std::move(options.request)](const std::string& given) {
+    app::FitRequest wanted = request;
+    wanted.agreed = given;
+    return app::fit(std::move(wanted));
+  };
+  return write_within_limits(options.writing, make, agreed, surroundings);
 }
 
 }  // namespace
@@ -55,6 +61,7 @@ Action add_fit(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
   app.add_option("NAME", options->request.name, "what is fitted: \"Pinion\"");
+  add_id_option(app, options->request.id);
   app.add_option("--place", options->request.place, "the place it goes into");
   app.add_option("--instead-of", options->request.instead_of,
                  "the old part; left out, the place was empty");
@@ -80,6 +87,7 @@ Action add_fit(CLI::App& app) {
   app.add_option("--bore", options->request.bore, "of the seat, in mm");
   app.add_option("--outside", options->request.outside, "of the seat, in mm");
   app.add_option("--depth", options->request.depth, "of the seat, in mm");
+  app.add_option("--seat-note", options->request.seat_note, "a note on the seat");
   app.add_option("--way-back", options->request.way_back,
                  "how far it can be undone: \"100: Fully. The old one drops in.\"");
   app.add_option("--old-to", options->request.old_to,
@@ -87,7 +95,9 @@ Action add_fit(CLI::App& app) {
   app.add_option("--label", options->request.bag, "the label of the old part's bag: \"bag 3\"");
   app.add_option("--agreed", options->request.agreed,
                  "the agreement that allows what a limit forbids");
+  app.add_option("--note", options->request.note, "a note on the part");
   app.add_option("--photo", options->request.photos, "a photograph of the new part");
+  app.add_option("--old-photo", options->request.old_photos, "a photograph of the old part");
   return [options](Surroundings& surroundings) { return tell_fit(*options, surroundings); };
 }
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "app/grade_set.h"
+#include "cli/evidence.h"
 #include "cli/writing.h"
 
 namespace winchbook::cli {
@@ -20,6 +21,9 @@ struct Options {
   bool json = false;
   app::GradeRequest set;
   app::FaultRequest fault;
+  app::FlagRequest flag;
+  std::string place;
+  std::string findings_note;
 };
 
 Exit grade(const Options& options, Surroundings& surroundings) {
@@ -55,8 +59,39 @@ Exit add_fault(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.fault.on = *day;
+  options.fault.photos = options.set.evidence.photos;
   if (!options.set.parts.empty()) options.fault.part = options.set.parts.front();
   return write(options.writing, app::add_fault(std::move(options.fault)), surroundings);
+}
+
+Exit add_flag(Options options, Surroundings& surroundings) {
+  Questions questions(surroundings);
+  questions.need("--flag-name", "What is the flag called?", options.flag.name);
+  questions.need("--what", "What was seen?", options.fault.what);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  options.flag.on = *day;
+  options.flag.what = options.fault.what;
+  options.flag.parts = options.set.parts;
+  return write(options.writing, app::add_flag(std::move(options.flag)), surroundings);
+}
+
+Exit set_place(Options options, Surroundings& surroundings) {
+  Questions questions(surroundings);
+  questions.need("--set", "How is it: filled, in part, empty, not examined?", options.set.phrases);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  app::PlaceGradeRequest request{*day, options.place, options.set.phrases.front(), options.set.left,
+                                 options.set.note};
+  return write(options.writing, app::set_place_grade(std::move(request)), surroundings);
+}
+
+Exit set_note(const Options& options, Surroundings& surroundings) {
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  return write(options.writing, app::set_findings_note(*day, options.findings_note), surroundings);
 }
 
 void add_fault_options(CLI::App& app, Options& options) {
@@ -69,7 +104,15 @@ void add_fault_options(CLI::App& app, Options& options) {
   app.add_option("--left-severity", options.fault.left, "as left; left out, it was put right");
   app.add_option("--what", options.fault.what, "more of it");
   app.add_option("--stays-because", options.fault.why_it_stays, "why it was left");
-  app.add_option("--photo", options.fault.photos, "a photograph of it");
+}
+
+void add_flag_options(CLI::App& app, Options& options) {
+  app.add_option("--flag", options.flag.kind, "enter a flag on the parts: hazard or legal");
+  app.add_option("--flag-name", options.flag.name, "its name: \"asbestos-type washers\"");
+  app.add_option(
+      "--place", options.place,
+      "a place that no part can speak for; --set filled, in part, empty or not examined");
+  app.add_option("--findings-note", options.findings_note, "a note on all that was found");
 }
 
 }  // namespace
@@ -85,15 +128,19 @@ Action add_grade(CLI::App& app) {
   const auto rest = std::make_shared<std::string>();
   app.add_option("--rest", *rest, "the same of every part that is not graded yet");
   app.add_flag("--left", options->set.left, "as left; left out, as found");
-  app.add_option("--because", options->set.because, "because of what");
+  add_evidence_options(app, options->set.evidence);
   app.add_option("--note", options->set.note, "a note on the state");
   add_fault_options(app, *options);
+  add_flag_options(app, *options);
   return [options, rest](Surroundings& surroundings) {
     Options given = *options;
     if (!rest->empty()) {
       given.set.rest = true;
       given.set.phrases.push_back(*rest);
     }
+    if (!given.flag.kind.empty()) return add_flag(std::move(given), surroundings);
+    if (!given.place.empty()) return set_place(std::move(given), surroundings);
+    if (!given.findings_note.empty()) return set_note(given, surroundings);
     if (!given.fault.kind.empty()) return add_fault(std::move(given), surroundings);
     if (!given.set.phrases.empty()) return set_grade(std::move(given), surroundings);
     return grade(given, surroundings);

@@ -38,9 +38,15 @@ Action add_handback(CLI::App& app) {
                  "when it should be seen again: 2029");
   app.add_option("--review-by", options->request.review_by,
                  "when its use should be thought over again");
+  app.add_option("--not-put-right", options->request.not_put_right,
+                 "what could not be put right; as often as needed");
+  app.add_option("--drag", options->request.drag,
+                 "how hard the drag may be set, at the line: \"8 to 14 N\"");
   app.add_option("--line", options->request.line, "which line, and how much");
   app.add_option("--fish", options->request.fish, "a counsel for fishing it; as often as needed");
   app.add_option("--keep", options->request.keep, "a counsel for keeping it; as often as needed");
+  app.add_option("--caution", options->request.cautions,
+                 "a caution in use: \"The crack: watch it\"; as often as needed");
   return [options](Surroundings& surroundings) { return tell_handback(*options, surroundings); };
 }
 

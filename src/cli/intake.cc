@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "app/advise.h"
 #include "cli/writing.h"
 
 namespace winchbook::cli {
@@ -17,6 +18,7 @@ struct Options {
   app::IntakeRequest request;
   std::string like;
   std::string bench_of;
+  std::string rank;
   bool again = false;
 };
 
@@ -44,6 +46,9 @@ Exit tell_intake(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   app::IntakeRequest& request = options.request;
+  auto ranking = app::parse_ranking(options.rank);
+  if (!ranking) return tell(ranking.faults(), surroundings.err);
+  request.ranking = std::move(ranking).value();
   request.on = *day;
   request.folder = options.writing.path;
   request.dry_run = options.writing.dry_run;
@@ -65,6 +70,8 @@ void add_reel_options(CLI::App& app, Options& options) {
                  "a reel of yours, for the bench and its restorers");
   app.add_option("--bench", request.bench, "or the bench's name");
   app.add_option("--bench-place", request.bench_place, "where the bench stands");
+  app.add_option("--bench-address", request.bench_address, "its address, as on a receipt");
+  app.add_option("--bench-contact", request.bench_contact, "how to reach the bench");
   app.add_option("--restorer", request.restorer, "who works on it");
   app.add_option("--kind", request.kind, "the kind of reel, as in shared/parts/");
   app.add_option("--brake", request.brake, "star, lever, click or none");
@@ -74,12 +81,15 @@ void add_reel_options(CLI::App& app, Options& options) {
   app.add_option("--name", request.name, "what the documents call it; left out, the model");
   app.add_flag("--all-places", request.all_places,
                "every place of the parts list; left out, the eight that weigh most");
+  app.add_flag("--no-places", request.no_places, "no place yet: winchbook part enters them");
   app.add_option("--lang", request.language, "the language of your own words: en-GB");
 }
 
 void add_owner_options(CLI::App& app, Options& options) {
   app::IntakeRequest& request = options.request;
   app.add_option("--owner", request.owner.name, "the owner's full name");
+  app.add_option("--owner-id", request.owner.id, "their id in the record");
+  app.add_option("--owner-who", request.owner.who, "who they are to the reel");
   app.add_option("--owner-short", request.owner.short_name, "how the family calls them");
   app.add_option("--owner-stand-in", request.owner.stand_in,
                  "printed where the name is withheld; left out, the owner");
@@ -90,12 +100,20 @@ void add_owner_options(CLI::App& app, Options& options) {
   app.add_option("--arrived", request.arrived, "how it came");
   app.add_option("--use", request.use, "fish, show, fish-and-show, sell, keep");
   app.add_option("--wish", request.wish, "the wishes in the owner's words");
+  app.add_option("--rank", options.rank,
+                 "what matters to the owner, the most important first: "
+                 "memory,use,originality,value,way-back,cost");
   app.add_option("--promised-by", request.promised_by, "when it is promised");
   app.add_option("--may-be-done", request.agreed.may_be_done,
                  "what may be done; as often as needed");
   app.add_option("--must-stay", request.agreed.must_stay, "what must stay, in words");
   app.add_option("--part-must-stay", request.agreed.parts_must_stay,
                  "a part that must stay fitted");
+  app.add_option("--may-leave", request.agreed.parts_may_leave,
+                 "a part that the bench may keep or scrap");
+  app.add_option("--agreement-id", request.agreed.id,
+                 "the id of that agreement; left out, ag-intake");
+  app.add_option("--agreement-note", request.agreed.note, "a note on it");
   app.add_option("--limit", request.agreed.limit, "what it may cost: \"40 GBP\"");
   app.add_option("--how", request.agreed.how, "how that was agreed; left out, in person");
   app.add_flag("--again", options.again, "a further visit of a reel that has its record");

@@ -32,6 +32,7 @@ Action add_mark(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
   app.add_option("TEXT", options->request.text, "as read; [ ] round what is guessed");
+  add_id_option(app, options->request.id);
   app.add_option("--part", options->request.part, "the part that bears it");
   app.add_option("--where", options->request.where, "where on the part: underside");
   app.add_option(

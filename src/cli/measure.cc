@@ -24,6 +24,7 @@ struct Options {
   std::string capacity;
   std::string line;
   std::string gear_ratio;
+  std::string setting;
 };
 
 /// As it was typed when it is in the record's own unit, so that 74.0 stays 74.0; else reckoned.
@@ -60,6 +61,12 @@ Exit tell_measure(Options options, Surroundings& surroundings) {
   if (!options.gear_ratio.empty()) {
     request.gear_ratio = fmt::format("{:.3f}", measures.ratio("--gear-ratio", options.gear_ratio));
   }
+  if (const auto setting = measures.given("--setting", options.setting, Dimension::force)) {
+    request.setting = in_unit(options.setting, setting->value, "N");
+  }
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  request.on = *day;
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
   return write(options.writing, app::measure(std::move(request)), surroundings);
 }
@@ -78,6 +85,12 @@ Action add_measure(CLI::App& app) {
   app.add_option("--capacity", options->capacity, "how much line goes on: \"210 m\"");
   app.add_option("--of-line", options->line, "how thick that line is: \"0.60 mm\"");
   app.add_option("--source", options->request.source, "how the capacity is known");
+  app.add_option(
+      "--washer", options->request.washers,
+      "a washer of the drag, from the gear outwards, with its hole, outside and thickness "
+      "in mm: \"metal-eared: to-gear 7.4 23.6 0.9\"; to-gear, to-sleeve or free");
+  app.add_flag("--greased", options->request.greased, "the drag is greased; left out, dry");
+  app.add_option("--setting", options->setting, "what the drag is set to at the line: \"12 N\"");
   return [options](Surroundings& surroundings) { return tell_measure(*options, surroundings); };
 }
 

@@ -20,8 +20,10 @@ struct Options {
 Exit tell_person(Options options, Surroundings& surroundings) {
   Questions questions(surroundings);
   questions.need("NAME", "What is the full name?", options.request.name);
-  questions.need("--stand-in", "What is printed where the name is withheld?",
-                 options.request.stand_in);
+  if (!options.request.known) {
+    questions.need("--stand-in", "What is printed where the name is withheld?",
+                   options.request.stand_in);
+  }
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
   options.request.salt = surroundings.draw_salt();
   return write(options.writing, app::person(std::move(options.request)), surroundings);
@@ -32,7 +34,9 @@ Exit tell_person(Options options, Surroundings& surroundings) {
 Action add_person(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
-  app.add_option("NAME", options->request.name, "the full name");
+  app.add_option("NAME", options->request.name, "the full name; with --known, as you call them");
+  add_id_option(app, options->request.id);
+  app.add_flag("--known", options->request.known, "they are in the record: set what is given");
   app.add_option("--short", options->request.short_name, "how the family calls them");
   app.add_option("--stand-in", options->request.stand_in,
                  "printed where the name is withheld: \"the first owner\"");

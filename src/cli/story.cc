@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "app/life.h"
 #include "cli/writing.h"
 
 namespace winchbook::cli {
@@ -17,9 +18,23 @@ constexpr std::uintmax_t kMostBytes = std::uintmax_t{1} << 20U;
 struct Options {
   WritingOptions writing;
   app::StoryRequest request;
+  app::LifeRequest event;
   std::string file;
   bool approved = false;
 };
+
+/// Something that happened, of which the story tells or not.
+Exit tell_event(Options options, Surroundings& surroundings) {
+  app::LifeRequest& event = options.event;
+  event.title = options.request.title;
+  event.what = options.request.text;
+  Questions questions(surroundings);
+  questions.need("--title", "What is it called, in short?", event.title);
+  questions.need("TEXT", "What happened?", event.what);
+  questions.need("--source", "How is that known?", event.source);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  return write(options.writing, app::life_event(std::move(event)), surroundings);
+}
 
 Exit tell_story(Options options, Surroundings& surroundings) {
   if (!options.file.empty()) {
@@ -27,12 +42,29 @@ Exit tell_story(Options options, Surroundings& surroundings) {
     if (!text) return tell(text.faults(), surroundings.err);
     options.request.text = std::move(text).value();
   }
+  if (!options.event.kind.empty()) return tell_event(std::move(options), surroundings);
   if (options.approved) {
     const auto day = day_of(options.writing, surroundings);
     if (!day) return tell(day.faults(), surroundings.err);
     options.request.approved_on = base::iso_text(*day);
   }
   return write(options.writing, app::story(std::move(options.request)), surroundings);
+}
+
+void add_event_options(CLI::App& app, app::LifeRequest& event) {
+  app.add_option(
+      "--event", event.kind,
+      "not the story but something that happened in its life: engraving, repair, damage, "
+      "loss, storage, …; TEXT tells it, --title names it");
+  app.add_option("--date", event.date, "when, EDTF: 1962-08");
+  app.add_option("--as-told", event.as_told, "when, in the teller's words");
+  app.add_option("--by", event.by, "who did it");
+  app.add_option("--part", event.parts, "a part it left on the reel; as often as needed");
+  app.add_option("--source", event.source, "how it is known");
+  app.add_option("--certainty", event.certainty, "certain, likely or possible");
+  app.add_option("--keep-because", event.keep_because, "why it must stay");
+  app.add_option("--must-stay", event.must_stay, "a part that must stay because of it");
+  app.add_option("--photo", event.photos, "a photograph of it");
 }
 
 }  // namespace
@@ -47,6 +79,7 @@ Action add_story(CLI::App& app) {
                  "one sentence that answers: what is its story?");
   app.add_option("--told-by", options->request.told_by, "who told it");
   app.add_flag("--approved", options->approved, "the teller read and approved it, on the day");
+  add_event_options(app, options->event);
   return [options](Surroundings& surroundings) { return tell_story(*options, surroundings); };
 }
 

@@ -53,6 +53,7 @@ Action add_test(CLI::App& app) {
                  "what it gave as the reel came: \"9 s\", \"3 to 22 N\", \"slips\"");
   app.add_option("--after", options->after, "what it gave as the reel left");
   app.add_option("--unit", options->request.unit, "the unit, where the reading names none");
+  app.add_option("--words", options->request.words, "words beside the figures: \"slips\"");
   app.add_option("--verdict", options->request.verdict,
                  "how it works: as-made, with-care, in-part or not-working");
   app.add_flag("--left", options->request.after,

@@ -20,9 +20,9 @@ struct Options {
 };
 
 bool changes_nothing(const app::TrayRequest& request) {
-  return request.refitted.empty() && !request.refit_all && request.found_loose.empty() &&
-         request.bagged.empty() && request.to_owner.empty() && request.kept.empty() &&
-         request.lost.empty() && request.scrapped.empty();
+  return request.off.empty() && request.refitted.empty() && !request.refit_all &&
+         request.found_loose.empty() && request.bagged.empty() && request.to_owner.empty() &&
+         request.kept.empty() && request.lost.empty() && request.scrapped.empty();
 }
 
 Exit show(const Options& options, Surroundings& surroundings) {
@@ -44,7 +44,13 @@ Exit tell_tray(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::tray(std::move(options.request)), surroundings);
+  const std::string agreed = options.request.agreed;
+  const auto make = [request = std::move(options.request)](const std::string& given) {
+    app::TrayRequest wanted = request;
+    wanted.agreed = given;
+    return app::tray(std::move(wanted));
+  };
+  return write_within_limits(options.writing, make, agreed, surroundings);
 }
 
 }  // namespace
@@ -53,6 +59,7 @@ Action add_tray(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
   app::TrayRequest& request = options->request;
+  app.add_option("--off", request.off, "a part that came off, without a step in strip");
   app.add_option("--refit", request.refitted,
                  "a part that is back in its place; \"tail screws: 3\" for three of them");
   app.add_flag("--refit-all", request.refit_all, "everything that is off and nowhere else is back");

@@ -24,7 +24,13 @@ Exit tell_work(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::work(std::move(options.request)), surroundings);
+  const std::string agreed = options.request.agreed;
+  const auto make = [request = std::move(options.request)](const std::string& given) {
+    app::WorkRequest wanted = request;
+    wanted.agreed = given;
+    return app::work(std::move(wanted));
+  };
+  return write_within_limits(options.writing, make, agreed, surroundings);
 }
 
 }  // namespace
@@ -38,6 +44,9 @@ Action add_work(CLI::App& app) {
   app.add_option("--hours", options->request.hours, "how long it took");
   app.add_option("--parts-cost", options->request.parts_cost,
                  "what was bought for it: \"4.20 GBP\"");
+  app.add_option("--agreed", options->request.agreed,
+                 "the agreement that allows what a limit forbids");
+  app.add_option("--until", options->request.until, "its last day, when it took several");
   app.add_option("--way-back", options->request.way_back,
                  "how far it can be undone: \"100: Fully.\"");
   app.add_option("--caution", options->request.caution,

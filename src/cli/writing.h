@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,6 +22,9 @@ struct WritingOptions {
 /// Adds PATH, --on and --dry-run.
 void add_writing_options(CLI::App& app, WritingOptions& options);
 
+/// Adds --id, for what the command adds to the record.
+void add_id_option(CLI::App& app, std::string& id);
+
 /// The day of the entry: --on, or today.
 [[nodiscard]] base::Result<base::Day> day_of(const WritingOptions& options,
                                              const Surroundings& surroundings);
@@ -32,6 +36,16 @@ void add_writing_options(CLI::App& app, WritingOptions& options);
 /// The same for a job that has edited already.
 [[nodiscard]] Exit tell_edited(const base::Result<app::Edited>& edited, bool dry_run,
                                Surroundings& surroundings);
+
+/// The same for a change that may break what was agreed with the owner: at a terminal the agreement
+/// that allows it is asked for, and the change made with it. `make` gives the change with the
+/// agreement as it was named; empty, with none.
+[[nodiscard]] Exit write_within_limits(const WritingOptions& options,
+                                       const std::function<app::Change(const std::string&)>& make,
+                                       const std::string& agreed, Surroundings& surroundings);
+
+/// Waits for somebody at the terminal to press Enter; false when they end it instead.
+[[nodiscard]] bool go_on(std::string_view question, Surroundings& surroundings);
 
 /// Asks for what a command cannot do without: at a terminal; otherwise its option is named as
 /// missing.

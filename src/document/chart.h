@@ -92,13 +92,25 @@ struct DatingChart {
   Key key = {};
 };
 
-/// A curve over an axis ("full" … "empty"); PAGES: "Drag".
+/// A curve over an axis ("full" … "empty"), with the range in which it may lie; PAGES: "Drag".
 struct CurveChart {
+  /// A value that the curve is compared with: a thin line across, its name over its left end.
+  struct Level {
+    double at = 0;  ///< in `unit`
+    std::string name;
+  };
   std::string title;
   std::vector<std::pair<double, double>> points;  ///< x 0 to 1, y in `unit`
   std::string first_label;
   std::string last_label;
   std::string unit;
+  std::vector<std::pair<double, double>> low = {};   ///< the least it may be; strokes fill the band
+  std::vector<std::pair<double, double>> high = {};  ///< the most
+  std::vector<Level> levels = {};
+  std::vector<std::pair<double, std::string>> marks = {};  ///< numbers under the axis, by x
+  bool from_nought = false;                                ///< the axis of values begins at 0
+  double height = 62;                                      ///< of the plot, points
+  Text below = {};                                         ///< what the lines mean
 };
 
 using Chart = std::variant<OriginalityChart, ConditionChart, BarChart, DatingChart, CurveChart>;

@@ -120,6 +120,7 @@ struct Table {
   Text below = {};            ///< key or note under the closing rule
   std::vector<Beside> beside = {};
   std::string summary = {};  ///< for a reader who cannot see its shape
+  double least_row = 0;      ///< points; rows at least this high leave room for a pencil
 };
 
 /// A lettered entry of the second ledger: old and new part, and the labelled facts.
@@ -137,6 +138,21 @@ struct Entry {
   std::vector<Fact> facts = {};
   std::string anchor = {};
 };
+
+/// A step of work at the bench: its number large, what is done, the facts in small, and boxes to
+/// tick at the right. What stands beside it is level with its first line.
+struct Step {
+  std::string number;  ///< empty: a line to write it on
+  Text what;
+  std::vector<Entry::Fact> facts = {};
+  std::vector<std::string> boxes = {};  ///< what each is ticked for: "off", "back"
+  std::vector<Beside> beside = {};
+  std::string anchor = {};
+};
+
+/// Where a sheet is folded across its middle. What follows stands below the fold; what is above it
+/// stays clear of it as long as there is room.
+struct Fold {};
 
 /// Labels and what they stand for, in two columns.
 struct Facts {
@@ -186,6 +202,35 @@ struct Seal {
   bool small = false;  ///< the QR code as small as it can be read, the code in a subhead's type
 };
 
+/// Where people sign, side by side at the foot of their page.
+struct Signatures {
+  struct Place {
+    std::string whose;  ///< "For the bench"
+    std::string name;   ///< stands under the line
+    std::string date;   ///< names the line for the day
+  };
+  std::vector<Place> places;  ///< one or two
+  Text above = {};            ///< what they sign, kept with the lines
+};
+
+/// A label to cut out: a tag, what lies in a bag, a card that is photographed.
+struct Label {
+  std::string number = {};  ///< as large as a photograph wants it; empty: none
+  std::string name = {};    ///< "Bag 1"
+  std::vector<Text> words = {};
+  std::string foot = {};        ///< which reel it belongs to
+  std::string qr_payload = {};  ///< empty: no square code
+  std::string qr_alternative = {};
+  bool hole = false;    ///< where the string goes
+  int ruled_lines = 0;  ///< to write on, under the words
+};
+
+/// Two across, with marks to cut along; each row is as high as its fuller label.
+struct Labels {
+  std::vector<Label> labels;
+  double least_height = 90;  ///< of a row, points
+};
+
 /// What can stand in half the frame's width. Whatever its own width says, it fills the half.
 using HalfBlock = std::variant<Paragraph, Subhead, ChartFigure, Table, Facts, List, Notes, Caution>;
 
@@ -194,10 +239,11 @@ using HalfBlock = std::variant<Paragraph, Subhead, ChartFigure, Table, Facts, Li
 struct Halves {
   std::vector<HalfBlock> left;
   std::vector<HalfBlock> right = {};
+  bool above_fold = false;  ///< stays above the middle of the sheet; what is too much goes on below
 };
 
 using Block = std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry,
-                           Facts, List, Notes, RuledLines, Seal, Tally, Halves>;
+                           Facts, List, Notes, RuledLines, Seal, Tally, Halves, Signatures, Labels, Step, Fold>;
 
 enum class Ledger { none, first, second };
 
@@ -210,6 +256,7 @@ struct Chapter {
   std::string stand_first = {};
   bool starts_page = false;     ///< ledgers do, but in a thin record
   bool keeps_together = false;  ///< begins a page where the rest of one cannot hold all of it
+  bool counted_apart = false;   ///< its pages are counted by themselves: a copy of its own
   std::vector<Block> blocks = {};
 };
 

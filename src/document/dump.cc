@@ -128,6 +128,17 @@ class BlockWriter {
     caption(block.caption);
     out_.back();
   }
+  void operator()(const Step& block) {
+    out_.line("step " + block.number, words_of(block.what));
+    out_.deeper();
+    for (const Entry::Fact& fact : block.facts)
+      out_.line(fact.label, words_of(fact.words));
+    for (const std::string& box : block.boxes)
+      out_.line("box", box);
+    out_.back();
+    inside(block.beside, block.anchor);
+  }
+  void operator()(const Fold& /*block*/) { out_.line("fold"); }
   void operator()(const ChartFigure& block) {
     out_.line(std::string("chart ") + width_name(block.width), block.alternative);
   }
@@ -219,6 +230,26 @@ class BlockWriter {
     out_.back();
   }
   void operator()(const Seal& block) { out_.line("seal", block.code); }
+  void operator()(const Signatures& block) {
+    out_.line("signatures", words_of(block.above));
+    out_.deeper();
+    for (const Signatures::Place& place : block.places)
+      out_.line("- " + place.whose + ": " + place.name + "; " + place.date);
+    out_.back();
+  }
+  void operator()(const Labels& block) {
+    for (const Label& label : block.labels) {
+      out_.line(std::string("label") + (label.hole ? " with a hole" : ""), label.number);
+      out_.deeper();
+      out_.line("name", label.name);
+      for (const Text& words : label.words)
+        out_.line("words", words_of(words));
+      if (label.ruled_lines > 0) out_.line("ruled lines", std::to_string(label.ruled_lines));
+      out_.line("square code", label.qr_payload);
+      out_.line("foot", label.foot);
+      out_.back();
+    }
+  }
 
  private:
   void inside(const std::vector<Beside>& beside, const std::string& anchor) {
@@ -291,7 +322,8 @@ std::string dump(const Document& document) {
     out.line("chapter " + chapter.id + kLedgers[static_cast<int>(chapter.ledger)] +
                  (chapter.starts_page      ? ", starts a page"
                   : chapter.keeps_together ? ", kept together"
-                                           : ""),
+                                           : "") +
+                 (chapter.counted_apart ? ", a copy of its own" : ""),
              chapter.title);
     out.deeper();
     out.line("eyebrow", chapter.eyebrow);

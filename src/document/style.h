@@ -42,9 +42,10 @@ enum class Role {
   seal_code,
   marks_as_read,
   note_mark,
-  tally,  ///< the figures of a statement
+  tally,        ///< the figures of a statement
+  card_number,  ///< so large that it can be read off a photograph
 };
-inline constexpr std::size_t kRoles = static_cast<std::size_t>(Role::tally) + 1;
+inline constexpr std::size_t kRoles = static_cast<std::size_t>(Role::card_number) + 1;
 
 /// The four faces of one family; names are those of the fonts list. An empty name means "the
 /// regular one".

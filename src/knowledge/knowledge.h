@@ -25,6 +25,8 @@ struct PartsEntry {
   base::Decimal exposed;   ///< share of the reel's outside that it shows; 0 inside
   bool consumable = false;
   bool captive_spring = false;
+  std::string freed_by;  ///< the word of the place whose piece holds the spring down; or empty
+  int loose_pieces = 1;  ///< in how many it comes out
 };
 
 /// The places of one kind of reel, in the order of a ledger.

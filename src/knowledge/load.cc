@@ -52,6 +52,8 @@ PartsList parts_list_from(pugi::xml_node root) {
         node.attribute("exposed") ? decimal(node.attribute("exposed")) : base::Decimal{};
     entry.consumable = yes(node.attribute("consumable"));
     entry.captive_spring = yes(node.attribute("captive-spring"));
+    entry.freed_by = node.attribute("freed-by").value();
+    entry.loose_pieces = whole_number(node.attribute("loose-pieces"), 1);
     list.places.push_back(std::move(entry));
   }
   return list;

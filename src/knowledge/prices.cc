@@ -137,6 +137,9 @@ PriceRules rules_from(pugi::xml_node root) {
   rules.condition = attribute(limits, "condition");
   rules.outlier = attribute(limits, "outlier");
   rules.interval = whole(limits, "interval");
+  rules.reach = attribute(limits, "reach");
+  rules.spread = attribute(limits, "spread");
+  rules.most = whole(limits, "most");
   for (const pugi::xml_node node : root.children("adjustment")) {
     rules.adjustments.push_back(
         {node.attribute("of").value(), attribute(node, "percent"), folded(node)});

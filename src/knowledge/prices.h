@@ -67,6 +67,9 @@ struct PriceRules {
   double condition = 30;                ///< most condition number of the standardised columns
   double outlier = 3.5;                 ///< most modified z-score
   int interval = 80;                    ///< per hundred, of the prediction interval
+  double reach = 1;                     ///< steps that a reel may lie beyond the sales
+  double spread = 10;                   ///< most of a range's high end over its low end
+  int most = 10000;                     ///< the newest sales of one model that are used
   std::vector<Adjustment> adjustments;  ///< in the order in which they are made
   std::vector<Purpose> purposes;
 };

@@ -19,6 +19,7 @@ struct Bench {
   std::string contact;              ///< telephone, letter or mail; empty when not given
   std::vector<PersonId> restorers;  ///< the first signs
   Words own_interest;  ///< the bench's own interest in the reel, if any: owns it, buys it, sold it
+  Words terms;         ///< for goods that nobody collects, as the bench prints them on a receipt
 };
 
 /// The readers who may see a person's name and address.

@@ -33,6 +33,8 @@ struct Agreement {
   std::vector<PieceId> pieces_must_stay;
   std::vector<PieceId> pieces_may_leave;  ///< leave to keep or scrap these
   std::optional<base::Money> cost_limit;
+  std::optional<base::Money> estimate_low;
+  std::optional<base::Money> estimate_high;
   Words note;
 };
 
@@ -127,6 +129,9 @@ struct DragStack {
   std::vector<DragWasher> washers;
   bool greased = false;
   std::optional<base::Newtons> setting;  ///< at the line, spool full
+  std::optional<base::Millimetres> spool_full;   ///< across the wound line, spool full
+  std::optional<base::Millimetres> spool_empty;  ///< across the core, or the last line on it
+  std::optional<base::Newtons> line_strength;    ///< of the line it is set for, unknotted
 };
 
 /// How it may be used, for the family and the care card.
@@ -149,6 +154,7 @@ struct HandBack {
 /// One stay at the bench.
 struct Visit {
   VisitId id;
+  std::string number;  ///< the bench's own number of the job: "26-014"; empty: it gives none
   base::EdtfDate taken_in;
   std::optional<PersonId> brought_by;
   std::vector<PersonId> restorers;

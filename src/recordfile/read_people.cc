@@ -14,6 +14,7 @@ void read_bench(const Element& section, Record& record) {
   bench.contact = section.text("contact");
   bench.restorers = section.refs<PersonId>("restorer");
   bench.own_interest = section.words("own-interest");
+  bench.terms = section.words("terms");
 }
 
 void read_people(const Element& section, Record& record) {

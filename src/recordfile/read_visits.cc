@@ -35,6 +35,8 @@ Agreement read_agreement(const Element& one) {
   agreement.pieces_must_stay = one.refs<PieceId>("piece-must-stay");
   agreement.pieces_may_leave = one.refs<PieceId>("piece-may-leave");
   agreement.cost_limit = one.maybe_money("cost-limit");
+  agreement.estimate_low = one.child("estimate").maybe_money("low");
+  agreement.estimate_high = one.child("estimate").maybe_money("high");
   agreement.note = one.words("note");
   return agreement;
 }
@@ -121,6 +123,9 @@ std::optional<DragStack> read_drag(const Element& element) {
   }
   drag.greased = element.yes("greased");
   drag.setting = element.maybe<base::Newtons>("setting");
+  drag.spool_full = element.maybe<base::Millimetres>("spool-full");
+  drag.spool_empty = element.maybe<base::Millimetres>("spool-empty");
+  drag.line_strength = element.maybe<base::Newtons>("line-strength");
   return drag;
 }
 
@@ -147,6 +152,7 @@ std::optional<HandBack> read_hand_back(const Element& element) {
 Visit read_visit(const Element& one) {
   Visit visit;
   visit.id = one.id<VisitId>();
+  visit.number = one.text("number");
   visit.taken_in = one.date("taken-in");
   visit.brought_by = one.maybe_ref<PersonId>("brought-by");
   visit.restorers = one.refs<PersonId>("restorer");

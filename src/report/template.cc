@@ -44,6 +44,7 @@ constexpr std::array<std::pair<std::string_view, Role>, document::kRoles> kRoleN
     {"marks-as-read", Role::marks_as_read},
     {"note-mark", Role::note_mark},
     {"tally", Role::tally},
+    {"card-number", Role::card_number},
 }};
 
 std::string attribute(pugi::xml_node node, const char* name) {

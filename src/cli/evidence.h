@@ -1,0 +1,14 @@
+#pragma once
+
+#include "app/evidence.h"
+
+namespace CLI {
+class App;
+}
+
+namespace winchbook::cli {
+
+/// Adds --because, --mark, --photo and --told-by.
+void add_evidence_options(CLI::App& app, app::Evidence& evidence);
+
+}  // namespace winchbook::cli
