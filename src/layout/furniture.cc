@@ -1,5 +1,7 @@
 #include "layout/furniture.h"
 
+#include <algorithm>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -87,15 +89,19 @@ void add_edge_mark(const LedgerStretch& stretch, const Setting& setting, Page& p
 
 }  // namespace
 
-void add_furniture(const document::Document& document, const std::vector<LedgerStretch>& ledgers,
+void add_furniture(const document::Document& document, const PagesFilled& filled,
                    const Setting& setting, Pages& pages) {
-  for (const LedgerStretch& stretch : ledgers)
+  for (const LedgerStretch& stretch : filled.ledgers)
     add_edge_mark(stretch, setting, pages.pages[stretch.page]);
   const bool bare_cover = document.cover && !document.cover->compact;
+  std::size_t first = 0;
   for (std::size_t i = 0; i < pages.pages.size(); ++i) {
     Page& page = pages.pages[i];
+    const auto next = std::upper_bound(filled.copies.begin(), filled.copies.end(), i);
+    if (next != filled.copies.begin()) first = *std::prev(next);
+    const std::size_t end = next == filled.copies.end() ? pages.pages.size() : *next;
     if (i == 0 && bare_cover) continue;
-    add_folio(document.folio, i + 1, pages.pages.size(), setting, page);
+    add_folio(document.folio, i - first + 1, end - first, setting, page);
   }
 }
 

@@ -24,12 +24,15 @@ base::Result<Pages> lay_out(const document::Document& document, const document::
     flow.place_cover(set_cover(*document.cover, height, section, setting), document.cover->compact);
   }
   const TagType title = document.cover ? TagType::h2 : TagType::h1;
+  std::vector<std::size_t> copies;  // the first page of each that is counted by itself
   for (const document::Chapter& chapter : document.chapters) {
+    flow.finish();
+    if (chapter.counted_apart) copies.push_back(pages.pages.size());
     SetChapter set = set_chapter(chapter, title, root, setting);
     flow.place_chapter(set.furniture, std::move(set.slices));
   }
   flow.finish();
-  add_furniture(document, flow.ledgers(), setting, pages);
+  add_furniture(document, {flow.ledgers(), copies}, setting, pages);
 
   // From here on every position is fixed.
   pages.tags = std::move(tags);

@@ -122,6 +122,7 @@ Length PageFlow::top_of(const Level& level, const Slice& slice) const {
     const Length level_top = level.margin - slice.beside.front().drop;
     if (level_top > top) top = up_to_grid(level_top, line);
   }
+  if (slice.at_foot) top = std::max(top, frame_height() - slice.frame.height);
   return top + head_height(level, slice);
 }
 

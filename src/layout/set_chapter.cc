@@ -8,11 +8,13 @@
 #include "layout/set_beside.h"
 #include "layout/set_entry.h"
 #include "layout/set_figure.h"
+#include "layout/set_labels.h"
 #include "layout/set_list.h"
 #include "layout/set_opening.h"
 #include "layout/set_paragraph.h"
 #include "layout/set_ruled_lines.h"
 #include "layout/set_seal.h"
+#include "layout/set_signatures.h"
 #include "layout/set_table.h"
 #include "layout/set_tally.h"
 
@@ -161,6 +163,25 @@ class BlockSetter {
     slices_.below = setting_.style.line;
   }
 
+  void operator()(const document::Signatures& block) {
+    Slice slice;
+    slice.full = true;
+    slice.at_foot = true;
+    slice.frame = set_signatures(block, section_, setting_);
+    slices_.start_block(setting_.style.line);
+    slices_.add(std::move(slice));
+  }
+
+  void operator()(const document::Labels& block) {
+    slices_.start_block({});
+    for (Frame& row : set_labels(block, section_, setting_)) {
+      Slice slice;
+      slice.full = true;
+      slice.frame = std::move(row);
+      slices_.add(std::move(slice));
+    }
+  }
+
   void operator()(const document::Seal& block) {
     const document::Style& style = setting_.style;
     Slice slice;
@@ -233,6 +254,7 @@ SetChapter set_chapter(const document::Chapter& chapter, TagType title_level, Ta
   const Setting here{setting.style, setting.fonts, setting.language, setting.tags, chapter.id};
   SetChapter set;
   set.furniture = chapter_furniture(chapter, here);
+  set.furniture.starts_page = chapter.starts_page || chapter.counted_apart;
   set.slices.add(set_opening(chapter, title_level, section, here));
   const TagType below = title_level == TagType::h1 ? TagType::h2 : TagType::h3;
   BlockSetter setter(section, below, here, set.slices);

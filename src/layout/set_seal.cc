@@ -114,6 +114,21 @@ std::vector<PathItem::Step> outlines_of(const Modules& modules, Length module) {
   return steps;
 }
 
+/// The code as a figure with words for who cannot see it.
+PathItem drawn_code(const Modules& modules, Length module, const std::string& alternative,
+                    TagId parent, const Setting& setting) {
+  Tag figure;
+  figure.type = TagType::figure;
+  figure.parent = parent;
+  figure.alternative = alternative;
+  PathItem path;
+  path.steps = outlines_of(modules, module);
+  path.filled = true;
+  path.fill = setting.style.ink;
+  path.tag = setting.add_tag(std::move(figure));
+  return path;
+}
+
 }  // namespace
 
 Frame set_seal_code(const document::Seal& seal, TagId parent, const Setting& setting) {
@@ -134,19 +149,19 @@ Frame set_qr_code(const document::Seal& seal, TagId parent, const Setting& setti
     const Modules lighter = encoded(seal.qr_payload, QR_ECLEVEL_L);
     if (fits(lighter)) modules = lighter;
   }
-  Tag figure;
-  figure.type = TagType::figure;
-  figure.parent = parent;
-  figure.alternative = seal.qr_alternative;
-  PathItem path;
-  path.steps = outlines_of(modules, module);
-  path.filled = true;
-  path.fill = setting.style.ink;
-  path.tag = setting.add_tag(std::move(figure));
   Frame frame;
   frame.width = std::max(setting.style.side, module * modules.size);
   frame.height = module * (modules.size + kQuiet);
-  frame.items.emplace_back(std::move(path));
+  frame.items.emplace_back(drawn_code(modules, module, seal.qr_alternative, parent, setting));
+  return frame;
+}
+
+Frame set_square_code(const std::string& payload, const std::string& alternative, Length module,
+                      TagId parent, const Setting& setting) {
+  const Modules modules = encoded(payload, QR_ECLEVEL_M);
+  Frame frame;
+  frame.width = frame.height = module * modules.size;
+  frame.items.emplace_back(drawn_code(modules, module, alternative, parent, setting));
   return frame;
 }
 

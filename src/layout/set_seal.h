@@ -16,4 +16,9 @@ namespace winchbook::layout {
 /// std::invalid_argument when the payload is empty or too long for any QR code.
 [[nodiscard]] Frame set_qr_code(const document::Seal& seal, TagId parent, const Setting& setting);
 
+/// Any other square code as one drawn figure, with error correction M and modules of that size; as
+/// large as the code, the white around it is the caller's. Throws as above.
+[[nodiscard]] Frame set_square_code(const std::string& payload, const std::string& alternative,
+                                    Length module, TagId parent, const Setting& setting);
+
 }  // namespace winchbook::layout

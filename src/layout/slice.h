@@ -31,6 +31,7 @@ struct Slice {
   bool keep_with_next = false;     ///< no page ends after it
   bool level_with_margin = false;  ///< moves down until its side items can stand level with it
   bool heading = false;            ///< three lines follow it on its page
+  bool at_foot = false;            ///< stands at the foot of its page
   Length above;                    ///< space before it, except at a page's top
   Length shrinkable;               ///< by how much its picture may be made lower
   int head = -1;                   ///< index into `Slices::heads`: repeated when it begins a page
