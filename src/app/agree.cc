@@ -6,6 +6,7 @@
 
 #include "app/find_named.h"
 #include "app/open_visit.h"
+#include "app/sums.h"
 
 namespace winchbook::app {
 namespace {
@@ -43,6 +44,12 @@ base::Diagnostics add_agreement(Draft& draft, pugi::xml_node agreement,
   add_parts("piece-must-stay", request.parts_must_stay);
   add_parts("piece-may-leave", request.parts_may_leave);
   draft.add_if(agreement, "cost-limit", request.limit);
+  if (!request.estimate.empty()) {
+    const Sums sums = read_sums(request.estimate);
+    const pugi::xml_node estimate = draft.add(agreement, "estimate");
+    draft.add(estimate, "low", sums.low);
+    draft.add_if(estimate, "high", sums.high);
+  }
   draft.add_words(agreement, "note", request.note);
   return faults;
 }

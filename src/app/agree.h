@@ -19,6 +19,7 @@ struct AgreeRequest {
   std::vector<std::string> parts_must_stay;  ///< parts as they were named
   std::vector<std::string> parts_may_leave;  ///< leave to keep or scrap these
   std::string limit;                         ///< "180 GBP"
+  std::string estimate;                      ///< "30 to 40 GBP"
   std::string note;
   std::string promised_by;               ///< EDTF; of the visit
   std::vector<std::string> waiting_for;  ///< of the visit: what the work waits for

@@ -8,6 +8,7 @@
 
 #include "app/find_named.h"
 #include "app/open_visit.h"
+#include "app/sums.h"
 #include "record/enum_words.h"
 
 namespace winchbook::app {
@@ -33,19 +34,10 @@ CourseCost read_cost(std::string_view text) {
   cost.course = trimmed(text.substr(0, colon));
   text.remove_prefix(std::min(colon + 1, text.size()));
   const std::size_t second = std::min(text.find(':'), text.size());
-  const std::string sums = trimmed(text.substr(0, second));
+  const Sums sums = read_sums(text.substr(0, second));
+  cost.low = sums.low;
+  cost.high = sums.high;
   cost.effect = trimmed(text.substr(std::min(second + 1, text.size())));
-  const std::size_t to = sums.find(" to ");
-  if (to == std::string::npos) {
-    cost.low = sums;
-    return cost;
-  }
-  cost.high = trimmed(std::string_view(sums).substr(to + 4));
-  cost.low = trimmed(std::string_view(sums).substr(0, to));
-  const std::size_t currency = cost.high.rfind(' ');
-  if (currency != std::string::npos && cost.low.find(' ') == std::string::npos) {
-    cost.low += cost.high.substr(currency);
-  }
   return cost;
 }
 

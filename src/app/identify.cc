@@ -93,6 +93,7 @@ Change identify(IdentifyRequest request) {
     if (auto faults = set_made(draft, reel, request); !faults.empty()) return faults;
     draft.set_words(reel, "box-and-papers", request.box_and_papers);
     draft.set_words(draft.section("bench"), "own-interest", request.own_interest);
+    draft.set_words(draft.section("bench"), "terms", request.terms);
     if (!request.cover.empty()) {
       const auto photo = find_photo(draft.record(), request.cover);
       if (!photo) return photo.faults();

@@ -26,6 +26,7 @@ struct IdentifyRequest {
   std::string box_and_papers;
   std::string cover;         ///< a photograph as named
   std::string own_interest;  ///< the bench's own interest in the reel
+  std::string terms;         ///< the bench's, for goods that nobody collects
 };
 
 /// Writes it into the record; what is there already is set anew.

@@ -77,6 +77,7 @@ base::Diagnostics add_bench(Draft& draft, const IntakeRequest& request, const So
   draft.add(bench, "place", from.bench.place);
   draft.add_if(bench, "address", from.bench.address);
   draft.add_if(bench, "contact", from.bench.contact);
+  draft.add_words(bench, "terms", record::plain_text(from, from.bench.terms));
   for (const record::PersonId& id : from.bench.restorers) {
     const record::Person* person = record::find(from, id);
     const std::string* name = person == nullptr ? nullptr : record::told(person->name);
@@ -158,7 +159,7 @@ void add_places(Draft& draft, const knowledge::PartsList& list, const IntakeRequ
 bool says_anything(const AgreeRequest& agreed) {
   return !agreed.may_be_done.empty() || !agreed.must_stay.empty() ||
          !agreed.parts_must_stay.empty() || !agreed.parts_may_leave.empty() ||
-         !agreed.limit.empty() || !agreed.note.empty();
+         !agreed.limit.empty() || !agreed.estimate.empty() || !agreed.note.empty();
 }
 
 pugi::xml_node add_visit(Draft& draft, const IntakeRequest& request, const std::string& owner,
@@ -175,6 +176,7 @@ pugi::xml_node add_visit(Draft& draft, const IntakeRequest& request, const std::
   if (!request.wish.empty()) draft.add_paragraphs(draft.add(wishes, "words"), request.wish);
   for (const record::Matter one : request.ranking)
     draft.add(wishes, "ranking", record::word_of(one));
+  draft.add_if(visit, "number", request.number);
   draft.add_if(visit, "promised-by", request.promised_by);
   return visit;
 }

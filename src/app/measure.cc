@@ -64,8 +64,18 @@ base::Diagnostics set_drag(Draft& draft, const MeasureRequest& request) {
     }
     draft.add(drag, "greased", request.greased ? "yes" : "no");
   }
-  if (!request.setting.empty()) draft.set(drag, "setting", request.setting);
+  for (const auto& [name, text] :
+       {std::pair{"setting", &request.setting}, std::pair{"spool-full", &request.spool_full},
+        std::pair{"spool-empty", &request.spool_empty},
+        std::pair{"line-strength", &request.line_strength}}) {
+    if (!text->empty()) draft.set(drag, name, *text);
+  }
   return {};
+}
+
+bool of_drag(const MeasureRequest& request) {
+  return !request.washers.empty() || !request.setting.empty() || !request.spool_full.empty() ||
+         !request.spool_empty.empty() || !request.line_strength.empty();
 }
 
 }  // namespace
@@ -98,11 +108,15 @@ Change measure(MeasureRequest request) {
       draft.set(capacity, "source", request.source);
       tell(fmt::format("{} m of {} mm line", request.capacity, request.line));
     }
-    if (!request.washers.empty() || !request.setting.empty()) {
+    if (of_drag(request)) {
       if (auto faults = set_drag(draft, request); !faults.empty()) return faults;
       if (!request.washers.empty())
         tell(fmt::format("a drag of {} washers", request.washers.size()));
       if (!request.setting.empty()) tell(fmt::format("drag set to {} N", request.setting));
+      if (!request.spool_full.empty()) tell(fmt::format("spool full {} mm", request.spool_full));
+      if (!request.spool_empty.empty()) tell(fmt::format("spool empty {} mm", request.spool_empty));
+      if (!request.line_strength.empty())
+        tell(fmt::format("line that holds {} N", request.line_strength));
     }
     if (said.empty()) {
       return base::error("nothing is measured",

@@ -25,6 +25,9 @@ struct MeasureRequest {
   std::vector<std::string> washers;
   bool greased = false;  ///< with `washers`
   std::string setting;   ///< N at the line, the spool full
+  std::string spool_full;     ///< mm across the wound line
+  std::string spool_empty;    ///< mm across the core, or the last line on it
+  std::string line_strength;  ///< N
 };
 
 /// Enters the measures; one that is there already is set anew.

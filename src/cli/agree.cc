@@ -43,6 +43,8 @@ Action add_agree(CLI::App& app) {
   app.add_option("--may-leave", options->request.parts_may_leave,
                  "a part that the bench may keep or scrap");
   app.add_option("--limit", options->request.limit, "what it may cost: \"180 GBP\"");
+  app.add_option("--estimate", options->request.estimate,
+                 "what the bench thinks it will cost: \"150 to 180 GBP\"");
   app.add_option("--note", options->request.note, "a note");
   app.add_option("--promised-by", options->request.promised_by, "when the reel is promised");
   app.add_option("--waiting-for", options->request.waiting_for, "what the work waits for");

@@ -53,6 +53,7 @@ Action add_identify(CLI::App& app) {
   app.add_option("--box-and-papers", request.box_and_papers, "what came with it");
   app.add_option("--cover", request.cover, "the photograph for the cover");
   app.add_option("--own-interest", request.own_interest, "the bench's own interest in the reel");
+  app.add_option("--terms", request.terms, "the bench's terms for goods that nobody collects");
   return [options](Surroundings& surroundings) { return tell_identify(*options, surroundings); };
 }
 

@@ -115,6 +115,9 @@ void add_owner_options(CLI::App& app, Options& options) {
                  "the id of that agreement; left out, ag-intake");
   app.add_option("--agreement-note", request.agreed.note, "a note on it");
   app.add_option("--limit", request.agreed.limit, "what it may cost: \"40 GBP\"");
+  app.add_option("--estimate", request.agreed.estimate,
+                 "what the bench thinks it will cost: \"30 to 40 GBP\"");
+  app.add_option("--number", request.number, "the bench's own number of the job: 26-014");
   app.add_option("--how", request.agreed.how, "how that was agreed; left out, in person");
   app.add_flag("--again", options.again, "a further visit of a reel that has its record");
 }

@@ -25,6 +25,9 @@ struct Options {
   std::string line;
   std::string gear_ratio;
   std::string setting;
+  std::string spool_full;
+  std::string spool_empty;
+  std::string line_strength;
 };
 
 /// As it was typed when it is in the record's own unit, so that 74.0 stays 74.0; else reckoned.
@@ -61,9 +64,16 @@ Exit tell_measure(Options options, Surroundings& surroundings) {
   if (!options.gear_ratio.empty()) {
     request.gear_ratio = fmt::format("{:.3f}", measures.ratio("--gear-ratio", options.gear_ratio));
   }
-  if (const auto setting = measures.given("--setting", options.setting, Dimension::force)) {
-    request.setting = in_unit(options.setting, setting->value, "N");
-  }
+  const auto of_drag = [&](std::string_view option, const std::string& typed, Dimension dimension,
+                           std::string_view unit, std::string& into) {
+    if (const auto given = measures.given(option, typed, dimension)) {
+      into = in_unit(typed, given->value, unit);
+    }
+  };
+  of_drag("--setting", options.setting, Dimension::force, "N", request.setting);
+  of_drag("--spool-full", options.spool_full, Dimension::length, "mm", request.spool_full);
+  of_drag("--spool-empty", options.spool_empty, Dimension::length, "mm", request.spool_empty);
+  of_drag("--line-strength", options.line_strength, Dimension::force, "N", request.line_strength);
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   request.on = *day;
@@ -91,6 +101,9 @@ Action add_measure(CLI::App& app) {
       "in mm: \"metal-eared: to-gear 7.4 23.6 0.9\"; to-gear, to-sleeve or free");
   app.add_flag("--greased", options->request.greased, "the drag is greased; left out, dry");
   app.add_option("--setting", options->setting, "what the drag is set to at the line: \"12 N\"");
+  app.add_option("--spool-full", options->spool_full, "across the wound line, the spool full");
+  app.add_option("--spool-empty", options->spool_empty, "across the core, or the last line on it");
+  app.add_option("--line-strength", options->line_strength, "of the line the drag is set for");
   return [options](Surroundings& surroundings) { return tell_measure(*options, surroundings); };
 }
 
