@@ -63,8 +63,25 @@ std::string made_by_of(const FitRequest& request) {
   return request.donor.empty() && request.maker_name.empty() ? "not-determined" : "another";
 }
 
+/// A piece that is in the record and not in the reel is fitted now; its id.
+base::Result<std::string> take_in(Draft& draft, const std::string& said) {
+  const auto found = find_piece(draft.record(), said);
+  if (!found) return found.faults();
+  const Piece& piece = **found;
+  if (piece.now.kind == record::Whereabouts::Kind::fitted) {
+    return base::error_at(draft.loaded().where(piece.id.text),
+                          fmt::format("{} is in the reel already", piece.name),
+                          "name one that is not, or leave --known out for a new part", "tray");
+  }
+  const pugi::xml_node now = draft.need(draft.by_id(piece.id.text), "now");
+  draft.empty(now);
+  draft.add(now, "kind", "fitted");
+  return piece.id.text;
+}
+
 base::Result<std::string> add_piece(Draft& draft, const FitRequest& request,
                                     const std::string& donor) {
+  if (request.known) return take_in(draft, request.name);
   auto id = draft.id_for(request.id, request.name);
   if (!id) return id.faults();
   const pugi::xml_node piece = draft.add_with_id(draft.section("pieces"), "piece", *id);

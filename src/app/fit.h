@@ -12,8 +12,9 @@ namespace winchbook::app {
 /// A part put into the reel that was not born in it.
 struct FitRequest {
   base::Day on;
-  std::string id;    ///< of the part; empty: made from its name
-  std::string name;  ///< "Pinion"
+  std::string id;      ///< of the part; empty: made from its name
+  bool known = false;  ///< it is in the record, `name` as it is named: a spare, or one from a bag
+  std::string name;    ///< "Pinion"
   std::string place;
   std::string instead_of;  ///< the old part; empty: the place was empty
   std::string material;

@@ -38,7 +38,8 @@ Exit tell_fit(Options options, Surroundings& surroundings) {
   Questions questions(surroundings);
   questions.need("NAME", "What is fitted?", options.request.name);
   questions.need("--place", "In which place?", options.request.place);
-  questions.need("--material", "Of what is it?", options.request.material);
+  if (!options.request.known)
+    questions.need("--material", "Of what is it?", options.request.material);
   questions.need("--why", "Why is it fitted?", options.request.why);
   questions.need("--way-back", "How far can it be undone: \"100: Fully.\"?",
                  options.request.way_back);
@@ -62,6 +63,8 @@ Action add_fit(CLI::App& app) {
   add_writing_options(app, options->writing);
   app.add_option("NAME", options->request.name, "what is fitted: \"Pinion\"");
   add_id_option(app, options->request.id);
+  app.add_flag("--known", options->request.known,
+               "it is in the record and not in the reel: a spare, or an old part from its bag");
   app.add_option("--place", options->request.place, "the place it goes into");
   app.add_option("--instead-of", options->request.instead_of,
                  "the old part; left out, the place was empty");
