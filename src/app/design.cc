@@ -102,8 +102,14 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
   auto words = read_words(world, request.language, *schema);
   if (!words) return words.faults();
   if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
-  return Design{std::move(chapters).value(), std::move(style).value(), std::move(words).value(),
-                file, faces_of(*style_document)};
+  document::Style tight = *style;
+  if (chapters->tightens) {
+    auto dense = report::read_style(*style_document, *schema, paper, true);
+    if (!dense) return dense.faults();
+    tight = std::move(dense).value();
+  }
+  return Design{std::move(chapters).value(), std::move(style).value(), std::move(tight),
+                std::move(words).value(),    file,                     faces_of(*style_document)};
 }
 
 Result<text::FontBook> open_fonts(const World& world, const Design& design) {

@@ -25,6 +25,7 @@ struct DesignRequest {
 struct Design {
   report::Template chapters;
   document::Style style;
+  document::Style tight = {};  ///< its dense types, where the template tightens; else the same
   words::Catalogue words;
   std::filesystem::path file;                        ///< the template
   std::map<std::string, base::Location> faces = {};  ///< where the style names each face

@@ -13,6 +13,7 @@
 #include "app/design.h"
 #include "app/edit.h"
 #include "app/editions.h"
+#include "app/reel_code.h"
 #include "app/survivors.h"
 #include "app/weigh.h"
 #include "assess/assessment.h"
@@ -280,6 +281,38 @@ Result<document::Document> write(const World& world, const Made& made,
                         facts, pointer(made.weighed.worth), pointer(made.weighed.courses)});
 }
 
+/// Nothing is given back on paper that has not been handed over.
+Diagnostics faults_of_hand_back(const recordfile::LoadedRecord& full) {
+  const record::Visit* last = record::last_visit(full.record);
+  if (last == nullptr || last->hand_back) return {};
+  return {base::error_at(full.where(last->id.text),
+                         "the reel has not been handed back, so there is nothing to sign for",
+                         "enter it with winchbook handback, then print the receipt",
+                         "not-handed-back")};
+}
+
+/// Of the chapters of the labels, the one that was asked for.
+Diagnostics keep_only(const IssueRequest& request, report::Template& chapters) {
+  constexpr std::pair<std::string_view, std::string_view> kParts[] = {
+      {"tags", "reel-tags"}, {"bags", "bag-labels"}, {"steps", "step-cards"}};
+  for (const auto& [word, section] : kParts) {
+    if (request.only != word) continue;
+    std::erase_if(chapters.sections, [&](const auto& one) { return one.id != section; });
+    if (!chapters.sections.empty()) return {};
+  }
+  return {base::error("only the labels are printed in parts, not the " + request.document,
+                      "leave --only out, or ask for --document labels", "command-only")};
+}
+
+/// At ease; dense where the template wants each chapter on one page and one of them takes more.
+Result<layout::Pages> lay_out(const document::Document& written, const Design& design,
+                              const text::FontBook& fonts) {
+  auto pages = layout::lay_out(written, design.style, fonts);
+  if (!pages || !design.chapters.tightens || pages->pages.size() <= written.chapters.size())
+    return pages;
+  return layout::lay_out(written, design.tight, fonts);
+}
+
 /// A book is not closed over a part that nobody can find.
 Diagnostics faults_of_tray(const recordfile::LoadedRecord& full) {
   Diagnostics faults;
@@ -313,12 +346,18 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   }
   const auto full = recordfile::read(world.files, request.record, world.data / "schemas");
   if (!full) return full.faults();
+  const bool hand_back = request.document == "hand-back-receipt";
+  if (Diagnostics faults = hand_back ? faults_of_hand_back(*full) : Diagnostics{}; !faults.empty())
+    return faults;
   const Diagnostics open_tray =
-      request.document == "keepsake" ? faults_of_tray(*full) : Diagnostics{};
+      hand_back || request.document == "keepsake" ? faults_of_tray(*full) : Diagnostics{};
   if (!open_tray.empty() && request.unaccounted.empty()) return open_tray;
-  const auto design =
+  auto design =
       read_design(world, {request.document, request.design, request.paper, full->record.language});
   if (!design) return design.faults();
+  if (!request.only.empty()) {
+    if (auto faults = keep_only(request, design.value().chapters); !faults.empty()) return faults;
+  }
   const record::Reader reader = request.reader.value_or(design->chapters.reader);
   const bool unusual = reader != design->chapters.reader;
   const fs::path output =
@@ -336,6 +375,7 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
+  edition.value().reel_code = reel_code(full->record);
   const auto weighed = weigh(world, request, shown->record);
   if (!weighed) return weighed.faults();
   const Made made{*full, *shown, *design, *edition, *weighed};
@@ -356,7 +396,7 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   }
   const auto fonts = open_fonts(world, *design);
   if (!fonts) return fonts.faults();
-  const auto pages = layout::lay_out(*written, design->style, *fonts);
+  const auto pages = lay_out(*written, *design, *fonts);
   // A face that is not there lacks every character: the cause is told, not its consequences.
   if (base::has_error(fonts->faults())) return fonts->faults();
   if (!pages) return with_places(pages.faults(), *full);

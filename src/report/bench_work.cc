@@ -112,28 +112,6 @@ void add_work(const Telling& telling, Chapter& chapter) {
   }
 }
 
-std::string reading_of(const Telling& telling, const record::TestResult& result) {
-  using Kind = record::TestResult::Kind;
-  if (result.kind == Kind::not_safe_to_test) return telling.words.say("test.not-safe");
-  if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
-  std::vector<std::string> parts;
-  if (result.reading && result.reading_high) {
-    parts.push_back(
-        telling.words.say("test.range", {{"low", telling.words.number(*result.reading)},
-                                         {"high", telling.words.number(*result.reading_high)}}));
-  } else if (result.reading) {
-    parts.push_back(telling.words.number(*result.reading));
-  }
-  if (!result.words.empty()) parts.push_back(result.words);
-  std::string out;
-  for (const std::string& part : parts)
-    out += (out.empty() ? "" : ", ") + part;
-  if (result.verdict && *result.verdict == record::Verdict::with_care) {
-    out = telling.words.say("test.with-care", {{"reading", out}});
-  }
-  return out;
-}
-
 void add_tests(const Telling& telling, Chapter& chapter) {
   if (telling.visit.findings.tests.empty()) return;
   chapter.blocks.emplace_back(tests_table(telling));
@@ -192,6 +170,31 @@ void add_unaccounted(const Telling& telling, Chapter& chapter) {
 
 }  // namespace
 
+std::string test_reading(const Telling& telling, const record::TestResult& result,
+                         std::string_view unit) {
+  using Kind = record::TestResult::Kind;
+  if (result.kind == Kind::not_safe_to_test) return telling.words.say("test.not-safe");
+  if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
+  const auto number = [&](const base::Decimal& value) {
+    return unit.empty() ? telling.words.number(value) : telling.words.measure(value, unit);
+  };
+  std::vector<std::string> parts;
+  if (result.reading && result.reading_high) {
+    parts.push_back(telling.words.say("test.range", {{"low", telling.words.number(*result.reading)},
+                                                     {"high", number(*result.reading_high)}}));
+  } else if (result.reading) {
+    parts.push_back(number(*result.reading));
+  }
+  if (!result.words.empty()) parts.push_back(result.words);
+  std::string out;
+  for (const std::string& part : parts)
+    out += (out.empty() ? "" : ", ") + part;
+  if (result.verdict && *result.verdict == record::Verdict::with_care) {
+    out = telling.words.say("test.with-care", {{"reading", out}});
+  }
+  return out;
+}
+
 document::Table tests_table(const Telling& telling) {
   document::Table table;
   using Align = document::Column::Align;
@@ -207,8 +210,8 @@ document::Table tests_table(const Telling& telling) {
   table.head.push_back(std::move(head));
   for (const record::Test& test : telling.visit.findings.tests) {
     document::Row row;
-    const std::string before = reading_of(telling, test.before);
-    const std::string after = reading_of(telling, test.after);
+    const std::string before = test_reading(telling, test.before);
+    const std::string after = test_reading(telling, test.after);
     document::Text left;
     left.parts.emplace_back(document::Run{.text = after, .bold = after != before});
     row.cells = {{document::plain(test.what)},

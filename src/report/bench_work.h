@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "report/telling.h"
@@ -18,6 +20,10 @@ void add_short_work(const Telling& telling, const std::vector<const record::Phot
 
 /// What earlier stays at this bench did, in a sentence or two each.
 void add_earlier_visits(const Telling& telling, document::Chapter& chapter);
+
+/// What a test gave, in a few words: "31", or "31 s" with its unit; "not safe to test".
+[[nodiscard]] std::string test_reading(const Telling& telling, const record::TestResult& result,
+                                       std::string_view unit = {});
 
 /// The same tests before and after.
 [[nodiscard]] document::Table tests_table(const Telling& telling);

@@ -39,6 +39,13 @@ constexpr std::array kSections{
     SectionRow{"statement-figures", tell_statement_figures},
     SectionRow{"statement-photographs", tell_statement_photographs},
     SectionRow{"statement-seal", tell_statement_seal},
+    SectionRow{"intake-owner", tell_intake_owner},
+    SectionRow{"intake-bench", tell_intake_bench},
+    SectionRow{"hand-back-owner", tell_hand_back_owner},
+    SectionRow{"hand-back-bench", tell_hand_back_bench},
+    SectionRow{"reel-tags", tell_reel_tags},
+    SectionRow{"bag-labels", tell_bag_labels},
+    SectionRow{"step-cards", tell_step_cards},
 };
 
 }  // namespace

@@ -60,4 +60,19 @@ std::optional<document::Chapter> tell_statement_figures(const Telling& telling);
 std::optional<document::Chapter> tell_statement_photographs(const Telling& telling);
 std::optional<document::Chapter> tell_statement_seal(const Telling& telling);
 
+/// The intake receipt, two copies: what was taken in and what was agreed about it.
+std::optional<document::Chapter> tell_intake_owner(const Telling& telling);
+std::optional<document::Chapter> tell_intake_bench(const Telling& telling);
+/// The hand-back receipt, two copies: what went back, and what was told over the counter. Nothing
+/// before the hand-back.
+std::optional<document::Chapter> tell_hand_back_owner(const Telling& telling);
+std::optional<document::Chapter> tell_hand_back_bench(const Telling& telling);
+
+/// Tags to tie on: the reel, its tray, and each thing that came with it.
+std::optional<document::Chapter> tell_reel_tags(const Telling& telling);
+/// A label a bag with what lies in it; six to be written on while there is none.
+std::optional<document::Chapter> tell_bag_labels(const Telling& telling);
+/// A card a step, to be photographed before it; twelve without words while no step is written.
+std::optional<document::Chapter> tell_step_cards(const Telling& telling);
+
 }  // namespace winchbook::report

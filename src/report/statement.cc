@@ -56,6 +56,21 @@ std::string reel_in_trade(const Telling& telling) {
   return telling.words.say("seal.reel-is", {{"reel", name}, {"serial", reel.serial}});
 }
 
+std::string kind_and_maker(const Telling& telling) {
+  const record::MakerStatement& maker = telling.record.reel.maker;
+  using Kind = record::MakerStatement::Kind;
+  const words::Argument kind{
+      "kind",
+      telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)))};
+  if (maker.kind == Kind::not_determined || maker.name.empty())
+    return telling.words.say("statement.kind-only", {kind});
+  const char* form = maker.kind == Kind::attributed ? "attributed"
+                     : maker.place.empty()          ? "made"
+                                                    : "made-at";
+  return telling.words.say("statement.kind-and-maker",
+                           {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
+}
+
 std::size_t standing_faults(const Telling& telling) {
   const auto& faults = telling.visit.findings.faults;
   return static_cast<std::size_t>(

@@ -30,6 +30,9 @@ namespace winchbook::report {
 /// "Skerry No. 40, serial H 4417": what a stranger calls it; its own name where neither is known.
 [[nodiscard]] std::string reel_in_trade(const Telling& telling);
 
+/// "A sea reel by Harroway Reel Works of Port Ellery."
+[[nodiscard]] std::string kind_and_maker(const Telling& telling);
+
 /// How many named faults stand as it is left.
 [[nodiscard]] std::size_t standing_faults(const Telling& telling);
 

@@ -38,6 +38,19 @@ char meant(char typed) {
   return kSymbols.find(upper) == std::string_view::npos ? '\0' : upper;
 }
 
+/// The first characters of a digest, five bits each, and the check character that fits them.
+std::string code_of(const Digest& digest, std::size_t characters) {
+  std::string code;
+  for (std::size_t i = 0; i < characters; ++i) {
+    const std::size_t bit = 5 * i;
+    const unsigned two_bytes =
+        static_cast<unsigned>(digest[bit / 8] << 8U) | static_cast<unsigned>(digest[bit / 8 + 1]);
+    code += kSymbols[(two_bytes >> (11 - bit % 8)) & 31U];
+  }
+  code += kSymbols[times_x(check_sum(code))];
+  return code;
+}
+
 }  // namespace
 
 std::string short_code(const Sealed& sealed) {
@@ -48,16 +61,12 @@ std::string short_code(const Sealed& sealed) {
     }
     line += *field + '\n';
   }
-  const Digest digest = fingerprint(line);
-  std::string code;
-  for (std::size_t i = 0; i < kDataCharacters; ++i) {
-    const std::size_t bit = 5 * i;
-    const unsigned two_bytes =
-        static_cast<unsigned>(digest[bit / 8] << 8U) | static_cast<unsigned>(digest[bit / 8 + 1]);
-    code += kSymbols[(two_bytes >> (11 - bit % 8)) & 31U];
-  }
-  code += kSymbols[times_x(check_sum(code))];
-  return code;
+  return code_of(fingerprint(line), kDataCharacters);
+}
+
+std::string tag_code(std::string_view bytes) {
+  constexpr std::size_t kTagCharacters = 7;
+  return code_of(fingerprint(bytes), kTagCharacters);
 }
 
 std::string grouped(std::string_view code) {

@@ -36,19 +36,6 @@ std::string kind_of(const Telling& telling) {
   return telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)));
 }
 
-/// "A sea reel by Harroway Reel Works of Port Ellery."
-std::string what_it_is(const Telling& telling) {
-  const MakerStatement& maker = telling.record.reel.maker;
-  const words::Argument kind{"kind", kind_of(telling)};
-  if (maker.kind == MakerStatement::Kind::not_determined || maker.name.empty())
-    return telling.words.say("statement.kind-only", {kind});
-  const char* form = maker.kind == MakerStatement::Kind::attributed ? "attributed"
-                     : maker.place.empty()                          ? "made"
-                                                                    : "made-at";
-  return telling.words.say("statement.kind-and-maker",
-                           {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
-}
-
 /// When it was made, in a sentence: by its marks, or as the bench wrote it.
 std::string when_made(const Telling& telling) {
   if (std::string none = no_year_fits(telling); !none.empty())
@@ -67,7 +54,7 @@ std::string when_made(const Telling& telling) {
 std::string answer(const Telling& telling) {
   const assess::VisitAssessment* last = telling.assessment.last();
   const bool parts = last != nullptr && !last->originality.rows.empty();
-  return joined({what_it_is(telling), when_made(telling),
+  return joined({kind_and_maker(telling), when_made(telling),
                  parts ? ledger_answer(telling, last->originality) : "",
                  telling.counted("statement.faults-stand", standing_faults(telling))});
 }

@@ -1,0 +1,365 @@
+#include <algorithm>
+#include <utility>
+
+#include "record/enum_words.h"
+#include "report/bench_work.h"
+#include "report/fitting_words.h"
+#include "report/receipts.h"
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::Text;
+using record::Piece;
+using record::TrayLine;
+using record::Visit;
+using record::Whereabouts;
+using Kind = Whereabouts::Kind;
+
+/// Contents and spares that go back out of any bag, and what the note says of where they are.
+std::vector<Text> with_it(const Telling& telling) {
+  std::vector<Text> lines;
+  for (const Piece& piece : telling.record.pieces) {
+    const bool travels = piece.now.kind == Kind::with_reel || piece.now.kind == Kind::to_owner;
+    const bool part = piece.role == record::PieceRole::part;
+    if (part && piece.now.kind != Kind::to_owner) continue;
+    const bool earlier =
+        piece.now.since && base::surely_before(*piece.now.since, telling.visit.taken_in);
+    if (!travels || (part && earlier)) continue;
+    Text line = document::plain(name_and_count(telling, piece) + ".");
+    if (!piece.now.note.empty()) {
+      line.parts.emplace_back(document::Run{" "});
+      append(line, telling.text(piece.now.note));
+    }
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+/// Every bag that went back, in the order it was written down, with what lies in it.
+std::optional<document::Table> bags(const Telling& telling) {
+  const auto& labels = telling.visit.hand_back->bags;
+  if (labels.empty()) return std::nullopt;
+  document::Table table;
+  table.width = document::Width::main;
+  table.summary = telling.words.say("hand-back.bags-summary");
+  table.columns = {{document::Column::Align::words, 66, true}, {}};
+  table.head = {{{{document::plain(telling.words.say("hand-back.bag"))},
+                  {document::plain(telling.words.say("hand-back.in-it"))}}}};
+  for (const std::string& label : labels) {
+    std::vector<std::string> names;
+    for (const Piece& piece : telling.record.pieces) {
+      if (piece.now.kind == Kind::bagged && piece.now.bag == label)
+        names.push_back(name_and_count(telling, piece));
+    }
+    std::string held;
+    for (const std::string& name : names)
+      held += (held.empty() ? "" : "; ") + name;
+    if (held.empty()) held = telling.words.say("hand-back.not-recorded");
+    table.rows.push_back({{{document::plain(telling.words.capitalised(label))},
+                           {document::plain(std::move(held))}}});
+  }
+  return table;
+}
+
+struct Gone {
+  Kind kind;
+  int TrayLine::*counted;
+  const char* key;
+};
+
+std::string leave_words(const Telling& telling, const Piece& piece) {
+  if (!piece.now.leave) return "";
+  for (const Visit& visit : telling.record.visits) {
+    for (const record::Agreement& one : visit.agreements) {
+      if (one.id == *piece.now.leave)
+        return telling.words.say("hand-back.with-leave", {{"date", telling.words.date(one.on)}});
+    }
+  }
+  return "";
+}
+
+/// What does not go back: kept by the bench or scrapped with leave, lost.
+std::vector<Text> stays_away(const Telling& telling) {
+  constexpr Gone kGone[] = {
+      {Kind::kept_by_bench, &TrayLine::kept_by_bench, "hand-back.kept"},
+      {Kind::scrapped, &TrayLine::scrapped, "hand-back.scrapped"},
+      {Kind::lost, &TrayLine::lost, "hand-back.lost"},
+  };
+  std::vector<Text> lines;
+  for (const Gone& gone : kGone) {
+    for (const Piece& piece : telling.record.pieces) {
+      int count = 0;
+      for (const TrayLine& line : telling.visit.tray) {
+        if (line.piece == piece.id) count += line.*gone.counted;
+      }
+      const bool here =
+          piece.now.since && !base::surely_before(*piece.now.since, telling.visit.taken_in);
+      // Without a line of the tray the piece itself says where it went.
+      if (count == 0 && piece.now.kind == gone.kind && here) count = piece.count;
+      if (count == 0) continue;
+      const std::string leave = gone.kind == Kind::lost ? "" : leave_words(telling, piece);
+      lines.push_back(document::plain(
+          joined({telling.words.say(gone.key, {{"name", name_and_count(telling, piece, count)}}),
+                  leave})));
+    }
+  }
+  return lines;
+}
+
+/// What was put in, and where it came from.
+std::vector<Text> fitted(const Telling& telling) {
+  std::vector<Text> lines;
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return lines;
+  for (const auto& lettered : last->originality.second_ledger) {
+    const record::Fitting* fitting = find(telling.record, lettered.fitting);
+    const Piece* piece = fitting == nullptr ? nullptr : find(telling.record, fitting->piece);
+    if (piece == nullptr || fitting->visit != telling.visit.id) continue;
+    lines.push_back(document::plain(telling.words.say(
+        "hand-back.fitted-is",
+        {{"name", name_and_count(telling, *piece)}, {"donor", donor_words(telling, *piece)}})));
+  }
+  return lines;
+}
+
+std::vector<Text> not_put_right(const Telling& telling) {
+  std::vector<Text> lines;
+  std::string faults;
+  for (const record::Fault& fault : telling.visit.findings.faults) {
+    if (!fault.left) continue;
+    const std::string gravity =
+        telling.words.say("severity." + std::string(record::word_of(*fault.left)));
+    faults += (faults.empty() ? "" : "; ") +
+              telling.words.say("receipt.fault", {{"name", fault.name}, {"gravity", gravity}});
+  }
+  if (!faults.empty()) {
+    lines.push_back(document::plain(telling.words.say(
+        "hand-back.faults-stay", {{"names", telling.words.capitalised(faults)}})));
+  }
+  for (const record::Words& one : telling.visit.not_put_right)
+    lines.push_back(telling.text(one));
+  return lines;
+}
+
+std::string tests(const Telling& telling) {
+  std::string out;
+  for (const record::Test& test : telling.visit.findings.tests) {
+    if (test.after.kind == record::TestResult::Kind::not_tested) continue;
+    out += (out.empty() ? "" : "; ") +
+           telling.words.say(
+               "hand-back.test",
+               {{"test", test.what}, {"reading", test_reading(telling, test.after, test.unit)}});
+  }
+  return out.empty() ? telling.words.say("hand-back.not-tested") : out + ".";
+}
+
+std::string decision(const Telling& telling) {
+  const auto& advice = telling.visit.advice;
+  if (!advice || !advice->chosen) return "";
+  const auto course = [&](record::Course one) {
+    return telling.words.say("course." + std::string(record::word_of(one)));
+  };
+  const std::string who =
+      advice->chosen_by ? telling.name(*advice->chosen_by) : telling.words.say("receipt.the-owner");
+  const char* same = !advice->advised ? "none" : *advice->advised == *advice->chosen ? "yes" : "no";
+  return telling.words.say(
+      "hand-back.chose", {{"name", who},
+                          {"course", course(*advice->chosen)},
+                          {"date", advice->chosen_on ? telling.words.date(*advice->chosen_on) : ""},
+                          {"dated", advice->chosen_on ? "yes" : "no"},
+                          {"same", same},
+                          {"advised", advice->advised ? course(*advice->advised) : ""}});
+}
+
+/// Sums by currency, in the order in which the currencies come.
+void add_to(std::vector<base::Money>& sums, const std::optional<base::Money>& more) {
+  if (!more) return;
+  for (base::Money& sum : sums) {
+    if (sum.currency != more->currency) continue;
+    sum.amount = sum.amount + more->amount;
+    return;
+  }
+  sums.push_back(*more);
+}
+
+std::string sums_in_words(const Telling& telling, const std::vector<base::Money>& sums) {
+  std::vector<std::string> words;
+  for (const base::Money& sum : sums)
+    words.push_back(telling.words.money(sum));
+  return telling.words.list(words);
+}
+
+/// What was agreed last, and what the record has of hours and of what was bought.
+std::string cost(const Telling& telling) {
+  std::vector<std::string> said;
+  const record::Agreement* last = nullptr;
+  for (const record::Agreement& one : telling.visit.agreements) {
+    if (one.cost_limit) last = &one;
+  }
+  if (last != nullptr) {
+    said.push_back(telling.words.say(
+        "hand-back.agreed-cost",
+        {{"sum", telling.words.money(*last->cost_limit)}, {"date", telling.words.date(last->on)}}));
+  }
+  base::Decimal hours;
+  std::vector<base::Money> parts;
+  std::vector<base::Money> donors;
+  for (const record::Work& work : telling.visit.work) {
+    if (work.hours) hours = hours + work.hours->value;
+    add_to(parts, work.parts_cost);
+  }
+  for (const record::Donor& donor : telling.record.donors) {
+    if (donor.acquired && !base::surely_before(*donor.acquired, telling.visit.taken_in))
+      add_to(donors, donor.cost);
+  }
+  if (base::Decimal() < hours)
+    said.push_back(telling.words.say("hand-back.hours", {{"hours", telling.words.number(hours)}}));
+  if (!parts.empty()) {
+    said.push_back(
+        telling.words.say("hand-back.parts-cost", {{"sum", sums_in_words(telling, parts)}}));
+  }
+  if (!donors.empty()) {
+    said.push_back(
+        telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, donors)}}));
+  }
+  return said.empty() ? telling.words.say("receipt.cost.none") : joined(said);
+}
+
+std::string next(const Telling& telling) {
+  const Visit& visit = telling.visit;
+  const auto& words = telling.words;
+  return joined(
+      {visit.next_service
+           ? words.say("hand-back.next-service", {{"date", words.date(*visit.next_service)}})
+           : "",
+       visit.review_by ? words.say("care.review-by", {{"date", words.date(*visit.review_by)}})
+                       : ""});
+}
+
+void add_sentences(const Telling& telling, const std::vector<record::Words>& sentences,
+                   Text& into) {
+  for (const record::Words& one : sentences) {
+    if (!into.empty()) into.parts.emplace_back(document::Run{" "});
+    append(into, telling.text(one));
+  }
+}
+
+/// How it may be used and kept, as it was told over the counter.
+Text counsel(const Telling& telling) {
+  Text out;
+  if (const auto& care = telling.visit.care) {
+    std::string line;
+    if (care->drag_high) {
+      line =
+          care->drag_low
+              ? telling.words.say("hand-back.drag",
+                                  {{"low", telling.words.number(care->drag_low->value)},
+                                   {"high", telling.words.measure(care->drag_high->value, "N")}})
+              : telling.words.say("hand-back.drag-most",
+                                  {{"high", telling.words.measure(care->drag_high->value, "N")}});
+    }
+    const std::string which =
+        care->line.empty() ? "" : telling.words.say("care.line", {{"line", care->line}});
+    out = document::plain(joined({line, which}));
+    add_sentences(telling, care->fish, out);
+    add_sentences(telling, care->keep, out);
+  }
+  return out;
+}
+
+/// What must not be asked of it, first; then what was said when it was handed over.
+std::vector<document::Beside> cautions(const Telling& telling) {
+  std::vector<document::Beside> out;
+  std::string limits;
+  for (const record::Test& test : telling.visit.findings.tests) {
+    if (test.after.kind != record::TestResult::Kind::not_safe_to_test) continue;
+    limits +=
+        (limits.empty() ? "" : " ") +
+        telling.words.say("hand-back.not-safe",
+                          {{"test", test.what},
+                           {"limited", test.after.load_limit ? "yes" : "no"},
+                           {"limit", test.after.load_limit
+                                         ? telling.words.measure(test.after.load_limit->value, "N")
+                                         : ""}});
+  }
+  if (!limits.empty()) {
+    out.emplace_back(
+        document::Caution{telling.words.say("test.not-safe"), document::plain(limits)});
+  }
+  if (telling.visit.care) {
+    for (const record::Caution& one : telling.visit.care->cautions)
+      out.emplace_back(telling.caution(one));
+  }
+  if (auto hazards = hazards_by_name(telling)) out.emplace_back(std::move(*hazards));
+  return out;
+}
+
+/// What came off and is not accounted for, by name, with the bench's reason for handing it back.
+std::string unaccounted(const Telling& telling) {
+  std::vector<std::string> names;
+  for (const TrayLine& line : telling.visit.tray) {
+    const int away = line.taken_off + line.found_loose - line.refitted - line.bagged -
+                     line.to_owner - line.kept_by_bench - line.lost - line.scrapped;
+    const Piece* piece = find(telling.record, line.piece);
+    if (away != 0 && piece != nullptr) names.push_back(name_and_count(telling, *piece, away));
+  }
+  return telling.words.say("hand-back.unaccounted-is", {{"names", telling.words.list(names)},
+                                                        {"reason", telling.edition.unaccounted}});
+}
+
+/// Under the bags, or under what goes with the reel where there are none.
+void add_work(const Telling& telling, document::Chapter& chapter) {
+  ReceiptFacts facts(telling);
+  facts.add_lines("hand-back.stays-away", stays_away(telling), "hand-back.nothing-kept");
+  if (!telling.edition.unaccounted.empty()) {
+    facts.add("hand-back.unaccounted", unaccounted(telling));
+  }
+  facts.add_lines("hand-back.fitted", fitted(telling), "hand-back.nothing-fitted");
+  facts.add_lines("hand-back.not-put-right", not_put_right(telling), "hand-back.all-put-right");
+  facts.add("hand-back.tests", tests(telling));
+  facts.add("hand-back.decision", decision(telling));
+  facts.add("receipt.cost", cost(telling));
+  facts.add("hand-back.next", next(telling));
+  facts.add("hand-back.counsel", counsel(telling));
+  chapter.blocks.emplace_back(std::move(facts.facts()));
+}
+
+std::optional<document::Chapter> tell(const Telling& telling, Copy copy) {
+  const Visit& visit = telling.visit;
+  if (!visit.hand_back) return std::nullopt;
+  document::Chapter chapter = receipt_chapter(telling, "hand-back", copy);
+  const auto& to = visit.hand_back->to ? visit.hand_back->to : visit.brought_by;
+  const std::string date = telling.words.date(visit.hand_back->on);
+  const std::string who = to ? telling.name(*to) : telling.words.say("receipt.nobody-named");
+  chapter.stand_first = telling.words.say(
+      "hand-back.answer", {{"name", who}, {"date", date}, {"bags", visit.hand_back->bags.size()}});
+  ReceiptFacts first(telling);
+  first.add("receipt.reel", reel_and_model(telling));
+  first.add_lines("receipt.with-it", with_it(telling), "receipt.nothing-with-it");
+  first.add("hand-back.note", telling.text(visit.hand_back->note));
+  if (visit.hand_back->bags.empty())
+    first.add("hand-back.bags", telling.words.say("hand-back.no-bags"));
+  first.facts().beside = receipt_margin(telling, record::Stage::as_left, "receipt.received-by", to);
+  for (document::Beside& caution : cautions(telling))
+    first.facts().beside.push_back(std::move(caution));
+  chapter.blocks.emplace_back(std::move(first.facts()));
+  if (auto table = bags(telling)) chapter.blocks.emplace_back(std::move(*table));
+  add_work(telling, chapter);
+  chapter.blocks.emplace_back(
+      receipt_signatures(telling, "hand-back.sign", "receipt.received-by", to));
+  return chapter;
+}
+
+}  // namespace
+
+std::optional<document::Chapter> tell_hand_back_owner(const Telling& telling) {
+  return tell(telling, Copy::owner);
+}
+
+std::optional<document::Chapter> tell_hand_back_bench(const Telling& telling) {
+  return tell(telling, Copy::bench);
+}
+
+}  // namespace winchbook::report
