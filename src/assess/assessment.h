@@ -2,9 +2,11 @@
 
 #include <vector>
 
+#include "assess/care/care.h"
 #include "assess/condition/condition.h"
 #include "assess/dating/dating.h"
 #include "assess/originality/originality.h"
+#include "assess/strip/strip.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
 
@@ -15,6 +17,8 @@ struct VisitAssessment {
   record::VisitId visit;
   originality::Finding originality;
   condition::Finding condition;
+  strip::Finding strip;
+  care::Finding care;
 };
 
 /// Every question's answer, visit by visit, earliest first. The last visit is the one being told.

@@ -10,10 +10,14 @@
 #include "base/decimal.h"
 #include "base/files.h"
 #include "base/result.h"
+#include "knowledge/care.h"
 #include "knowledge/makers.h"
 #include "knowledge/marks.h"
 
 namespace winchbook::knowledge {
+
+/// What a place is lubricated with as the reel goes together (common practice).
+enum class Lubricant { none, oil, grease };
 
 /// A place as the trade finds it on reels of one kind.
 struct PartsEntry {
@@ -27,6 +31,7 @@ struct PartsEntry {
   bool captive_spring = false;
   std::string freed_by;  ///< the word of the place whose piece holds the spring down; or empty
   int loose_pieces = 1;  ///< in how many it comes out
+  Lubricant lubricant = Lubricant::none;
 };
 
 /// The places of one kind of reel, in the order of a ledger.
@@ -126,14 +131,15 @@ struct Knowledge {
   CorrosionTable corrosion;
   Marks marks;
   std::vector<Maker> makers;
+  CareTable care;
 };
 
 /// The parts list of a reel kind ("fly-reel"), or null.
 [[nodiscard]] const PartsList* parts_list(const Knowledge& knowledge, std::string_view reel_kind);
 
-/// Reads `shared/parts/*.xml`, `shared/grading/grading.xml`, `shared/marks/` and `shared/makers/`
-/// below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all files, with their
-/// places. With a reel kind ("fly-reel") only that kind's parts list is read.
+/// Reads `shared/parts/*.xml`, `shared/grading/grading.xml`, `shared/marks/`, `shared/makers/` and
+/// `shared/care/` below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all
+/// files, with their places. With a reel kind ("fly-reel") only that kind's parts list is read.
 [[nodiscard]] base::Result<Knowledge> load(const base::Files& files,
                                            const std::filesystem::path& data,
                                            std::string_view reel_kind = {});

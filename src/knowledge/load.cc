@@ -54,6 +54,9 @@ PartsList parts_list_from(pugi::xml_node root) {
     entry.captive_spring = yes(node.attribute("captive-spring"));
     entry.freed_by = node.attribute("freed-by").value();
     entry.loose_pieces = whole_number(node.attribute("loose-pieces"), 1);
+    const std::string_view lubricant = node.attribute("lubricant").value();
+    if (lubricant == "oil") entry.lubricant = Lubricant::oil;
+    if (lubricant == "grease") entry.lubricant = Lubricant::grease;
     list.places.push_back(std::move(entry));
   }
   return list;
@@ -209,6 +212,7 @@ class Loader {
   void marks_below(const std::filesystem::path& data) {
     take(load_marks(files_, data), knowledge_.marks);
     take(load_makers(files_, data), knowledge_.makers);
+    take(load_care(files_, data), knowledge_.care);
   }
 
   base::Result<Knowledge> done() && {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "layout/columns.h"
+#include "layout/shapes.h"
 
 namespace winchbook::layout {
 namespace {
@@ -12,6 +13,9 @@ using base::points;
 
 constexpr int kLeastLines = 6;  // that columns begin with at the foot of a page
 constexpr Length kBetweenNotes = points(7.5);
+constexpr Length kFromFold = points(15);
+constexpr Length kEdge = points(14);        // what a printer leaves blank
+constexpr Length kMark = points(24);        // of a fold, in the paper's margin
 constexpr Length kUnderMargin = points(3);  // what reaches into the margin keeps clear of it
 
 Length up_to_grid(Length y, Length line) {
@@ -73,6 +77,33 @@ void PageFlow::new_page() {
     level_.margin_foot = furniture_.continued_margin;
   }
   place_waiting();
+}
+
+Length PageFlow::foot_for(const Slice& slice, Length top) const {
+  const document::Paper& paper = setting_.style.paper;
+  const Length fold = paper.height / 2 - paper.top - kFromFold;
+  return slice.fold == Slice::Fold::above && top < fold ? fold : frame_height();
+}
+
+void PageFlow::cross_fold() {
+  const document::Paper& paper = setting_.style.paper;
+  const Length fold = paper.height / 2 - paper.top;
+  if (level_.main > fold || level_.at_top) return;
+  const Point corner = frame_corner();
+  Frame marks;
+  const Stroke stroke{points(0.5), setting_.style.ink2, {points(3), points(2)}};
+  const auto mark = [&](Point from, Point to) {
+    marks.items.emplace_back(drawn_line({from.x - corner.x, from.y - corner.y},
+                                        {to.x - corner.x, to.y - corner.y}, stroke, kArtifact));
+  };
+  const Point middle{paper.width / 2, paper.height / 2};
+  mark({kEdge, middle.y}, {kEdge + kMark, middle.y});
+  mark({paper.width - kEdge - kMark, middle.y}, {paper.width - kEdge, middle.y});
+  mark({middle.x, kEdge}, {middle.x, kEdge + kMark});
+  mark({middle.x, paper.height - kEdge - kMark}, {middle.x, paper.height - kEdge});
+  draw(marks, {});
+  level_.main = level_.margin = level_.margin_foot = fold + kFromFold;
+  level_.at_top = false;
 }
 
 void PageFlow::place_waiting() {
@@ -209,6 +240,7 @@ void PageFlow::put_beside(std::vector<SideItem>& items, Length top) {
 }
 
 void PageFlow::put(Slice& slice) {
+  if (slice.fold == Slice::Fold::here) return cross_fold();
   if (!slice.columns.empty()) return place_columns(slice);
   const Length top = top_of(level_, slice);
   const Length head = head_height(level_, slice);
@@ -256,9 +288,11 @@ void PageFlow::place_columns(Slice& slice) {
   std::vector<SliceColumn> columns = std::exchange(slice.columns, {});
   while (true) {
     const Length top = top_of(level_, slice);
-    const Length room = frame_height() - top;
+    const Length foot = foot_for(slice, top);
+    const Length room = foot - top;
     const bool must = level_.at_top && !margin_is_taken();
-    const bool little = room < setting_.style.line * kLeastLines && slice.frame.height > room;
+    const bool little = foot == frame_height() && room < setting_.style.line * kLeastLines &&
+                        slice.frame.height > room;
     std::optional<TakenColumns> taken;
     if (must || !little) taken = take_columns(columns, room, must);
     if (taken) {
@@ -274,7 +308,11 @@ void PageFlow::place_columns(Slice& slice) {
       put(slice);
     }
     if (all_taken(columns)) return;
-    new_page();
+    if (foot < frame_height()) {
+      cross_fold();
+    } else {
+      new_page();
+    }
   }
 }
 

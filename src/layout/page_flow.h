@@ -75,6 +75,10 @@ class PageFlow {
   void place_columns(Slice& slice);
   void put(Slice& slice);
   void put_beside(std::vector<SideItem>& items, Length top);
+  /// The foot of what may stand on this page from `top` on: the fold, where the slice stays above.
+  [[nodiscard]] Length foot_for(const Slice& slice, Length top) const;
+  /// Marks the fold of this page and goes on below it; nothing where that is past.
+  void cross_fold();
   void draw(const Frame& frame, Point at);
 
   const Setting& setting_;

@@ -15,6 +15,7 @@
 #include "layout/set_ruled_lines.h"
 #include "layout/set_seal.h"
 #include "layout/set_signatures.h"
+#include "layout/set_step.h"
 #include "layout/set_table.h"
 #include "layout/set_tally.h"
 
@@ -68,6 +69,7 @@ class BlockSetter {
   void set(const Block& block) {
     const bool entry = std::holds_alternative<document::Entry>(block);
     if (!entry) close_entries();
+    if (!std::holds_alternative<document::Step>(block)) close_steps();
     std::visit(*this, block);
     const auto* paragraph = std::get_if<document::Paragraph>(&block);
     after_text_ =
@@ -85,6 +87,30 @@ class BlockSetter {
     slices_.below = setting_.style.line;
   }
 
+  /// The rule under the last step of a run.
+  void close_steps() {
+    if (std::exchange(steps_, kArtifact) == kArtifact) return;
+    Frame& last = slices_.slices.back().frame;
+    PathItem rule = step_rule(setting_);
+    for (PathItem::Step& step : rule.steps)
+      step.to.y += last.height;
+    last.items.emplace_back(std::move(rule));
+    slices_.below = setting_.style.line;
+  }
+
+  void operator()(const document::Step& block) {
+    if (steps_ == kArtifact) {
+      slices_.start_block(setting_.style.line);
+      steps_ = setting_.add_tag({.type = TagType::list, .parent = section_, .numbered = true});
+    }
+    add_step(block, steps_, setting_, slices_);
+  }
+  void operator()(const document::Fold& /*block*/) {
+    Slice slice;
+    slice.full = true;
+    slice.fold = Slice::Fold::here;
+    slices_.add(std::move(slice));
+  }
   void operator()(const document::Paragraph& block) {
     add_paragraph(block, after_text_, section_, setting_, slices_);
   }
@@ -158,6 +184,7 @@ class BlockSetter {
     }
     slice.frame.width = setting_.style.frame_width();
     slice.frame.height = height_of(slice.columns);
+    if (block.above_fold) slice.fold = Slice::Fold::above;
     slices_.start_block(setting_.style.line);
     slices_.add(std::move(slice));
     slices_.below = setting_.style.line;
@@ -243,6 +270,7 @@ class BlockSetter {
   Slices& slices_;
   bool after_text_ = false;
   bool after_entry_ = false;
+  TagId steps_ = kArtifact;  ///< the list of the run of steps that goes on
 };
 
 }  // namespace
@@ -261,6 +289,7 @@ SetChapter set_chapter(const document::Chapter& chapter, TagType title_level, Ta
   for (const Block& block : chapter.blocks)
     setter.set(block);
   setter.close_entries();
+  setter.close_steps();
   keep_with_headings(set.slices, setting.style.line);
   return set;
 }

@@ -25,7 +25,15 @@ struct BookmarkAt {
 /// A piece of a block that no page boundary cuts: a line of reading text, a table row, a picture
 /// with its caption. Items are relative to the frame's left edge, so that main begins at 162.
 struct Slice {
+  /// What it has to do with a sheet's fold across its middle.
+  enum class Fold {
+    none,
+    above,  ///< stays above it; columns go on below
+    here,   ///< nothing but the fold: what follows stands below
+  };
+
   Frame frame;
+  Fold fold = Fold::none;
   bool full = false;               ///< reaches into the margin: side items must be clear of it
   bool starts_block = false;       ///< stands on the grid
   bool keep_with_next = false;     ///< no page ends after it

@@ -22,18 +22,18 @@ Span at_line(const Span& torque, double ratio, double diameter) {
   return {torque.low / ratio / radius, torque.high / ratio / radius};
 }
 
-Pull pull_at(const Drag& drag, const DragFinding& finding, int fill) {
-  const double full = drag.spool->full;
-  const double empty = drag.spool->empty;
+}  // namespace
+
+Pull pull_at(const SpoolFill& spool, double ratio, const Span& torque_wear,
+             const Span& torque_pressure, int fill) {
   Pull pull;
   pull.fill = fill;
-  pull.diameter = std::sqrt(empty * empty + fill / 100.0 * (full * full - empty * empty));
-  pull.wear = at_line(finding.torque_wear, drag.ratio, pull.diameter);
-  pull.pressure = at_line(finding.torque_pressure, drag.ratio, pull.diameter);
+  pull.diameter = std::sqrt(spool.empty * spool.empty +
+                            fill / 100.0 * (spool.full * spool.full - spool.empty * spool.empty));
+  pull.wear = at_line(torque_wear, ratio, pull.diameter);
+  pull.pressure = at_line(torque_pressure, ratio, pull.diameter);
   return pull;
 }
-
-}  // namespace
 
 double slip_torque(PressureLaw law, const Ring& ring, double friction, double force, int faces) {
   const double outer = ring.outer / 2 / kMetre;
@@ -86,7 +86,8 @@ DragFinding reckon_drag(const Drag& drag) {
   finding.torque_pressure = torque(PressureLaw::uniform_pressure, drag, even);
   if (drag.spool) {
     for (const int fill : {100, 75, 50, 25, 0}) {
-      finding.pulls.push_back(pull_at(drag, finding, fill));
+      finding.pulls.push_back(
+          pull_at(*drag.spool, drag.ratio, finding.torque_wear, finding.torque_pressure, fill));
     }
   }
   if (drag.line) {

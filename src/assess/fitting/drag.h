@@ -93,6 +93,11 @@ struct DragFinding {
 /// a quarter to a third. A range, not a rule (common practice; it is told with its caveats).
 constexpr Span kSettingShare{1.0 / 4, 1.0 / 3};
 
+/// The pull at one fill of a torque in N·m at the part that slips, `ratio` turns of the spool for
+/// one of it.
+[[nodiscard]] Pull pull_at(const SpoolFill& spool, double ratio, const Span& torque_wear,
+                           const Span& torque_pressure, int fill);
+
 /// The line's pull is torque through the gear over the radius of what is wound: F = T / (i r). The
 /// wound volume falls in proportion to the line run out: r² = r0² + fill (r1² − r0²).
 [[nodiscard]] DragFinding reckon_drag(const Drag& drag);

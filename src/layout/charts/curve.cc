@@ -15,8 +15,10 @@ using base::points;
 using document::CurveChart;
 using document::Role;
 
-constexpr Length kPlot = points(62);
 constexpr Length kTick = points(3);
+constexpr Length kStroke = points(0.35);       // of the band, upright
+constexpr Length kStrokePitch = points(2.75);  // narrow enough for a copier to keep it a band
+constexpr Length kBandEdge = points(0.75);
 
 using Spot = std::pair<double, double>;
 
@@ -99,6 +101,144 @@ PathItem curve_through(const std::vector<Spot>& spots, const Scale& across, cons
   return path;
 }
 
+/// The plot of one chart: its scales, its axes, and what is drawn on them.
+class CurvePlot {
+ public:
+  CurvePlot(const CurveChart& chart, Drawing& drawing, const Setting& setting)
+      : chart_(chart), drawing_(drawing), setting_(setting), spots_(in_order(chart.points)) {}
+
+  [[nodiscard]] bool drawable() const { return spots_.size() >= 2; }
+
+  /// Draws below `y`; returns the foot.
+  Length draw(Length y, Length width) {
+    top_ = y;
+    foot_ = y + points(chart_.height);
+    width_ = width;
+    set_scales();
+    draw_axes();
+    draw_band();
+    draw_levels();
+    draw_curve(spots_, points(1.5));
+    return draw_labels();
+  }
+
+ private:
+  void set_scales() {
+    std::vector<double> values;
+    for (const auto* spots : {&chart_.points, &chart_.low, &chart_.high}) {
+      for (const Spot& spot : *spots)
+        values.push_back(spot.second);
+    }
+    for (const CurveChart::Level& level : chart_.levels)
+      values.push_back(level.at);
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    steps_ = steps_over(chart_.from_nought ? std::min(0.0, *least) : *least, *most);
+    Length widest;
+    for (int i = 0; i <= steps_.count; ++i)
+      widest = std::max(widest, setting_.width(Role::chart, number_at(i)));
+    axis_ = std::min(widest + kTick + points(3), width_ / 2);
+    across_ = {spots_.front().first, spots_.back().first, axis_, width_ - points(0.75)};
+    up_ = {steps_.first, steps_.first + steps_.count * steps_.step, foot_, top_};
+  }
+
+  [[nodiscard]] std::string number_at(int i) const {
+    return fmt::format("{:.4g}", steps_.first + i * steps_.step);
+  }
+
+  void draw_axes() {
+    drawing_.line({axis_, top_}, {axis_, foot_}, points(0.5));
+    drawing_.line({axis_, foot_}, {width_, foot_}, points(0.5));
+    for (int i = 0; i <= steps_.count; ++i) {
+      const Length at = up_.at(steps_.first + i * steps_.step);
+      drawing_.line({axis_ - kTick, at}, {axis_, at}, points(0.5));
+      const Label number =
+          drawing_.label(document::plain(number_at(i)), axis_ - kTick - points(2), Align::right);
+      drawing_.put(number, {}, at);
+    }
+  }
+
+  void draw_curve(const std::vector<Spot>& spots, Length thickness) {
+    PathItem curve = curve_through(spots, across_, up_, {thickness, drawing_.style().ink});
+    curve.tag = drawing_.figure();
+    drawing_.add(std::move(curve));
+  }
+
+  /// Upright strokes from the least to the most, between two thin edges.
+  void draw_band() {
+    const std::vector<Spot> low = in_order(chart_.low);
+    const std::vector<Spot> high = in_order(chart_.high);
+    if (low.size() < 2 || high.size() < 2) return;
+    for (Length x = axis_ + kStrokePitch; x < width_ - points(1.5); x += kStrokePitch) {
+      const double at = across_.from + base::to_points(x - axis_) /
+                                           base::to_points(across_.right - axis_) *
+                                           (across_.to - across_.from);
+      drawing_.line({x, up_.at(value_at(high, at))}, {x, up_.at(value_at(low, at))}, kStroke);
+    }
+    draw_curve(low, kBandEdge);
+    draw_curve(high, kBandEdge);
+  }
+
+  /// Straight from one point to the next, and level beyond the ends.
+  static double value_at(const std::vector<Spot>& spots, double x) {
+    const auto after =
+        std::find_if(spots.begin(), spots.end(), [&](const Spot& spot) { return spot.first >= x; });
+    if (after == spots.begin()) return spots.front().second;
+    if (after == spots.end()) return spots.back().second;
+    const Spot& before = *(after - 1);
+    const double share = (x - before.first) / (after->first - before.first);
+    return before.second + share * (after->second - before.second);
+  }
+
+  /// Names stand over their lines, the lowest line first; one that would meet the name below it
+  /// goes up.
+  void draw_levels() {
+    std::vector<CurveChart::Level> levels = chart_.levels;
+    std::stable_sort(levels.begin(), levels.end(),
+                     [](const auto& a, const auto& b) { return a.at < b.at; });
+    Length free = foot_;
+    for (const CurveChart::Level& level : levels) {
+      const Length y = up_.at(level.at);
+      drawing_.line({axis_, y}, {width_ - points(0.75), y}, points(0.5));
+      const Label name = drawing_.label(document::plain(level.name), width_ - axis_ - points(6));
+      const Length middle = std::min(y, free) - points(5.5) - drawing_.leading() * (name.lines - 1);
+      if (middle < top_) continue;  // no room: the words under the chart name it
+      drawing_.put(name, axis_ + points(5), middle);
+      free = middle - points(5.5);
+    }
+  }
+
+  Length draw_labels() {
+    Length y = foot_;
+    if (!chart_.marks.empty()) {
+      y += drawing_.leading();
+      for (const auto& [at, number] : chart_.marks) {
+        const Length x = across_.at(at);
+        drawing_.line({x, foot_}, {x, foot_ + kTick}, points(0.5));
+        drawing_.put_number(number, x, y);
+      }
+    }
+    const Length words = y + points(9);
+    const Length column = (width_ - axis_) / 2 - points(3);
+    const Label first = drawing_.label(document::plain(chart_.first_label), column);
+    const Label last = drawing_.label(document::plain(chart_.last_label), column, Align::right);
+    drawing_.put(first, axis_, words);
+    drawing_.put(last, width_ - column, words);
+    return y + points(3.75) + drawing_.leading() * std::max(first.lines, last.lines);
+  }
+
+  const CurveChart& chart_;
+  Drawing& drawing_;
+  const Setting& setting_;
+  std::vector<Spot> spots_;
+  Steps steps_;
+  Scale across_;
+  Scale up_;
+  Length top_;
+  Length foot_;
+  Length axis_;
+  Length width_;
+};
+
 }  // namespace
 
 Frame set_curve(const CurveChart& chart, Length width, TagId figure, const Setting& setting) {
@@ -116,41 +256,15 @@ Frame set_curve(const CurveChart& chart, Length width, TagId figure, const Setti
     y += unit.frame.height + points(3.75);
   }
   y = std::max(y, points(3.75));  // half of the topmost number stands above the axis
-  const std::vector<Spot> spots = in_order(chart.points);
-  if (spots.size() < 2) return drawing.finish(y);
-  const auto [least, most] = std::minmax_element(
-      spots.begin(), spots.end(), [](const Spot& a, const Spot& b) { return a.second < b.second; });
-  const Steps steps = steps_over(least->second, most->second);
-
-  const auto number_at = [&](int i) { return fmt::format("{:.4g}", steps.first + i * steps.step); };
-  Length widest;
-  for (int i = 0; i <= steps.count; ++i) {
-    widest = std::max(widest, setting.width(Role::chart, number_at(i)));
+  CurvePlot plot(chart, drawing, setting);
+  if (!plot.drawable()) return drawing.finish(y);
+  y = plot.draw(y, width);
+  if (!chart.below.empty()) {
+    const Label below = drawing.label(chart.below, width);
+    drawing.put_frame(below.frame, {Length{}, y + points(3.75)});
+    y += points(3.75) + below.frame.height;
   }
-  const Length axis = std::min(widest + kTick + points(3), width / 2);
-  const Scale across{spots.front().first, spots.back().first, axis, width - points(0.75)};
-  const Scale up{steps.first, steps.first + steps.count * steps.step, y + kPlot, y};
-  drawing.line({axis, y}, {axis, y + kPlot}, points(0.5));
-  drawing.line({axis, y + kPlot}, {width, y + kPlot}, points(0.5));
-  for (int i = 0; i <= steps.count; ++i) {
-    const Length at = up.at(steps.first + i * steps.step);
-    drawing.line({axis - kTick, at}, {axis, at}, points(0.5));
-    const Label number =
-        drawing.label(document::plain(number_at(i)), axis - kTick - points(2), Align::right);
-    drawing.put(number, {}, at);
-  }
-  PathItem curve = curve_through(spots, across, up, {points(1.5), drawing.style().ink});
-  curve.tag = figure;
-  drawing.add(std::move(curve));
-
-  const Length words = y + kPlot + points(9);
-  const Length column = (width - axis) / 2 - points(3);
-  const Label first = drawing.label(document::plain(chart.first_label), column);
-  const Label last = drawing.label(document::plain(chart.last_label), column, Align::right);
-  drawing.put(first, axis, words);
-  drawing.put(last, width - column, words);
-  const int lines = std::max(first.lines, last.lines);
-  return drawing.finish(y + kPlot + points(3.75) + drawing.leading() * lines);
+  return drawing.finish(y);
 }
 
 }  // namespace winchbook::layout::charts
