@@ -259,6 +259,10 @@ Result<std::vector<CountedPiece>> find_counted(const Record& record,
   return counted;
 }
 
+bool holds_words(std::string_view text, std::string_view wanted) {
+  return holds_words(std::string(text), words_of(wanted));
+}
+
 std::string listed(const std::vector<const Piece*>& pieces) {
   constexpr std::size_t kMost = 3;
   if (pieces.empty()) return "nothing";

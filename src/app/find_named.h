@@ -40,6 +40,9 @@ struct CountedPiece {
 [[nodiscard]] base::Result<std::vector<CountedPiece>> find_counted(
     const record::Record& record, const std::vector<std::string>& said);
 
+/// Whether each wanted word begins a word of the text, in this order, whatever their case.
+[[nodiscard]] bool holds_words(std::string_view text, std::string_view wanted);
+
 /// "Pinion", "Pinion and Spool", "Pinion, Spool and 3 more".
 [[nodiscard]] std::string listed(const std::vector<const record::Piece*>& pieces);
 

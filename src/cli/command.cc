@@ -57,6 +57,7 @@ constexpr std::array kCommands{
             add_tray},
     Command{"test", "enter what a test gave, as the reel came or as it left", add_test},
     Command{"handback", "hand the reel back: bags, next service, counsel", add_handback},
+    Command{"shelf", "find reels, fitted parts and unfinished jobs among all records", add_shelf},
     Command{"undo", "bring the record back as it was before its last change", add_undo},
 };
 

@@ -78,6 +78,7 @@ Action add_fit(CLI::App& app);
 Action add_tray(CLI::App& app);
 Action add_test(CLI::App& app);
 Action add_handback(CLI::App& app);
+Action add_shelf(CLI::App& app);
 Action add_undo(CLI::App& app);
 
 /// Prints the faults and gives the exit code they deserve: 3 when a file or the machine is in the

@@ -113,16 +113,33 @@ base::Result<Document> Document::parse(std::string file, std::string bytes, cons
   if (told) return fault_of(source, *told);
   if (!document.twin_) return error_at(source.where(0), "this is not XML", "", "not-xml");
 
-  document.skipped_ = source.bytes().starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
-  document.tree_ = std::make_unique<pugi::xml_document>();
-  const auto read = document.tree_->load_buffer(
-      source.bytes().data() + document.skipped_, source.bytes().size() - document.skipped_,
-      pugi::parse_default | pugi::parse_ws_pcdata, pugi::encoding_utf8);
-  if (!read) {
-    return error_at(source.where(static_cast<std::size_t>(read.offset) + document.skipped_),
-                    "this is not well-formed XML", "compare with the last good copy", "not-xml");
+  if (auto fault = document.build_tree()) return *fault;
+  return document;
+}
+
+base::Result<Document> Document::glance(std::string file, std::string bytes, const Limits& limits) {
+  Document document;
+  document.source_ = std::make_unique<Source>(std::move(file), std::move(bytes));
+  if (auto fault = fault_of_shape(*document.source_, limits)) return *fault;
+  if (auto fault = document.build_tree()) {
+    // The validator's parser tells better what is wrong.
+    const Source& source = *document.source_;
+    auto told = parse(source.file(), std::string(source.bytes()), limits);
+    return told ? base::Result<Document>(*fault) : base::Result<Document>(told.faults());
   }
   return document;
+}
+
+std::optional<Diagnostic> Document::build_tree() {
+  const std::string_view bytes = source_->bytes();
+  skipped_ = bytes.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
+  tree_ = std::make_unique<pugi::xml_document>();
+  const auto read =
+      tree_->load_buffer(bytes.data() + skipped_, bytes.size() - skipped_,
+                         pugi::parse_default | pugi::parse_ws_pcdata, pugi::encoding_utf8);
+  if (read) return std::nullopt;
+  return error_at(source_->where(static_cast<std::size_t>(read.offset) + skipped_),
+                  "this is not well-formed XML", "compare with the last good copy", "not-xml");
 }
 
 std::size_t Document::offset(pugi::xml_node node) const {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <pugixml.hpp>
 #include <string>
 
@@ -21,6 +22,11 @@ class Document {
   [[nodiscard]] static base::Result<Document> parse(std::string file, std::string bytes,
                                                     const Limits& limits = {});
 
+  /// The same without what the validator sees, some ten times as fast: for looking through many
+  /// files, none of which is taken for valid.
+  [[nodiscard]] static base::Result<Document> glance(std::string file, std::string bytes,
+                                                     const Limits& limits = {});
+
   [[nodiscard]] const Source& source() const { return *source_; }
   [[nodiscard]] pugi::xml_node root() const { return tree_->document_element(); }
   /// Where the node's tag or text begins.
@@ -36,6 +42,9 @@ class Document {
   };
 
   Document() = default;
+
+  /// Builds the tree; nothing when that went well.
+  [[nodiscard]] std::optional<base::Diagnostic> build_tree();
 
   std::unique_ptr<Source> source_;
   std::unique_ptr<pugi::xml_document> tree_;

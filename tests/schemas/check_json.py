@@ -39,6 +39,10 @@ QUESTIONS = {
         ["mark", "Pat. Pending"],
         ["stamp", "PAT. 2,185,170 MADE IN U.S.A."],
     ]),
+    "shelf": ("shelf.schema.json", [
+        ["demo/reels"],
+        ["demo/reels", "--fitted", "drag washer"],
+    ]),
     "line": ("line.schema.json", [
         ["--holds", "200 m", "--of", "0.3 mm", "--diameter", "0.2 mm", "--length", "100 m",
          "--backing", "0.4 mm", "--spool-full", "45 mm", "--gear", "48:12"],
