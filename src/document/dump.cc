@@ -239,7 +239,8 @@ class BlockWriter {
   }
   void operator()(const Labels& block) {
     for (const Label& label : block.labels) {
-      out_.line(std::string("label") + (label.hole ? " with a hole" : ""), label.number);
+      const std::string number = label.number.empty() ? "" : " " + label.number;
+      out_.line("label" + number + (label.hole ? ", with a hole" : ""));
       out_.deeper();
       out_.line("name", label.name);
       for (const Text& words : label.words)

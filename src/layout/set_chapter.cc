@@ -191,6 +191,8 @@ class BlockSetter {
   }
 
   void operator()(const document::Signatures& block) {
+    // Nobody signs a page on which nothing else stands.
+    if (!slices_.slices.empty()) slices_.slices.back().keep_with_next = true;
     Slice slice;
     slice.full = true;
     slice.at_foot = true;

@@ -37,16 +37,19 @@ const knowledge::Knowledge& known() {
   return kKnowledge.value();
 }
 
-base::Result<document::Document> write(const record::Record& record, const std::string& bytes) {
+base::Result<document::Document> write(const record::Record& record, const std::string& bytes,
+                                       const report::Edition& edition) {
   const auto design = read_design(bytes);
   REQUIRE(design);
   words::Catalogue words("en-GB", british().messages);
   for (const auto& [key, pattern] : design->rewordings)
     words.reword(key, pattern);
-  const report::Edition edition{
-      "keepsake", 1, {2026, 6, 19}, "7777 7777 7777", std::string(64, 'a')};
   const assess::Assessment assessment = assess::assess(record, known());
   return report::write({record, assessment, *design, words, edition, {}});
+}
+
+report::Edition keepsake() {
+  return {"keepsake", 1, {2026, 6, 19}, "7777 7777 7777", std::string(64, 'a')};
 }
 
 void add(const document::Figure& figure, std::vector<const document::Figure*>& out) {
@@ -92,7 +95,12 @@ record::Record demo(const std::string& reel) {
 }
 
 document::Document told(const record::Record& record, const std::string& design) {
-  auto document = write(record, design);
+  return told(record, design, keepsake());
+}
+
+document::Document told(const record::Record& record, const std::string& design,
+                        const report::Edition& edition) {
+  auto document = write(record, design, edition);
   REQUIRE(document);
   return std::move(document).value();
 }
@@ -102,7 +110,7 @@ document::Document told(const record::Record& record) {
 }
 
 std::string refusal(const record::Record& record) {
-  const auto document = write(record, bytes_of("report-templates/keepsake.xml"));
+  const auto document = write(record, bytes_of("report-templates/keepsake.xml"), keepsake());
   REQUIRE_FALSE(document);
   return printed(document.faults());
 }

@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "record/record.h"
+#include "report/telling.h"
 #include "report/template.h"
 
 /// What the tests of the report share: the shipped words, templates and schemas, and a record told
@@ -18,6 +19,10 @@ namespace report_test {
 [[nodiscard]] winchbook::document::Document told(const winchbook::record::Record& record);
 [[nodiscard]] winchbook::document::Document told(const winchbook::record::Record& record,
                                                  const std::string& design);
+/// The same as an edition of its own: another document, another day.
+[[nodiscard]] winchbook::document::Document told(const winchbook::record::Record& record,
+                                                 const std::string& design,
+                                                 const winchbook::report::Edition& edition);
 /// The error of a record that cannot be told.
 [[nodiscard]] std::string refusal(const winchbook::record::Record& record);
 

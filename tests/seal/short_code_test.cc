@@ -98,6 +98,15 @@ TEST_CASE("a code that cannot be read says why") {
   CHECK(read_short_code("0000-0000-0001").faults().front().rule == "seal-code");
 }
 
+TEST_CASE("a tag's code is seven characters of the digest and one that checks them") {
+  // printf 'reel\n9be04c7d2f6a41183c95d0e7ab62f814\n' | sha256sum begins c4c8e09d37, in fives 24 19
+  // 4 14 1 7 9, in base 32 RK4E179; the eighth was reckoned apart, by the sum in the header.
+  const std::string code = tag_code("reel\n9be04c7d2f6a41183c95d0e7ab62f814\n");
+  CHECK(code == "RK4E179G");
+  CHECK(grouped(code) == "RK4E-179G");
+  CHECK(tag_code("reel\n9be04c7d2f6a41183c95d0e7ab62f815\n") != code);
+}
+
 TEST_CASE("codes are printed in three groups of four") {
   CHECK(grouped("0123456789AB") == "0123-4567-89AB");
 }
