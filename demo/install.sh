@@ -10,6 +10,7 @@ libraries="
   libfmt-dev libcli11-dev libicu-dev libxml2-dev libpugixml-dev libhowardhinnant-date-dev
   nlohmann-json3-dev libharfbuzz-dev libhpdf-dev libjpeg-dev libpng-dev zlib1g-dev libdeflate-dev
   libqrencode-dev nettle-dev libeigen3-dev libboost-math-dev
+  libheif-dev libwebp-dev libtiff-dev liblcms2-dev libstb-dev libseccomp-dev
   fonts-vollkorn fonts-lato fonts-sil-gentiumplus fonts-noto-core fonts-ipaexfont-mincho
   icc-profiles-free"
 
@@ -17,11 +18,12 @@ libraries="
 commands="g++:g++ cmake:cmake ninja:ninja-build pkg-config:pkg-config"
 
 if [ "${1:-}" = tests ]; then
-  libraries="$libraries doctest-dev libjaxb-java python3-jsonschema tesseract-ocr-eng"
+  libraries="$libraries doctest-dev libjaxb-java python3-jsonschema python3-pil tesseract-ocr-eng"
   commands="$commands git:git ccache:ccache python3:python3 clang-format:clang-format
     clang-tidy:clang-tidy run-clang-tidy:clang-tidy xmllint:libxml2-utils jing:jing
     qpdf:qpdf fc-list:fontconfig pdftotext:poppler-utils pdftoppm:poppler-utils pdffonts:poppler-utils
-    javac:openjdk-17-jdk-headless npm:npm tesseract:tesseract-ocr"
+    javac:openjdk-17-jdk-headless npm:npm tesseract:tesseract-ocr
+    heif-enc:libheif-examples convert:imagemagick transicc:liblcms2-utils exiftool:libimage-exiftool-perl"
 fi
 
 missing=""

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <array>
+#include <csetjmp>
+#include <cstdio>
+#include <string>
+#include <string_view>
+
+// jpeglib.h needs size_t and FILE declared before it.
+#include <jpeglib.h>
+
+#include "base/result.h"
+#include "photo/exif.h"
+
+namespace winchbook::picture {
+
+/// libjpeg reading from memory, and where to go when it gives up. A function that sets `give_up`
+/// may hold nothing with a destructor. A warning counts as an error: the picture is then not what
+/// was saved.
+struct JpegSource {
+  jpeg_decompress_struct info{};
+  jpeg_error_mgr errors{};
+  jpeg_progress_mgr progress{};
+  std::jmp_buf give_up{};
+  std::array<char, JMSG_LENGTH_MAX> said{};
+  bool too_many_scans = false;
+
+  JpegSource();
+  JpegSource(const JpegSource&) = delete;
+  JpegSource& operator=(const JpegSource&) = delete;
+  ~JpegSource() { jpeg_destroy_decompress(&info); }
+
+  /// Reads the header; false when libjpeg gave up.
+  [[nodiscard]] bool read_header(std::string_view bytes);
+  /// Why it gave up.
+  [[nodiscard]] base::Diagnostic fault() const;
+  /// What its Exif data say; read after the header.
+  [[nodiscard]] photo::ExifFacts exif() const;
+  /// Its colour profile; empty when it has none that is whole.
+  [[nodiscard]] std::string icc_profile();
+};
+
+}  // namespace winchbook::picture
