@@ -16,6 +16,10 @@ PROSE = [
 # and a collector statement's: what is wrong, what to beware of, what was done; of the last visit
 STATEMENT = ["fault/what", "fault/why-it-stays", "flag/what", "not-put-right", "work/what"]
 
+# and the receipts': what the owner and the bench sign
+INTAKE = ["arrived", "wishes/words/p", "bench/terms"]
+HAND_BACK = ["not-put-right", "care/fish", "care/keep", "care/caution/words", "hand-back/note"]
+
 # what stands for a photograph named in a sentence: its number, with or without a word before it
 NUMBER = "\u0001"
 
@@ -39,8 +43,9 @@ def words_of(element, names):
     return re.sub(r"\s+", " ", "".join(parts)).strip()
 
 
-def prose_of(record, paths=None):
-    """Every sentence of the record's prose that a keepsake must print, or what `paths` name."""
+def prose_of(record, paths=None, fittings=True):
+    """Every sentence of the record's prose that a keepsake must print, or what `paths` name; with why and how
+    each part was fitted."""
     root = ElementTree.parse(record).getroot()
     names = {}
     for element in root.iter():
@@ -57,13 +62,24 @@ def prose_of(record, paths=None):
             sentences += split(words_of(element, names))
             for note in element.iterfind(f"{RECORD}note"):
                 sentences += split(words_of(note, names))
-    for fitting in root.iterfind(f".//{RECORD}fitting"):
+    for fitting in root.iterfind(f".//{RECORD}fitting") if fittings else []:
         # what an earlier visit fitted and a later one took out is told by what came after it
         if fitting.find(f"{RECORD}removed-in") is None:
             for step in ("why", "adaptation"):
                 for element in fitting.iterfind(RECORD + step):
                     sentences += split(words_of(element, names))
     return sentences
+
+
+def labelled(record):
+    """What labels must print: every piece that lies in a bag, and how each step of the last visit begins."""
+    root = ElementTree.parse(record).getroot()
+    names = {e.get("id"): words_of(e.find(f"{RECORD}name"), {}) for e in root.iter() if e.find(f"{RECORD}name") is not None}
+    bagged = [names[piece.get("id")] for piece in root.iter(f"{RECORD}piece")
+              if piece.findtext(f"{RECORD}now/{RECORD}kind") == "bagged"]  # fmt: skip
+    visit = root.findall(f"{RECORD}visits/{RECORD}visit")[-1]
+    steps = [words_of(what, names) for what in visit.iterfind(f".//{RECORD}step/{RECORD}what")]
+    return bagged + [" ".join(step.split()[:4]) for step in steps]
 
 
 def split(text):
