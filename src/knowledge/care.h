@@ -29,10 +29,15 @@ enum class CareGrounds { read, recalled, common_practice };
 
 /// Of what a thing, or a layer on it, is: "hard-rubber", "nickel-plate".
 struct Substance {
+  enum class Layer {
+    no,
+    part,   ///< may lie on a part only, as paint in letters does
+    whole,  ///< closes over what is below it, as a plate does
+  };
   std::string word;
-  std::string name;                ///< "hard rubber"
-  std::string family;              ///< rows may speak of a whole family: "copper-alloy"
-  bool layer = false;              ///< lies on something else: a plate, a lacquer, a paint
+  std::string name;    ///< "hard rubber"
+  std::string family;  ///< rows may speak of a whole family: "copper-alloy"
+  Layer layer = Layer::no;
   std::vector<std::string> forms;  ///< phrases by which it is known, folded (stamp_text.h)
 };
 
@@ -58,6 +63,8 @@ struct CareMethod {
 struct CareRow {
   std::vector<std::string> on;  ///< words of substances or families; "any" is every one
   std::vector<std::string> methods;
+  std::vector<std::string> with;    ///< only where another piece in the bath is of these; or empty
+  std::vector<std::string> beside;  ///< only where one of these methods is used too; or empty
   CareVerdict verdict = CareVerdict::not_known;
   std::string reason;  ///< a sentence
   std::string source;  ///< where it was read; "common practice"
@@ -66,8 +73,9 @@ struct CareRow {
 
 /// What must hold of a piece, or of the reel, for a flag to be raised; what is empty asks nothing.
 struct FlagTrigger {
-  /// How much the record says: that it is so, that it may be, or that nothing of it was seen.
-  enum class Says { is, may_be, none_seen };
+  /// How much the record says: that nothing of it was seen, that nobody looked, that it may be,
+  /// that it is so. The more outranks the less.
+  enum class Says { none_seen, not_looked_for, may_be, is };
   Says says = Says::may_be;
   std::vector<std::string> of;      ///< words of substances or families of the piece or its layers
   std::vector<std::string> not_of;  ///< none of these may be known of it
@@ -81,6 +89,8 @@ struct FlagTrigger {
   std::vector<std::string> line;         ///< phrases in the advice on the line, folded
   bool content = false;                  ///< it came with the reel and is no part of it
   bool captive_spring = false;           ///< a spring under load sits in its place
+  bool custody_gap = false;              ///< nobody knows who had it for a while
+  int older_than = 0;                    ///< years it certainly has at the visit; 0 asks nothing
   std::optional<base::Day> made_before;  ///< it may be older than this day
 };
 
@@ -90,6 +100,7 @@ enum class Matters {
   keep,  ///< on the shelf
   open,  ///< under the screwdriver
   deal,  ///< when it is sold, sent or insured
+  hand,  ///< when it goes over the counter
 };
 
 /// A hazard or a legal trap that follows from a record.
@@ -112,10 +123,15 @@ struct CareTable {
   std::vector<FlagRule> flags;
 };
 
-/// The row that speaks of a substance and a method: one that names the substance, else its family,
-/// else "any"; of several, the worst. Null: not known.
+/// The row that speaks of a substance and a method by themselves: one that names the substance,
+/// else its family, else "any"; of several, the worst. Null: not known.
 [[nodiscard]] const CareRow* find_row(const CareTable& table, const Substance& substance,
                                       const CareMethod& method);
+/// Whether a row speaks of them at all.
+[[nodiscard]] bool speaks_of(const CareRow& row, const Substance& substance,
+                             const CareMethod& method);
+/// Whether a list names a substance, by its word or its family.
+[[nodiscard]] bool names(const std::vector<std::string>& words, const Substance& substance);
 
 [[nodiscard]] const Substance* find_substance(const CareTable& table, std::string_view word);
 [[nodiscard]] const CareMethod* find_method(const CareTable& table, std::string_view word);
@@ -131,8 +147,8 @@ struct CareTable {
 [[nodiscard]] bool has_phrase(std::string_view text, const std::vector<std::string>& phrases);
 
 /// Reads `shared/care/care.xml` and `shared/care/flags.xml` below `data`, validated by
-/// `schemas/knowledge-1.xsd`. Errors: a row that names no substance, family or method of the table;
-/// a word twice; two rows of one rank that disagree.
+/// `schemas/knowledge-1.xsd`. Errors: a row that names a substance, family or method that the table
+/// does not have; a name that stands at two rows.
 [[nodiscard]] base::Result<CareTable> load_care(const base::Files& files,
                                                 const std::filesystem::path& data);
 

@@ -40,12 +40,13 @@ struct Intent {
   const record::Piece& piece;
   std::string_view method;  ///< in the bench's words
   std::optional<base::Minutes> minutes;
-  std::vector<record::PieceId> joined_to;  ///< pieces that are not apart from it
+  std::vector<record::PieceId> joined_to;  ///< not apart from it; itself while it is in the reel
+  std::vector<record::PieceId> beside;     ///< cleaned together with it, in the same bath
 };
 
-/// What the table says, the worst first: at most one for each method and layer. What the method
-/// touches counts: for an outside one the outermost layer, and what is bared where that is worn
-/// through. Empty: it is fine.
+/// What speaks against it or must be minded, the worst first; empty: it is fine. What the method
+/// touches counts. An outside one: the outermost layer that closes over what is below, those above
+/// it, and all below where it is worn through. One that goes through: every layer and the base.
 [[nodiscard]] std::vector<Judged> judge(const knowledge::CareTable& table,
                                         const record::Record& record, const record::Visit& visit,
                                         const Intent& intent);

@@ -1,0 +1,259 @@
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "assess/care/care.h"
+#include "record/enum_words.h"
+
+namespace winchbook::assess::care {
+namespace {
+
+using knowledge::CareTable;
+using knowledge::FlagRule;
+using knowledge::FlagTrigger;
+using knowledge::Substance;
+using record::Piece;
+using Says = FlagTrigger::Says;
+using Words = std::vector<std::string>;
+
+template <class Value> bool holds(const std::vector<Value>& values, const Value& value) {
+  return std::find(values.begin(), values.end(), value) != values.end();
+}
+
+bool holds(const Words& words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+/// Whether the piece is still with the reel, or may be.
+bool is_with_reel(const Piece& piece) {
+  using Kind = record::Whereabouts::Kind;
+  return piece.now.kind != Kind::lost && piece.now.kind != Kind::scrapped &&
+         piece.now.kind != Kind::kept_by_bench;
+}
+
+/// When a piece can have been made: as it says itself; at the bench, on the day it was fitted; with
+/// the reel, when it was born here; else not after it was fitted.
+Made made_of(const record::Record& record, const Piece& piece, const Made& reel) {
+  if (piece.made) return {piece.made->earliest(), piece.made->latest()};
+  std::optional<base::EdtfDate> fitted;
+  for (const record::Fitting& fitting : record.fittings) {
+    if (fitting.piece == piece.id && fitting.from) fitted = fitting.from;
+  }
+  if (piece.made_by.answer == record::MadeBy::bench) {
+    return fitted ? Made{fitted->earliest(), fitted->latest()} : Made{};
+  }
+  if (piece.role == record::PieceRole::content || piece.born_here.answer == record::BornHere::yes) {
+    return reel;
+  }
+  return {std::nullopt, fitted ? fitted->latest() : std::nullopt};
+}
+
+/// May be older than the day: nothing says that it is not.
+bool may_be_older(const Made& made, base::Day day) {
+  return !made.first || *made.first < day;
+}
+
+/// The record under the eyes of the rules.
+class Watch {
+ public:
+  Watch(const record::Record& record, const record::Visit& visit, const CareTable& table,
+        const Made& reel)
+      : record_(record), visit_(visit), table_(table), reel_(reel) {}
+
+  /// The flag of a rule, or nothing.
+  [[nodiscard]] std::optional<Flag> raised(const FlagRule& rule) const {
+    Flag flag{.rule = &rule};
+    bool any = false;
+    const auto take = [&](Says says) {
+      if (any && says < flag.says) return false;
+      if (!any || says > flag.says) flag.pieces.clear();
+      flag.says = says;
+      any = true;
+      return true;
+    };
+    for (const Piece& piece : record_.pieces) {
+      if (!is_with_reel(piece)) continue;
+      const FlagTrigger* trigger = first_that_fits(rule, &piece);
+      if (trigger != nullptr && take(trigger->says)) flag.pieces.push_back(piece.id);
+    }
+    if (const FlagTrigger* trigger = first_that_fits(rule, nullptr)) {
+      if (!any || trigger->says > flag.says) static_cast<void>(take(trigger->says));
+    }
+    if (!any) return std::nullopt;
+    flag.made = made_together(flag.pieces);
+    compare_with_bench(flag);
+    return flag;
+  }
+
+ private:
+  static bool asks_of_piece(const FlagTrigger& trigger) {
+    return !trigger.of.empty() || !trigger.not_of.empty() || !trigger.places.empty() ||
+           !trigger.named.empty() || !trigger.faults.empty() || !trigger.methods.empty() ||
+           trigger.content || trigger.captive_spring;
+  }
+
+  /// Null for the reel as a whole.
+  [[nodiscard]] const FlagTrigger* first_that_fits(const FlagRule& rule, const Piece* piece) const {
+    for (const FlagTrigger& trigger : rule.triggers) {
+      if (asks_of_piece(trigger) != (piece != nullptr)) continue;
+      if (fits_reel(trigger) && (piece == nullptr || fits_piece(trigger, *piece))) {
+        const Made made = piece == nullptr ? reel_ : made_of(record_, *piece, reel_);
+        if (!trigger.made_before || may_be_older(made, *trigger.made_before)) return &trigger;
+      }
+    }
+    return nullptr;
+  }
+
+  [[nodiscard]] bool fits_reel(const FlagTrigger& trigger) const {
+    if (!trigger.kinds.empty() && !holds(trigger.kinds, record::word_of(record_.reel.kind)))
+      return false;
+    if (!trigger.brakes.empty() && !holds(trigger.brakes, record::word_of(record_.reel.brake)))
+      return false;
+    const auto& places = record_.places;
+    if (!trigger.no_place.empty() &&
+        std::any_of(places.begin(), places.end(),
+                    [&](const record::Place& one) { return holds(trigger.no_place, one.kind); }))
+      return false;
+    if (!trigger.line.empty() &&
+        (!visit_.care || !knowledge::has_phrase(visit_.care->line, trigger.line)))
+      return false;
+    if (trigger.custody_gap && !has_gap()) return false;
+    return trigger.older_than == 0 || is_older_than(trigger.older_than);
+  }
+
+  [[nodiscard]] bool has_gap() const {
+    return std::any_of(record_.custody.begin(), record_.custody.end(), [](const auto& step) {
+      return std::holds_alternative<record::CustodyGap>(step);
+    });
+  }
+
+  [[nodiscard]] bool is_older_than(int years) const {
+    const auto now = visit_.taken_in.earliest();
+    if (!now || !reel_.last) return false;
+    base::Day then = *now;
+    then.year -= years;
+    return *reel_.last <= then;
+  }
+
+  [[nodiscard]] bool fits_piece(const FlagTrigger& trigger, const Piece& piece) const {
+    if (trigger.content != (piece.role == record::PieceRole::content)) return false;
+    if (!trigger.of.empty() && !is_of(piece, trigger.of)) return false;
+    if (!trigger.not_of.empty() && is_of(piece, trigger.not_of)) return false;
+    if (!trigger.named.empty() && !knowledge::has_phrase(piece.name, trigger.named)) return false;
+    return sits_right(trigger, piece) && bears_fault(trigger, piece) && was_cleaned(trigger, piece);
+  }
+
+  [[nodiscard]] bool is_of(const Piece& piece, const Words& words) const {
+    const auto named = [&](const std::string& text) {
+      const auto all = knowledge::substances_in(table_, text);
+      return std::any_of(all.begin(), all.end(),
+                         [&](const Substance* one) { return knowledge::names(words, *one); });
+    };
+    return named(piece.material) ||
+           std::any_of(piece.finish.begin(), piece.finish.end(),
+                       [&](const record::FinishLayer& layer) { return named(layer.what); });
+  }
+
+  [[nodiscard]] bool sits_right(const FlagTrigger& trigger, const Piece& piece) const {
+    if (trigger.places.empty() && !trigger.captive_spring) return true;
+    return std::any_of(record_.fittings.begin(), record_.fittings.end(),
+                       [&](const record::Fitting& fitting) {
+                         const record::Place* place = find(record_, fitting.place);
+                         if (fitting.piece != piece.id || place == nullptr) return false;
+                         if (trigger.captive_spring && !place->captive_spring) return false;
+                         return trigger.places.empty() || holds(trigger.places, place->kind);
+                       });
+  }
+
+  [[nodiscard]] bool bears_fault(const FlagTrigger& trigger, const Piece& piece) const {
+    const auto& faults = visit_.findings.faults;
+    return trigger.faults.empty() ||
+           std::any_of(faults.begin(), faults.end(), [&](const record::Fault& fault) {
+             return fault.piece == piece.id && holds(trigger.faults, record::word_of(fault.kind));
+           });
+  }
+
+  [[nodiscard]] bool was_cleaned(const FlagTrigger& trigger, const Piece& piece) const {
+    if (trigger.methods.empty()) return true;
+    return std::any_of(visit_.cleaning.begin(), visit_.cleaning.end(),
+                       [&](const record::Cleaning& cleaning) {
+                         if (!holds(cleaning.pieces, piece.id)) return false;
+                         const auto all = knowledge::methods_in(table_, cleaning.method);
+                         return std::any_of(all.begin(), all.end(), [&](const auto* method) {
+                           return holds(trigger.methods, method->word);
+                         });
+                       });
+  }
+
+  [[nodiscard]] Made made_together(const std::vector<record::PieceId>& pieces) const {
+    if (pieces.empty()) return reel_;
+    std::optional<Made> all;
+    for (const record::PieceId& id : pieces) {
+      const Made one = made_of(record_, *find(record_, id), reel_);
+      if (!all) {
+        all = one;
+        continue;
+      }
+      all->first = all->first && one.first ? std::min(all->first, one.first) : std::nullopt;
+      all->last = all->last && one.last ? std::max(all->last, one.last) : std::nullopt;
+    }
+    return *all;
+  }
+
+  /// What the bench wrote of the same matter comes first; what it does not name is told beside it.
+  void compare_with_bench(Flag& flag) const {
+    const auto& flags = visit_.findings.flags;
+    bool names_none = false;
+    bool tested = flag.rule->tested.empty();
+    std::vector<record::PieceId> named;
+    for (std::size_t i = 0; i < flags.size(); ++i) {
+      if (!knowledge::has_phrase(flags[i].name, flag.rule->also)) continue;
+      flag.written.push_back(i);
+      names_none = names_none || flags[i].pieces.empty();
+      named.insert(named.end(), flags[i].pieces.begin(), flags[i].pieces.end());
+      tested =
+          tested || knowledge::has_phrase(plain_text(record_, flags[i].what), flag.rule->tested);
+    }
+    flag.needs_test = !flag.written.empty() && !tested;
+    if (flag.says < Says::may_be || names_none) return;
+    for (const record::PieceId& id : flag.pieces) {
+      if (!holds(named, id)) flag.not_written.push_back(id);
+    }
+  }
+
+  const record::Record& record_;
+  const record::Visit& visit_;
+  const CareTable& table_;
+  const Made& reel_;
+};
+
+std::vector<Judged> judge_cleaning(const record::Record& record, const record::Visit& visit,
+                                   const CareTable& table, const record::Cleaning& cleaning) {
+  std::vector<Judged> judged;
+  for (const record::PieceId& id : cleaning.pieces) {
+    const Piece* piece = find(record, id);
+    if (piece == nullptr) continue;
+    auto one = judge(table, record, visit,
+                     {*piece, cleaning.method, cleaning.minutes, {}, cleaning.pieces});
+    std::move(one.begin(), one.end(), std::back_inserter(judged));
+  }
+  std::stable_sort(judged.begin(), judged.end(),
+                   [](const Judged& a, const Judged& b) { return a.verdict > b.verdict; });
+  return judged;
+}
+
+}  // namespace
+
+Finding assess(const record::Record& record, const record::Visit& visit, const CareTable& table,
+               const Made& reel) {
+  Finding finding;
+  const Watch watch(record, visit, table, reel);
+  for (const FlagRule& rule : table.flags) {
+    if (auto flag = watch.raised(rule)) finding.flags.push_back(std::move(*flag));
+  }
+  for (const record::Cleaning& cleaning : visit.cleaning)
+    finding.cleanings.push_back(judge_cleaning(record, visit, table, cleaning));
+  return finding;
+}
+
+}  // namespace winchbook::assess::care

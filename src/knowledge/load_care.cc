@@ -1,0 +1,248 @@
+#include <algorithm>
+#include <charconv>
+#include <string>
+#include <utility>
+
+#include "knowledge/care.h"
+#include "knowledge/stamp_text.h"
+#include "knowledge/valid_file.h"
+
+namespace winchbook::knowledge {
+namespace {
+
+using Words = std::vector<std::string>;
+
+bool yes(pugi::xml_attribute attribute) {
+  return std::string_view(attribute.value()) == "yes";
+}
+
+int whole(pugi::xml_attribute attribute) {
+  const std::string_view text = attribute.value();
+  int value = 0;
+  std::from_chars(text.data(), text.data() + text.size(), value);
+  return value;
+}
+
+/// What stands between separators, without spaces around it.
+Words parted(std::string_view text, char separator) {
+  Words parts;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find(separator), text.size());
+    std::string_view one = text.substr(0, end);
+    one.remove_prefix(std::min(one.find_first_not_of(" \n\t"), one.size()));
+    while (one.ends_with(' '))
+      one.remove_suffix(1);
+    if (!one.empty()) parts.emplace_back(one);
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return parts;
+}
+
+Words words_of(pugi::xml_node node, const char* attribute) {
+  return parted(node.attribute(attribute).value(), ' ');
+}
+
+Words phrases_of(pugi::xml_node node, const char* attribute) {
+  Words phrases = parted(node.attribute(attribute).value(), ',');
+  for (std::string& phrase : phrases)
+    phrase = folded_phrase(phrase);
+  return phrases;
+}
+
+/// Its name is one of its forms, and so is its word: "chromium-plate" is "chromium plate".
+Words forms_of(pugi::xml_node node, std::string_view name) {
+  Words forms = phrases_of(node, "also");
+  std::string word = node.attribute("word").value();
+  std::replace(word.begin(), word.end(), '-', ' ');
+  forms.push_back(folded_phrase(word));
+  forms.push_back(folded_phrase(name));
+  return forms;
+}
+
+CareVerdict verdict_from(std::string_view word) {
+  if (word == "fine") return CareVerdict::fine;
+  if (word == "with-care") return CareVerdict::with_care;
+  return word == "harm" ? CareVerdict::harm : CareVerdict::never;
+}
+
+CareGrounds grounds_from(std::string_view word) {
+  if (word == "read") return CareGrounds::read;
+  return word == "recalled" ? CareGrounds::recalled : CareGrounds::common_practice;
+}
+
+Substance substance_from(pugi::xml_node node) {
+  const std::string name = folded(node);
+  const std::string_view layer = node.attribute("layer").value();
+  using Layer = Substance::Layer;
+  return {node.attribute("word").value(), name, node.attribute("family").value(),
+          layer == "whole"  ? Layer::whole
+          : layer == "part" ? Layer::part
+                            : Layer::no,
+          forms_of(node, name)};
+}
+
+CareMethod method_from(pugi::xml_node node) {
+  CareMethod method;
+  method.word = node.attribute("word").value();
+  method.name = folded(node.child("name"));
+  method.advice = folded(node.child("advice"));
+  const bool outside = std::string_view(node.attribute("reach").value()) == "outside";
+  method.reach = outside ? CareMethod::Reach::outside : CareMethod::Reach::through;
+  method.bath = yes(node.attribute("bath"));
+  method.flammable = yes(node.attribute("flammable"));
+  method.least_minutes = whole(node.attribute("least"));
+  method.most_minutes = whole(node.attribute("most"));
+  method.caution = node.attribute("caution").value();
+  method.forms = forms_of(node, method.name);
+  return method;
+}
+
+CareRow row_from(pugi::xml_node node) {
+  return {words_of(node, "on"),
+          words_of(node, "methods"),
+          words_of(node, "with"),
+          words_of(node, "beside"),
+          verdict_from(node.attribute("says").value()),
+          folded(node),
+          node.attribute("source").value(),
+          grounds_from(node.attribute("known").value())};
+}
+
+FlagTrigger::Says says_from(std::string_view word) {
+  using Says = FlagTrigger::Says;
+  if (word == "is") return Says::is;
+  if (word == "may-be") return Says::may_be;
+  return word == "none-seen" ? Says::none_seen : Says::not_looked_for;
+}
+
+FlagTrigger trigger_from(pugi::xml_node node) {
+  FlagTrigger trigger;
+  trigger.says = says_from(node.attribute("says").value());
+  trigger.of = words_of(node, "of");
+  trigger.not_of = words_of(node, "not-of");
+  trigger.places = words_of(node, "places");
+  trigger.no_place = words_of(node, "no-place");
+  trigger.named = phrases_of(node, "named");
+  trigger.faults = words_of(node, "faults");
+  trigger.methods = words_of(node, "methods");
+  trigger.kinds = words_of(node, "kinds");
+  trigger.brakes = words_of(node, "brakes");
+  trigger.line = phrases_of(node, "line");
+  trigger.content = yes(node.attribute("content"));
+  trigger.captive_spring = yes(node.attribute("captive-spring"));
+  trigger.custody_gap = yes(node.attribute("custody-gap"));
+  trigger.older_than = whole(node.attribute("older-than"));
+  if (const auto day = base::parse_day(node.attribute("made-before").value()); day)
+    trigger.made_before = *day;
+  return trigger;
+}
+
+Matters matters_from(std::string_view word) {
+  if (word == "use") return Matters::use;
+  if (word == "keep") return Matters::keep;
+  if (word == "open") return Matters::open;
+  return word == "deal" ? Matters::deal : Matters::hand;
+}
+
+FlagRule flag_from(pugi::xml_node node) {
+  FlagRule rule;
+  rule.word = node.attribute("word").value();
+  rule.legal = std::string_view(node.attribute("kind").value()) == "legal";
+  for (const std::string& word : words_of(node, "matters"))
+    rule.matters.push_back(matters_from(word));
+  rule.also = phrases_of(node, "also");
+  rule.tested = phrases_of(node, "tested");
+  rule.source = node.attribute("source").value();
+  rule.grounds = grounds_from(node.attribute("known").value());
+  for (const pugi::xml_node when : node.children("when"))
+    rule.triggers.push_back(trigger_from(when));
+  return rule;
+}
+
+/// Words by which rows may point: what is there, and "any".
+struct Known {
+  Words substances;
+  Words methods;
+};
+
+Known known_words(const CareTable& table) {
+  Known known{{"any"}, {"any"}};
+  for (const Substance& one : table.substances) {
+    known.substances.push_back(one.word);
+    known.substances.push_back(one.family);
+  }
+  for (const CareMethod& one : table.methods)
+    known.methods.push_back(one.word);
+  return known;
+}
+
+void check_words(const xml::Document& document, pugi::xml_node node, const char* attribute,
+                 const Words& known, base::Diagnostics& faults) {
+  for (const std::string& word : words_of(node, attribute)) {
+    if (std::find(known.begin(), known.end(), word) != known.end()) continue;
+    faults.push_back(base::error_at(
+        document.where(node), "the care table has no \"" + word + "\"",
+        "name a substance, a family or a method that stands in it, or add one", "care-word"));
+  }
+}
+
+void check_forms(const xml::Document& document, pugi::xml_node list, const char* child,
+                 base::Diagnostics& faults) {
+  Words seen;
+  for (const pugi::xml_node node : list.children(child)) {
+    const bool method = node.child("name");
+    Words forms = forms_of(node, folded(method ? node.child("name") : node));
+    std::sort(forms.begin(), forms.end());
+    forms.erase(std::unique(forms.begin(), forms.end()), forms.end());
+    for (const std::string& form : forms) {
+      if (std::find(seen.begin(), seen.end(), form) != seen.end()) {
+        faults.push_back(base::error_at(document.where(node),
+                                        "\"" + form + "\" is the name of another row already",
+                                        "keep it at one of them", "care-word"));
+      }
+      seen.push_back(form);
+    }
+  }
+}
+
+}  // namespace
+
+base::Result<CareTable> load_care(const base::Files& files, const std::filesystem::path& data) {
+  const auto schema = knowledge_schema(files, data);
+  if (!schema) return schema.faults();
+  const std::filesystem::path folder = data / "shared" / "care";
+  const auto document = read_valid(files, *schema, folder / "care.xml", "care-table");
+  if (!document) return document.faults();
+  const auto flags = read_valid(files, *schema, folder / "flags.xml", "flags");
+  if (!flags) return flags.faults();
+
+  CareTable table;
+  const pugi::xml_node root = document->root();
+  for (const pugi::xml_node node : root.child("substances").children("substance"))
+    table.substances.push_back(substance_from(node));
+  for (const pugi::xml_node node : root.child("methods").children("method"))
+    table.methods.push_back(method_from(node));
+  const Known known = known_words(table);
+  base::Diagnostics faults;
+  check_forms(*document, root.child("substances"), "substance", faults);
+  check_forms(*document, root.child("methods"), "method", faults);
+  for (const pugi::xml_node node : root.child("rows").children("row")) {
+    check_words(*document, node, "on", known.substances, faults);
+    check_words(*document, node, "methods", known.methods, faults);
+    check_words(*document, node, "with", known.substances, faults);
+    check_words(*document, node, "beside", known.methods, faults);
+    table.rows.push_back(row_from(node));
+  }
+  for (const pugi::xml_node node : flags->root().children("flag")) {
+    for (const pugi::xml_node when : node.children("when")) {
+      check_words(*flags, when, "of", known.substances, faults);
+      check_words(*flags, when, "not-of", known.substances, faults);
+      check_words(*flags, when, "methods", known.methods, faults);
+    }
+    table.flags.push_back(flag_from(node));
+  }
+  if (!faults.empty()) return faults;
+  return table;
+}
+
+}  // namespace winchbook::knowledge
