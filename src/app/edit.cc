@@ -105,9 +105,14 @@ base::Result<Edited> edit(const World& world, const EditRequest& request, const 
     edited.difference = difference(loaded->bytes, splices);
     return edited;
   }
-  const Diagnostics faults =
-      replace_record(world, folder / record.filename(), loaded->bytes, after, request.command);
+  WrittenFiles brought(world.files, folder);
+  Diagnostics faults = brought.write(said->files);
+  if (!base::has_error(faults)) {
+    faults =
+        replace_record(world, folder / record.filename(), loaded->bytes, after, request.command);
+  }
   if (base::has_error(faults)) return faults;
+  brought.keep();
   return edited;
 }
 

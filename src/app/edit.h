@@ -6,6 +6,7 @@
 #include <string>
 
 #include "app/edit_draft.h"
+#include "app/new_files.h"
 #include "app/world.h"
 #include "base/result.h"
 
@@ -20,12 +21,13 @@ struct EditRequest {
 
 /// What a change says of itself, and what it doubts.
 struct Said {
-  std::string sentence;        ///< one line: what changed
-  base::Diagnostics warnings;  ///< that block nothing
+  std::string sentence;             ///< one line: what changed
+  base::Diagnostics warnings;       ///< that block nothing
+  std::vector<NewFile> files = {};  ///< written beside the record, and before it
 };
 
-/// A change: adds its elements to the draft. It looks at nothing else, so that the same record
-/// gives the same bytes. Errors change nothing.
+/// A change: adds its elements to the draft. It looks at nothing else (but at which names are free,
+/// when it brings files), so that the same record gives the same bytes. Errors change nothing.
 using Change = std::function<base::Result<Said>(Draft&)>;
 
 /// What came of an edit.
@@ -37,9 +39,9 @@ struct Edited {
 };
 
 /// Makes a change: locks the reel's folder, reads the record, makes the change at its byte offsets,
-/// looks the result over as `check` does, keeps the version before, writes the record aside, syncs
-/// and renames. Any error (also one that the change itself would bring into the record) leaves the
-/// record as it was.
+/// looks the result over as `check` does, writes the files the change brings, keeps the version
+/// before, writes the record aside, syncs and renames. Any error (also one that the change itself
+/// would bring into the record) leaves the record as it was, and none of the files.
 [[nodiscard]] base::Result<Edited> edit(const World& world, const EditRequest& request,
                                         const Change& change);
 

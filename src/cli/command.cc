@@ -56,6 +56,7 @@ constexpr std::array kCommands{
     Command{"tray", "tell what is off, back and unaccounted for, or enter where parts went",
             add_tray},
     Command{"test", "enter what a test gave, as the reel came or as it left", add_test},
+    Command{"photo", "take photographs in, pair them, or watch a camera's folder", add_photo},
     Command{"handback", "hand the reel back: bags, next service, counsel", add_handback},
     Command{"shelf", "find reels, fitted parts and unfinished jobs among all records", add_shelf},
     Command{"undo", "bring the record back as it was before its last change", add_undo},

@@ -76,6 +76,7 @@ Action add_clean(CLI::App& app);
 Action add_work(CLI::App& app);
 Action add_fit(CLI::App& app);
 Action add_tray(CLI::App& app);
+Action add_photo(CLI::App& app);
 Action add_test(CLI::App& app);
 Action add_handback(CLI::App& app);
 Action add_shelf(CLI::App& app);

@@ -1,10 +1,18 @@
 #include "cli/place.h"
 
+#include <system_error>
+
 namespace winchbook::cli {
 
 std::filesystem::path data_folder(const char* set) {
   return set != nullptr && *set != '\0' ? std::filesystem::path(set)
                                         : std::filesystem::path(WINCHBOOK_DATA_DIR);
+}
+
+std::filesystem::path picture_program() {
+  std::error_code code;
+  const std::filesystem::path here = std::filesystem::read_symlink("/proc/self/exe", code);
+  return here.parent_path() / "winchbook-picture";
 }
 
 std::string version() {
