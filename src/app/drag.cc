@@ -8,6 +8,8 @@
 #include <utility>
 
 #include "app/stock.h"
+#include "assess/fitting/recorded.h"
+#include "recordfile/record_file.h"
 
 namespace winchbook::app {
 namespace {
@@ -70,7 +72,7 @@ base::Diagnostics take_friction(DragAnswer& answer) {
                                                           : "dry",
                                        row->source);
   if (row->sort == knowledge::WasherSort::hazard) {
-    answer.warnings.push_back(
+    answer.warnings.emplace_back(
         "an asbestos-type material: not cut, sanded, brushed or blown on; only a laboratory can "
         "say; "
         "local rules come first");
@@ -106,6 +108,25 @@ std::string pull(double newtons) {
 std::string span(const Span& of, std::string_view unit) {
   if (of.high - of.low < 1e-12) return fmt::format("{:.4g} {}", of.low, unit);
   return fmt::format("{:.4g} to {:.4g} {}", of.low, of.high, unit);
+}
+
+const char* name_of(assess::fitting::Lacking lacking) {
+  using assess::fitting::Lacking;
+  switch (lacking) {
+    case Lacking::stack:
+      return "the washers in their order";
+    case Lacking::sizes:
+      return "inside and outside of the washers that rub";
+    case Lacking::friction:
+      return "a material that the friction table knows";
+    case Lacking::setting:
+      return "the pull at the line with the spool full";
+    case Lacking::gear_ratio:
+      return "the gear's ratio";
+    case Lacking::spool:
+      return "what is wound on, full and empty";
+  }
+  return "";
 }
 
 double rounded(double value) {
@@ -151,6 +172,51 @@ base::Result<DragAnswer> reckon_drag(const World& world, DragRequest request) {
     return base::error(fault, "look at the figures given: winchbook drag --help", "command-figure");
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
+  warn(answer);
+  return answer;
+}
+
+base::Result<DragAnswer> reckon_recorded_drag(const World& world,
+                                              const std::filesystem::path& record) {
+  const auto loaded = recordfile::read(world.files, record, world.data / "schemas");
+  if (!loaded) return loaded.faults();
+  auto knowledge = knowledge::load_drag(world.files, world.data);
+  if (!knowledge) return knowledge.faults();
+  const record::Visit* visit = record::last_visit(loaded->record);
+  if (visit == nullptr) {
+    return base::error_at({loaded->file, 0, 0}, "the record has no visit, so no drag",
+                          "enter the visit in which the reel came to the bench", "no-visit");
+  }
+  const auto drag = assess::fitting::recorded_drag(loaded->record, *visit, *knowledge);
+  if (!drag.lacking.empty()) {
+    std::string missing;
+    for (const assess::fitting::Lacking one : drag.lacking)
+      missing += (missing.empty() ? "" : ", ") + std::string(name_of(one));
+    return base::error_at(loaded->where(visit->id.text),
+                          "the drag of this record cannot be reckoned; missing: " + missing,
+                          "write them down with winchbook measure, or in the visit's <drag>",
+                          "drag-measures");
+  }
+  DragAnswer answer{{}, std::move(knowledge).value(), drag.friction_source, drag.finding, {}};
+  DragRequest& request = answer.request;
+  request.drag = {drag.rubbing.front().ring,
+                  drag.faces,
+                  drag.friction,
+                  drag.force,
+                  {},
+                  drag.ratio,
+                  drag.spool,
+                  visit->drag->line_strength
+                      ? std::optional(visit->drag->line_strength->value.approximate())
+                      : std::nullopt};
+  request.greased = drag.greased;
+  for (const assess::fitting::RubbingFace& face : drag.rubbing) {
+    request.assumed.push_back(fmt::format("a face of {} rubs from {:.4g} to {:.4g} mm",
+                                          face.material, face.ring.inner, face.ring.outer));
+  }
+  request.assumed.push_back(fmt::format(
+      "pressed so that new washers in the middle of their friction slip at the setting of {:.4g} N",
+      *drag.setting));
   warn(answer);
   return answer;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -32,6 +33,11 @@ struct DragAnswer {
 
 /// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
 [[nodiscard]] base::Result<DragAnswer> reckon_drag(const World& world, DragRequest request);
+
+/// The drag of a record's last visit, from the setting that was measured: what its documents print
+/// (assess::fitting::recorded_drag). Error when a measure is missing; those of reading the record.
+[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(const World& world,
+                                                            const std::filesystem::path& record);
 
 /// The figures with their formula and their doubts; ends with a line break.
 [[nodiscard]] std::string drag_in_words(const DragAnswer& answer);

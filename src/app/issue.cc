@@ -17,8 +17,10 @@
 #include "app/survivors.h"
 #include "app/weigh.h"
 #include "assess/assessment.h"
+#include "assess/fitting/recorded.h"
 #include "assess/tray/tray.h"
 #include "document/document.h"
+#include "knowledge/drag.h"
 #include "knowledge/knowledge.h"
 #include "layout/lay_out.h"
 #include "pdf/draw.h"
@@ -267,18 +269,36 @@ struct Made {
   const Weighed& weighed;
 };
 
+/// Drag and line, where a chapter of the document tells them.
+Result<std::optional<assess::fitting::Recorded>> recorded_in(const World& world,
+                                                             const report::Template& design,
+                                                             const record::Record& record) {
+  const record::Visit* visit = record::last_visit(record);
+  const bool told =
+      std::any_of(design.sections.begin(), design.sections.end(),
+                  [](const auto& one) { return one.id == "bench-drag" || one.id == "care-card"; });
+  std::optional<assess::fitting::Recorded> recorded;
+  if (!told || visit == nullptr) return recorded;
+  const auto knowledge = knowledge::load_drag(world.files, world.data);
+  if (!knowledge) return knowledge.faults();
+  recorded = assess::fitting::recorded(record, *visit, *knowledge);
+  return recorded;
+}
+
 Result<document::Document> write(const World& world, const Made& made,
                                  const std::vector<pdf::Jpeg>& photographs) {
   const record::Record& record = made.shown.record.record;
   const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
   if (!knowledge) return knowledge.faults();
   const assess::Assessment assessment = assess::assess(record, *knowledge);
+  const auto recorded = recorded_in(world, made.design.chapters, record);
+  if (!recorded) return recorded.faults();
   // From here on nothing computes a fact.
 
   const auto facts = facts_of(photographs);
   const auto pointer = [](const auto& found) { return found ? &*found : nullptr; };
   return report::write({record, assessment, made.design.chapters, made.design.words, made.edition,
-                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses)});
+                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses), pointer(*recorded)});
 }
 
 /// Nothing is given back on paper that has not been handed over.

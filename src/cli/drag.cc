@@ -30,6 +30,7 @@ struct Options {
   std::string spool_full;
   std::string spool_empty;
   std::string line;
+  std::string record;
   bool json = false;
 };
 
@@ -87,7 +88,16 @@ app::DragRequest request_of(const Options& options, Measures& measures) {
   return request;
 }
 
+Exit recorded_drag(const Options& options, Surroundings& surroundings) {
+  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto answer = app::reckon_recorded_drag(world, options.record);
+  if (!answer) return tell(answer.faults(), surroundings.err);
+  surroundings.out << (options.json ? app::drag_as_json(*answer) : app::drag_in_words(*answer));
+  return kFine;
+}
+
 Exit drag(const Options& options, Surroundings& surroundings) {
+  if (!options.record.empty()) return recorded_drag(options, surroundings);
   if (const auto faults = contradictions(options); !faults.empty()) {
     return wrong_command(faults, surroundings.err);
   }
@@ -105,6 +115,9 @@ Exit drag(const Options& options, Surroundings& surroundings) {
 
 Action add_drag(CLI::App& app) {
   auto options = std::make_shared<Options>();
+  auto* record =
+      app.add_option("--record", options->record,
+                     "a reel's folder or record: its own drag, from the setting measured");
   app.add_option("--outer", options->outer, "outside of the rubbing ring: \"22 mm\", \"7/8 in\"");
   app.add_option("--inner", options->inner, "its hole; left out, none");
   app.add_option("--faces", options->faces, "how many faces rub (faces, not washers)")
@@ -125,6 +138,9 @@ Action add_drag(CLI::App& app) {
   app.add_option("--spool-empty", options->spool_empty,
                  "across the spool's core, or its last line");
   app.add_option("--line", options->line, "strength of the line: \"20 lb\", \"9 kg\", \"90 N\"");
+  for (CLI::Option* other : app.get_options()) {
+    if (other != record && other->get_name() != "--help") record->excludes(other);
+  }
   app.add_flag("--json", options->json, "the answer as JSON (schemas/drag.schema.json)");
   return [options](Surroundings& surroundings) { return drag(*options, surroundings); };
 }

@@ -177,6 +177,14 @@ PicturePlan plan_pictures(const Record& record, const Visit& visit,
       return at_the_bench(photo.stage) && album.of_this_visit(photo);
     });
   }
+  if (has("bench-sheet")) {
+    auto& pictures = plan.in_section["bench-sheet"];
+    for (const record::StripStep& step : visit.strip_down) {
+      for (const PhotoId& id : step.photos) {
+        if (const Photo* photo = album.photo(id)) pictures.push_back(photo);
+      }
+    }
+  }
   if (has("other-photographs")) {
     plan.in_section["other-photographs"] =
         album.take(record.photos.size(), [](const Photo&) { return true; });

@@ -24,6 +24,7 @@ constexpr std::array kSections{
     SectionRow{"not-put-right", tell_not_put_right},
     SectionRow{"advice", tell_advice},
     SectionRow{"value", tell_value},
+    SectionRow{"value-note", tell_value_note},
     SectionRow{"value-sales", tell_value_sales},
     SectionRow{"value-limits", tell_value_limits},
     SectionRow{"care", tell_care},
@@ -46,6 +47,12 @@ constexpr std::array kSections{
     SectionRow{"reel-tags", tell_reel_tags},
     SectionRow{"bag-labels", tell_bag_labels},
     SectionRow{"step-cards", tell_step_cards},
+    SectionRow{"bench-sheet", tell_bench_sheet},
+    SectionRow{"bench-assembly", tell_bench_assembly},
+    SectionRow{"bench-drag", tell_bench_drag},
+    SectionRow{"bench-tests", tell_bench_tests},
+    SectionRow{"bench-notes", tell_bench_notes},
+    SectionRow{"care-card", tell_care_card},
 };
 
 }  // namespace

@@ -33,6 +33,8 @@ std::optional<document::Chapter> tell_not_put_right(const Telling& telling);
 std::optional<document::Chapter> tell_advice(const Telling& telling);
 /// The answer in a sentence, and what, for what and when it was asked.
 std::optional<document::Chapter> tell_value(const Telling& telling);
+/// The value in short, for a document of another purpose.
+std::optional<document::Chapter> tell_value_note(const Telling& telling);
 /// The sales it rests on, each with its way to the figure.
 std::optional<document::Chapter> tell_value_sales(const Telling& telling);
 /// What it leaves out, assumes and does not claim; lines to sign on.
@@ -74,5 +76,18 @@ std::optional<document::Chapter> tell_reel_tags(const Telling& telling);
 std::optional<document::Chapter> tell_bag_labels(const Telling& telling);
 /// A card a step, to be photographed before it; twelve without words while no step is written.
 std::optional<document::Chapter> tell_step_cards(const Telling& telling);
+
+/// The bench sheet: the steps of taking it apart, or the places to strip where none is written.
+std::optional<document::Chapter> tell_bench_sheet(const Telling& telling);
+/// The steps backwards, oil and grease, and what was not taken apart.
+std::optional<document::Chapter> tell_bench_assembly(const Telling& telling);
+/// Seats, the stack in its order, the faces that rub, and the curve.
+std::optional<document::Chapter> tell_bench_drag(const Telling& telling);
+/// Tests to make, with room to write before and after.
+std::optional<document::Chapter> tell_bench_tests(const Telling& telling);
+/// Ruled lines for a pencil.
+std::optional<document::Chapter> tell_bench_notes(const Telling& telling);
+/// The card for the tackle box, or for the shelf of a reel that is not fished.
+std::optional<document::Chapter> tell_care_card(const Telling& telling);
 
 }  // namespace winchbook::report

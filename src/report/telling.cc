@@ -28,7 +28,8 @@ Run run_of(const Telling& telling, const record::Run& part) {
           return {.text = one.words, .italic = true};
         } else if constexpr (std::is_same_v<Kind, record::PersonMention>) {
           const record::Person* person = find(telling.record, one.person);
-          const bool told = person != nullptr && record::told(person->name) != nullptr;
+          const bool told =
+              !telling.nameless && person != nullptr && record::told(person->name) != nullptr;
           return {told && !one.words.empty() ? one.words : telling.name(one.person)};
         } else if constexpr (std::is_same_v<Kind, record::PieceMention>) {
           return {one.words.empty() ? telling.piece_name(one.piece) : one.words};
@@ -65,13 +66,13 @@ Text Telling::note(const record::Words& said) const {
 std::string Telling::name(const record::PersonId& id) const {
   const record::Person* person = find(record, id);
   if (person == nullptr) return id.text;
-  const std::string* told = record::told(person->name);
+  const std::string* told = nameless ? nullptr : record::told(person->name);
   return told != nullptr ? *told : person->stand_in;
 }
 
 std::string Telling::short_name(const record::PersonId& id) const {
   const record::Person* person = find(record, id);
-  const bool told = person != nullptr && record::told(person->name) != nullptr;
+  const bool told = !nameless && person != nullptr && record::told(person->name) != nullptr;
   return told && !person->short_name.empty() ? person->short_name : name(id);
 }
 

@@ -7,6 +7,7 @@
 
 #include "assess/advice/advice.h"
 #include "assess/assessment.h"
+#include "assess/fitting/recorded.h"
 #include "base/ratio.h"
 #include "document/document.h"
 #include "record/enum_words.h"
@@ -28,6 +29,7 @@ struct Edition {
   std::size_t withheld = 0;               ///< texts and photographs withheld from its reader
   std::string withheld_root = {};         ///< 64 hexadecimal digits that bind them; empty: none
   std::string unaccounted = {};           ///< the reason for issuing with an open tray; empty: none
+  std::string reel_code = {};             ///< by which tags and bags name the reel: "7QM4 XT29"
 };
 
 /// What the program saw in a photograph's file besides what the record says of it.
@@ -48,6 +50,8 @@ struct Telling {
   const PhotographFactsById& photograph_facts;
   const Worth* worth = nullptr;                      ///< null: no value was asked for
   const assess::advice::Finding* courses = nullptr;  ///< null: the courses were not weighed
+  const assess::fitting::Recorded* recorded = nullptr;  ///< null: drag and line were not asked for
+  bool nameless = false;  ///< nobody is named: everybody is told by the words that stand in
 
   /// The bench's words with names, figure numbers and links set in.
   [[nodiscard]] document::Text text(const record::Words& words) const;

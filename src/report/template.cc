@@ -195,6 +195,7 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.paper = attribute(root, "paper");
   out.cover = root.attribute("cover").as_bool(true);
   out.dense = root.attribute("dense").as_bool();
+  out.nameless = root.attribute("nameless").as_bool();
   out.tightens = root.attribute("tightens").as_bool();
   out.reader =
       record::value_of<record::Reader>(attribute(root, "reader")).value_or(record::Reader::owner);

@@ -33,10 +33,11 @@ struct ThinChoice {
 struct Template {
   std::string document;
   std::string style_file;
-  std::string paper;                              ///< empty: the record's region decides
-  bool cover = true;                              ///< false: its first chapter says what it is
-  bool dense = false;                             ///< set in the style's dense types
+  std::string paper;      ///< empty: the record's region decides
+  bool cover = true;      ///< false: its first chapter says what it is
+  bool dense = false;     ///< set in the style's dense types
   bool tightens = false;  ///< set dense where a chapter would take more than a page
+  bool nameless = false;  ///< nobody is named, whoever may be
   record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
   std::optional<ThinChoice> thin;

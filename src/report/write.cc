@@ -159,9 +159,9 @@ base::Result<Document> write(const Source& source) {
   const bool thin = is_thin(record, *visit, design);
   const auto& sections = thin ? design.thin->sections : design.sections;
   const PicturePlan pictures = plan_pictures(record, *visit, ids_of(sections));
-  const Telling telling{record,        *visit,         source.assessment,       source.words,
-                        pictures,      source.edition, source.photograph_facts, source.worth,
-                        source.courses};
+  const Telling telling{record,         *visit,          source.assessment,       source.words,
+                        pictures,       source.edition,  source.photograph_facts, source.worth,
+                        source.courses, source.recorded, design.nameless};
   Document out = frame_of(telling, design.cover ? record.reel.name : reel_in_trade(telling));
   if (design.cover) out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {

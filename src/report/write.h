@@ -20,6 +20,7 @@ struct Source {
   const PhotographFactsById& photograph_facts;
   const Worth* worth = nullptr;                      ///< null: no value was asked for
   const assess::advice::Finding* courses = nullptr;  ///< null: the courses were not weighed
+  const assess::fitting::Recorded* recorded = nullptr;  ///< null: drag and line were not asked for
 };
 
 /// Tells the record as the template asks: a document without positions.

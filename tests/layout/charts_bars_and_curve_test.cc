@@ -1,5 +1,6 @@
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
@@ -126,6 +127,83 @@ TEST_CASE("a word stands under each end of the curve, and numbers beside round s
   CHECK(empty->box.right == doctest::Approx(147));
   for (const char* number : {"8", "12", "16", "20"}) {
     CHECK(drawn::find(frame, bench.fonts, number));
+  }
+}
+
+CurveChart banded() {
+  CurveChart chart = drag();
+  for (const auto& [x, y] : chart.points) {
+    chart.low.emplace_back(x, y * 0.7);
+    chart.high.emplace_back(x, y * 1.3);
+  }
+  chart.from_nought = true;
+  chart.height = 150;
+  chart.marks = {{0.5, "5"}};
+  chart.levels = {{16, "quarter"}, {21, "third"}};
+  chart.below = document::plain("key");
+  return chart;
+}
+
+/// Upright strokes of the band, by where they stand.
+std::vector<Shape> strokes_in(const layout::Frame& frame) {
+  std::vector<Shape> all;
+  for (const Shape& shape : drawn::shapes_in(frame)) {
+    if (shape.path->stroke.width == points(0.35)) all.push_back(shape);
+  }
+  return all;
+}
+
+TEST_CASE("strokes fill the band from the least to the most, and the curve runs through it") {
+  const drawn::Bench bench;
+  const layout::Frame frame = set(banded(), bench, 471);
+  const auto strokes = strokes_in(frame);
+  REQUIRE(strokes.size() > 100);
+  // The axis runs from 0 to 24 over 150 points: 8 stands at 50, its band from 5.6 to 10.4.
+  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 24;
+  const Shape& first = strokes.front();
+  CHECK(first.box.foot == doctest::Approx(foot - 150 * 5.6 / 24).epsilon(0.01));
+  CHECK(first.box.top == doctest::Approx(foot - 150 * 10.4 / 24).epsilon(0.01));
+  const Shape& last = strokes.back();
+  CHECK(last.box.height() > first.box.height() * 2);
+  const CurveChart bare = drag();
+  CHECK(strokes_in(set(bare, bench, 471)).empty());
+}
+
+TEST_CASE("a level has its name over it, and its line stands at its value") {
+  const drawn::Bench bench;
+  const layout::Frame frame = set(banded(), bench, 471);
+  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 24;
+  const auto quarter = drawn::find(frame, bench.fonts, "quarter");
+  const auto third = drawn::find(frame, bench.fonts, "third");
+  REQUIRE(quarter);
+  REQUIRE(third);
+  CHECK(quarter->box.foot <= foot - 150 * 16.0 / 24);
+  CHECK(third->box.foot <= foot - 150 * 21.0 / 24);
+  CHECK(third->box.foot < quarter->box.top);
+  const auto shapes = drawn::shapes_in(frame);
+  CHECK(std::any_of(shapes.begin(), shapes.end(), [&](const Shape& shape) {
+    return shape.box.width() > 400 &&
+           std::abs((shape.box.top + shape.box.foot) / 2 - (foot - 100)) < 0.1;
+  }));
+  CHECK(drawn::find(frame, bench.fonts, "key"));
+  CHECK(drawn::find(frame, bench.fonts, "5"));
+}
+
+TEST_CASE("whatever its band and levels, all of a curve's drawing stays inside") {
+  const drawn::Bench bench;
+  std::mt19937 random(471);
+  for (int round = 0; round < 30; ++round) {
+    CurveChart chart = banded();
+    for (auto& [x, y] : chart.high)
+      y += static_cast<double>(random() % 40);
+    chart.levels[0].at = static_cast<double>(random() % 60);
+    chart.levels[1].at = static_cast<double>(random() % 60);
+    chart.levels[0].name = drawn::some_words(random, 60);
+    for (const double width : {471.0, 228.0, 147.0}) {
+      const layout::Frame frame = set(chart, bench, width);
+      CHECK(drawn::outside(frame, bench.fonts) == "");
+      CHECK(drawn::overlapping(frame, bench.fonts) == "");
+    }
   }
 }
 

@@ -6,7 +6,9 @@
 #include <utility>
 
 #include "assess/assessment.h"
+#include "assess/fitting/recorded.h"
 #include "base/files.h"
+#include "knowledge/drag.h"
 #include "knowledge/knowledge.h"
 #include "recordfile/record_file.h"
 #include "report/write.h"
@@ -45,7 +47,21 @@ base::Result<document::Document> write(const record::Record& record, const std::
   for (const auto& [key, pattern] : design->rewordings)
     words.reword(key, pattern);
   const assess::Assessment assessment = assess::assess(record, known());
-  return report::write({record, assessment, *design, words, edition, {}});
+  std::optional<assess::fitting::Recorded> recorded;
+  if (const record::Visit* visit = record::last_visit(record)) {
+    static const auto kDrag = knowledge::load_drag(base::RealFiles(), kProject);
+    REQUIRE(kDrag);
+    recorded = assess::fitting::recorded(record, *visit, *kDrag);
+  }
+  return report::write({record,
+                        assessment,
+                        *design,
+                        words,
+                        edition,
+                        {},
+                        nullptr,
+                        nullptr,
+                        recorded ? &*recorded : nullptr});
 }
 
 report::Edition keepsake() {

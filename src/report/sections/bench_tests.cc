@@ -1,0 +1,94 @@
+#include <array>
+#include <utility>
+
+#include "report/bench_words.h"
+#include "report/bench_work.h"
+#include "report/sections.h"
+
+namespace winchbook::report {
+namespace {
+
+using document::Chapter;
+using document::Column;
+
+constexpr double kRoomForPencil = 22.5;
+constexpr int kLines = 10;
+
+struct StandardTest {
+  const char* key;
+  const char* unit;
+};
+
+/// What every bench tries on every reel (common practice).
+constexpr std::array kStandard{
+    StandardTest{"bench-tests.turns", ""},      StandardTest{"bench-tests.free-spool", "s"},
+    StandardTest{"bench-tests.click", ""},      StandardTest{"bench-tests.anti-reverse", ""},
+    StandardTest{"bench-tests.drag-slip", "N"}, StandardTest{"bench-tests.line-guide", "mm"},
+};
+
+document::Row row_of(std::string what, std::string unit, std::string left) {
+  document::Row row;
+  row.cells = {{document::plain(std::move(what))},
+               {document::plain(std::move(unit))},
+               {document::plain(std::move(left))},
+               {{}},
+               {{}}};
+  return row;
+}
+
+/// "…; never over 4 N" where the reel is not to be loaded further.
+std::string what_of(const Telling& telling, const record::Test& test) {
+  const auto& limit = test.after.load_limit;
+  if (!limit) return test.what;
+  return telling.words.say(
+      "bench-tests.limited",
+      {{"test", test.what}, {"limit", newtons_words(telling, limit->value.approximate())}});
+}
+
+document::Table tests(const Telling& telling) {
+  document::Table table;
+  table.columns = {{Column::Align::words, 0, true},
+                   {Column::Align::words, 24},
+                   {Column::Align::words, 90},
+                   {Column::Align::words, 84},
+                   {Column::Align::words, 84}};
+  table.least_row = kRoomForPencil;
+  document::Row head;
+  for (const char* key : {"bench-tests.head.test", "test.unit", "bench-tests.head.recorded",
+                          "bench-tests.head.before", "bench-tests.head.after"}) {
+    head.cells.push_back({document::plain(telling.words.say(key))});
+  }
+  table.head.push_back(std::move(head));
+  const auto& recorded = telling.visit.findings.tests;
+  for (const record::Test& test : recorded) {
+    table.rows.push_back(
+        row_of(what_of(telling, test), test.unit, test_reading(telling, test.after)));
+  }
+  if (recorded.empty()) {
+    for (const StandardTest& test : kStandard)
+      table.rows.push_back(row_of(telling.words.say(test.key), test.unit, ""));
+  }
+  table.below = document::plain(telling.words.say("bench-tests.below"));
+  table.summary = telling.words.say("bench-tests.summary");
+  return table;
+}
+
+}  // namespace
+
+std::optional<Chapter> tell_bench_tests(const Telling& telling) {
+  Chapter chapter = telling.chapter("bench-tests");
+  chapter.stand_first = telling.words.say("bench-tests.answer");
+  chapter.blocks.emplace_back(tests(telling));
+  return chapter;
+}
+
+std::optional<Chapter> tell_bench_notes(const Telling& telling) {
+  Chapter chapter = telling.chapter("bench-notes");
+  document::RuledLines lines;
+  lines.labels = {telling.words.say("bench-notes.pencil")};
+  lines.lines_each = kLines;
+  chapter.blocks.emplace_back(std::move(lines));
+  return chapter;
+}
+
+}  // namespace winchbook::report
