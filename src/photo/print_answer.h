@@ -23,11 +23,11 @@ enum class Made {
 struct PrintAnswer {
   Size size;  ///< of the JPEG to print, upright
   Made made = Made::anew;
-  std::string ending;              ///< of the camera's file, by what it is: "jpg", "heic", "tif"
-  Size camera_size;                ///< as stored, before turning
-  bool recoloured = false;         ///< its colours were told in another space than sRGB
-  bool profile_unusable = false;   ///< it had a colour profile that makes no sense; taken as sRGB
-  std::optional<base::Day> taken;  ///< by the camera's clock
+  std::string ending;             ///< of the camera's file, by what it is: "jpg", "heic", "tif"
+  Size camera_size;               ///< as stored, before turning
+  bool recoloured = false;        ///< its colours were told in another space than sRGB
+  bool profile_unusable = false;  ///< it had a colour profile that makes no sense; taken as sRGB
+  std::optional<base::Day> taken = {};  ///< by the camera's clock
 };
 
 /// "width 1963\nheight 1472\n…".
