@@ -5,11 +5,11 @@
 #
 #   sh tests/run.sh             everything
 #   sh tests/run.sh STEP...     only these: build units sanitized house schemas transcripts documents
-#                               judge reading copies withholding pictures
+#                               judge reading copies withholding photographs pictures
 #                               hard_cases format tidy
 set -u
 cd "$(dirname "$0")/.." || exit 3
-steps=${*:-build units sanitized house schemas transcripts documents judge reading copies withholding pictures hard_cases format tidy}
+steps=${*:-build units sanitized house schemas transcripts documents judge reading copies withholding photographs pictures hard_cases format tidy}
 logs=build/logs
 jobs=$(nproc)
 passed=0
@@ -182,6 +182,10 @@ step_reading() {
 
 step_withholding() {
   suite "what is withheld" $python tests/withholding/check_withheld.py build/winchbook build/withheld demo/out
+}
+
+step_photographs() {
+  suite "photographs in" $python tests/photographs/check_photographs.py build/winchbook build/photographs
 }
 
 step_copies() {

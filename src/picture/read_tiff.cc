@@ -66,6 +66,8 @@ int on_error(TIFF* /*tiff*/, void* user, const char* /*module*/, const char* for
   std::array<char, 160> text{};
   std::vsnprintf(text.data(), text.size(), format, arguments);
   said = text.data();
+  constexpr std::string_view kName = "photograph: ";
+  if (said.starts_with(kName)) said.erase(0, kName.size());
   while (said.ends_with('.') || said.ends_with('\n'))
     said.pop_back();
   return 1;
@@ -74,6 +76,13 @@ int on_error(TIFF* /*tiff*/, void* user, const char* /*module*/, const char* for
 int on_warning(TIFF* /*tiff*/, void* /*user*/, const char* /*module*/, const char* /*format*/,
                va_list /*arguments*/) {
   return 1;
+}
+
+base::Diagnostic fault(const Source& source) {
+  for (const char* no_more : {"Read error", "not enough", "Not enough", "Can not read", "got "}) {
+    if (source.said.find(no_more) != std::string::npos) return cut_short();
+  }
+  return fault_of_decoder(source.said.empty() ? "no picture in it" : source.said);
 }
 
 struct Close {
@@ -139,10 +148,7 @@ base::Result<Raster> pixels_of(TIFF* tiff, Source& source, photo::Size size) {
   const auto height = static_cast<std::size_t>(size.height);
   std::vector<std::uint32_t> pixels(width * height);
   if (TIFFRGBAImageGet(&image, pixels.data(), image.width, image.height) == 0) {
-    const bool no_more = source.said.find("Read error") != std::string::npos ||
-                         source.said.find("not enough") != std::string::npos ||
-                         source.said.find("got ") != std::string::npos;
-    return no_more ? cut_short() : fault_of_decoder(source.said);
+    return fault(source);
   }
   raster.space = small_number(tiff, TIFFTAG_PHOTOMETRIC, PHOTOMETRIC_RGB) <= PHOTOMETRIC_MINISBLACK
                      ? Space::grey
@@ -165,7 +171,7 @@ base::Result<Raster> pixels_of(TIFF* tiff, Source& source, photo::Size size) {
 base::Result<Picture> read_tiff(std::string_view bytes) {
   Source source{bytes, 0, {}};
   const Open tiff = opened(source);
-  if (!tiff) return fault_of_decoder(source.said.empty() ? "no picture in it" : source.said);
+  if (!tiff) return fault(source);
   const std::uint32_t width = number(tiff.get(), TIFFTAG_IMAGEWIDTH, 0);
   const std::uint32_t height = number(tiff.get(), TIFFTAG_IMAGELENGTH, 0);
   if (auto faults = fault_of_size(width, height); !faults.empty()) return faults;
