@@ -15,6 +15,7 @@ using document::Role;
 
 constexpr std::size_t kAcross = 2;
 constexpr Length kInset = points(12);
+constexpr Length kOver = points(9);  // above and below
 constexpr Length kMark = points(7.5);
 constexpr Length kThin = points(0.35);
 constexpr Length kHole = points(4.5);  // the radius of a punched hole
@@ -22,7 +23,7 @@ constexpr Length kHoleRoom = points(21);
 constexpr Length kWritePitch = points(18);
 constexpr Length kWriteRule = points(0.5);
 constexpr Length kModule = points(3);
-constexpr Length kModuleOfCard = points(4);
+constexpr Length kModuleOfCard = points(3.75);
 constexpr Length kQuiet = points(12);  // white beside a code: four of its smaller modules
 constexpr Length kBetween = points(3.75);
 
@@ -43,7 +44,7 @@ class LabelSetter {
     // Words keep clear of the code beside them; under a number they have the whole width.
     const Length beside = coded ? inner_ - code.width - kQuiet : inner_;
     if (!label_.number.empty()) add_number(beside);
-    const Length foot_of_code = coded ? kInset + code.height : Length{};
+    const Length foot_of_code = coded ? kOver + code.height : Length{};
     if (!label_.number.empty()) y_ = std::max(y_, foot_of_code) + kBetween;
     const Length measure = label_.number.empty() ? beside : inner_;
     add_name(measure);
@@ -54,17 +55,17 @@ class LabelSetter {
       frame_.items.emplace_back(filled_box({left_, y_ - kWriteRule, measure, kWriteRule},
                                            setting_.style.ink2, kArtifact));
     }
-    if (coded) place(code, {left_ + inner_ - code.width, kInset}, frame_.items);
+    if (coded) place(code, {left_ + inner_ - code.width, kOver}, frame_.items);
     y_ = std::max(y_, foot_of_code);
-    foot_ = set_words(document::plain(label_.foot), Role::folio, inner_, paragraph(), setting_);
+    foot_ = set_words(document::plain(label_.foot), Role::label, inner_, paragraph(), setting_);
     frame_.width = width_;
-    frame_.height = y_ + kBetween + foot_.height + kInset;
+    frame_.height = y_ + kBetween + foot_.height + kOver;
     return std::move(frame_);
   }
 
   /// What stands at the foot, when it is known how high the row is.
   void finish(Frame& frame, Length height) const {
-    place(foot_, {left_, height - kInset - foot_.height}, frame.items);
+    place(foot_, {left_, height - kOver - foot_.height}, frame.items);
     if (label_.hole) {
       frame.items.emplace_back(ring({kInset + kHole, height / 2}, kHole,
                                     {kThin, setting_.style.ink}, std::nullopt, kArtifact));
@@ -115,7 +116,7 @@ class LabelSetter {
   Length width_;
   Length left_;
   Length inner_;
-  Length y_ = kInset;
+  Length y_ = kOver;
   TagId body_ = kArtifact;
   Frame frame_;
   Frame foot_;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "report/care_words.h"
 
 namespace winchbook::report {
 namespace {
@@ -14,11 +15,11 @@ using document::Subhead;
 using record::Visit;
 
 /// Each paragraph starts without an indent and may carry a caution beside it.
-void add_paragraph(document::Text words, const std::optional<record::Caution>& caution,
-                   const Telling& telling, Chapter& chapter, bool first) {
+void add_paragraph(document::Text words, std::optional<document::Caution> caution, Chapter& chapter,
+                   bool first) {
   document::Paragraph paragraph{std::move(words)};
   if (first) paragraph.manner = document::ParagraphManner::unindented;
-  if (caution) paragraph.beside.emplace_back(telling.caution(*caution));
+  if (caution) paragraph.beside.emplace_back(std::move(*caution));
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
@@ -30,7 +31,7 @@ void add_dangerous_step(const Telling& telling, const record::StripStep& step, C
   for (auto& part : telling.text(step.what).parts)
     words.parts.push_back(std::move(part));
   document::Paragraph paragraph{std::move(words), document::ParagraphManner::unindented};
-  paragraph.beside.emplace_back(telling.caution(*step.caution));
+  paragraph.beside.emplace_back(*caution_beside(telling, step));
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
@@ -68,7 +69,7 @@ void add_strip_down(const Telling& telling, const std::vector<const record::Phot
   chapter.blocks.emplace_back(std::move(summary));
   add_pictures(telling, pictures, chapter);
   for (const record::StripStep& step : steps) {
-    if (step.caution) add_dangerous_step(telling, step, chapter);
+    if (step.caution || step.spring_loose) add_dangerous_step(telling, step, chapter);
   }
 }
 
@@ -91,7 +92,10 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
         words.parts.push_back(std::move(part));
       }
     }
-    add_paragraph(std::move(words), one.caution, telling, chapter, std::exchange(first, false));
+    if (const std::string objection = unanswered_objection(telling, one); !objection.empty())
+      words.parts.emplace_back(document::Run{" " + objection});
+    add_paragraph(std::move(words), caution_beside(telling, one), chapter,
+                  std::exchange(first, false));
   }
 }
 
@@ -108,7 +112,8 @@ void add_work(const Telling& telling, Chapter& chapter) {
         words.parts.push_back(std::move(part));
       }
     }
-    add_paragraph(std::move(words), one.caution, telling, chapter, std::exchange(first, false));
+    add_paragraph(std::move(words), caution_beside(telling, one), chapter,
+                  std::exchange(first, false));
   }
 }
 
@@ -145,13 +150,12 @@ void add_bags(const Telling& telling, Chapter& chapter) {
 
 /// Hazards and legal traps looked for, said where the work is described.
 void add_flags(const Telling& telling, Chapter& chapter) {
-  const auto& flags = telling.visit.findings.flags;
+  const std::vector<ToldFlag> flags = flags_told(telling, {knowledge::Matters::keep});
   if (flags.empty()) return;
   document::Facts facts;
   facts.label_width = 102;
-  for (const record::Flag& flag : flags) {
-    facts.facts.push_back({telling.words.capitalised(flag.name), telling.text(flag.what)});
-  }
+  for (const ToldFlag& flag : flags)
+    facts.facts.push_back({telling.words.capitalised(flag.name), flag.words});
   Subhead head{telling.words.say("bench.flags")};
   head.beside.emplace_back(
       document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
@@ -168,6 +172,15 @@ void add_unaccounted(const Telling& telling, Chapter& chapter) {
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
+/// With the load limit, where one is set.
+std::string limited_reading(const Telling& telling, const record::TestResult& result) {
+  std::string reading = test_reading(telling, result);
+  if (!result.load_limit) return reading;
+  return telling.words.say("test.limited",
+                           {{"reading", std::move(reading)},
+                            {"limit", telling.words.measure(result.load_limit->value, "N")}});
+}
+
 }  // namespace
 
 std::string test_reading(const Telling& telling, const record::TestResult& result,
@@ -176,6 +189,7 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
   if (result.kind == Kind::not_safe_to_test) return telling.words.say("test.not-safe");
   if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
   const auto number = [&](const base::Decimal& value) {
+    if (unit == "\u00B0") return telling.words.number(value) + std::string(unit);
     return unit.empty() ? telling.words.number(value) : telling.words.measure(value, unit);
   };
   std::vector<std::string> parts;
@@ -210,8 +224,8 @@ document::Table tests_table(const Telling& telling) {
   table.head.push_back(std::move(head));
   for (const record::Test& test : telling.visit.findings.tests) {
     document::Row row;
-    const std::string before = test_reading(telling, test.before);
-    const std::string after = test_reading(telling, test.after);
+    const std::string before = limited_reading(telling, test.before);
+    const std::string after = limited_reading(telling, test.after);
     document::Text left;
     left.parts.emplace_back(document::Run{.text = after, .bold = after != before});
     row.cells = {{document::plain(test.what)},

@@ -1,8 +1,10 @@
 #include "report/receipts.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "record/enum_words.h"
+#include "report/care_words.h"
 #include "report/statement.h"
 
 namespace winchbook::report {
@@ -41,6 +43,30 @@ document::SideNote bench_note(const Telling& telling) {
   append_lines(text, bench.address.empty() ? bench.place : bench.address);
   append_lines(text, bench.contact);
   return {std::move(text)};
+}
+
+bool in_tray(const Telling& telling, const record::PieceId& piece) {
+  const auto& tray = telling.visit.tray;
+  return std::any_of(tray.begin(), tray.end(),
+                     [&](const record::TrayLine& one) { return one.piece == piece; });
+}
+
+/// Gone before this visit began.
+bool gone_before(const Telling& telling, const record::Piece& piece) {
+  using Kind = record::Whereabouts::Kind;
+  const bool gone = piece.now.kind == Kind::lost || piece.now.kind == Kind::scrapped ||
+                    piece.now.kind == Kind::kept_by_bench;
+  return gone && piece.now.since && base::surely_before(*piece.now.since, telling.visit.taken_in);
+}
+
+/// What the bench itself put with it in this visit: it is in the work, and was never in the tray.
+bool added_here(const Telling& telling, const record::Piece& piece) {
+  const bool made_here = piece.made_by.answer == record::MadeBy::bench;
+  const auto& work = telling.visit.work;
+  const bool in_work = std::any_of(work.begin(), work.end(), [&](const record::Work& one) {
+    return std::find(one.pieces.begin(), one.pieces.end(), piece.id) != one.pieces.end();
+  });
+  return made_here || (in_work && !in_tray(telling, piece.id));
 }
 
 /// Who owns it by the custody, when that is somebody else.
@@ -131,6 +157,15 @@ void ReceiptFacts::add_lines(const char* key, const std::vector<Text>& lines, co
   add(key, std::move(text));
 }
 
+std::vector<const record::Piece*> came_with_it(const Telling& telling) {
+  std::vector<const record::Piece*> out;
+  for (const record::Piece& piece : telling.record.pieces) {
+    const bool part = piece.role == record::PieceRole::part;
+    if (!part && !added_here(telling, piece) && !gone_before(telling, piece)) out.push_back(&piece);
+  }
+  return out;
+}
+
 std::string reel_and_model(const Telling& telling) {
   const record::Reel& reel = telling.record.reel;
   std::string model;
@@ -178,8 +213,9 @@ std::vector<document::Beside> receipt_margin(const Telling& telling, record::Sta
 
 std::optional<document::Caution> hazards_by_name(const Telling& telling) {
   std::vector<std::string> names;
-  for (const record::Flag& flag : telling.visit.findings.flags) {
-    if (flag.kind == record::Flag::Kind::hazard) names.push_back(flag.name);
+  using knowledge::Matters;
+  for (const ToldFlag& flag : flags_told(telling, {Matters::keep, Matters::hand})) {
+    if (!flag.legal) names.push_back(flag.name);
   }
   if (names.empty()) return std::nullopt;
   return document::Caution{telling.words.say("receipt.hazards"),

@@ -18,7 +18,11 @@ STATEMENT = ["fault/what", "fault/why-it-stays", "flag/what", "not-put-right", "
 
 # and the receipts': what the owner and the bench sign
 INTAKE = ["arrived", "wishes/words/p", "bench/terms"]
-HAND_BACK = ["not-put-right", "care/fish", "care/keep", "care/caution/words", "hand-back/note"]
+HAND_BACK = ["not-put-right", "care/caution/words", "hand-back/note"]
+
+# what the bench sheet and the care card must hold
+BENCH_SHEET = ["strip-down/step/what", "strip-down/step/orientation", "strip-down/step/caution/words"]
+CARE_CARD = ["care/fish", "care/keep", "care/caution/words"]
 
 # what stands for a photograph named in a sentence: its number, with or without a word before it
 NUMBER = "\u0001"

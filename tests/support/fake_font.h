@@ -111,7 +111,7 @@ inline document::Style style() {
   marks->tracking = 30;
   set(Role::note_mark, sans, 7, 11.25);
   set(Role::tally, sans, 13, 17.5);
-  set(Role::card_number, text, 96, 90);
+  set(Role::card_number, text, 96, 78.75);
   return style;
 }
 

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cstdint>
 #include <utility>
 
 #include "record/enum_words.h"
@@ -38,29 +39,19 @@ std::vector<Text> with_it(const Telling& telling) {
 }
 
 /// Every bag that went back, in the order it was written down, with what lies in it.
-std::optional<document::Table> bags(const Telling& telling) {
+void add_bags(const Telling& telling, ReceiptFacts& facts) {
   const auto& labels = telling.visit.hand_back->bags;
-  if (labels.empty()) return std::nullopt;
-  document::Table table;
-  table.width = document::Width::main;
-  table.summary = telling.words.say("hand-back.bags-summary");
-  table.columns = {{document::Column::Align::words, 66, true}, {}};
-  table.head = {{{{document::plain(telling.words.say("hand-back.bag"))},
-                  {document::plain(telling.words.say("hand-back.in-it"))}}}};
+  if (labels.empty()) facts.add("hand-back.bags", telling.words.say("hand-back.no-bags"));
   for (const std::string& label : labels) {
-    std::vector<std::string> names;
-    for (const Piece& piece : telling.record.pieces) {
-      if (piece.now.kind == Kind::bagged && piece.now.bag == label)
-        names.push_back(name_and_count(telling, piece));
-    }
     std::string held;
-    for (const std::string& name : names)
-      held += (held.empty() ? "" : "; ") + name;
-    if (held.empty()) held = telling.words.say("hand-back.not-recorded");
-    table.rows.push_back({{{document::plain(telling.words.capitalised(label))},
-                           {document::plain(std::move(held))}}});
+    for (const Piece& piece : telling.record.pieces) {
+      if (piece.now.kind != Kind::bagged || piece.now.bag != label) continue;
+      held += (held.empty() ? "" : "; ") + name_and_count(telling, piece);
+    }
+    held = held.empty() ? telling.words.say("hand-back.not-recorded") : held + ".";
+    facts.facts().facts.push_back(
+        {telling.words.capitalised(label), document::plain(std::move(held))});
   }
-  return table;
 }
 
 struct Gone {
@@ -80,6 +71,16 @@ std::string leave_words(const Telling& telling, const Piece& piece) {
   return "";
 }
 
+/// Whether the visit found it in or with the reel.
+bool was_here(const Telling& telling, const Piece& piece) {
+  const auto& findings = telling.visit.findings.pieces;
+  return std::any_of(findings.begin(), findings.end(), [&](const record::PieceFinding& one) {
+    return one.piece == piece.id && one.found &&
+           (one.found->presence == record::Presence::fitted ||
+            one.found->presence == record::Presence::loose);
+  });
+}
+
 /// What does not go back: kept by the bench or scrapped with leave, lost.
 std::vector<Text> stays_away(const Telling& telling) {
   constexpr Gone kGone[] = {
@@ -94,10 +95,9 @@ std::vector<Text> stays_away(const Telling& telling) {
       for (const TrayLine& line : telling.visit.tray) {
         if (line.piece == piece.id) count += line.*gone.counted;
       }
-      const bool here =
-          piece.now.since && !base::surely_before(*piece.now.since, telling.visit.taken_in);
       // Without a line of the tray the piece itself says where it went.
-      if (count == 0 && piece.now.kind == gone.kind && here) count = piece.count;
+      if (count == 0 && piece.now.kind == gone.kind && was_here(telling, piece))
+        count = piece.count;
       if (count == 0) continue;
       const std::string leave = gone.kind == Kind::lost ? "" : leave_words(telling, piece);
       lines.push_back(document::plain(
@@ -238,35 +238,21 @@ std::string next(const Telling& telling) {
                        : ""});
 }
 
-void add_sentences(const Telling& telling, const std::vector<record::Words>& sentences,
-                   Text& into) {
-  for (const record::Words& one : sentences) {
-    if (!into.empty()) into.parts.emplace_back(document::Run{" "});
-    append(into, telling.text(one));
+/// How hard and with which line it may be fished; the care card has the rest.
+std::string counsel(const Telling& telling) {
+  const auto& words = telling.words;
+  const auto& care = telling.visit.care;
+  if (!care) return "";
+  std::string drag;
+  if (care->drag_high) {
+    const std::string high = words.measure(care->drag_high->value, "N");
+    drag = care->drag_low
+               ? words.say("hand-back.drag",
+                           {{"low", words.number(care->drag_low->value)}, {"high", high}})
+               : words.say("hand-back.drag-most", {{"high", high}});
   }
-}
-
-/// How it may be used and kept, as it was told over the counter.
-Text counsel(const Telling& telling) {
-  Text out;
-  if (const auto& care = telling.visit.care) {
-    std::string line;
-    if (care->drag_high) {
-      line =
-          care->drag_low
-              ? telling.words.say("hand-back.drag",
-                                  {{"low", telling.words.number(care->drag_low->value)},
-                                   {"high", telling.words.measure(care->drag_high->value, "N")}})
-              : telling.words.say("hand-back.drag-most",
-                                  {{"high", telling.words.measure(care->drag_high->value, "N")}});
-    }
-    const std::string which =
-        care->line.empty() ? "" : telling.words.say("care.line", {{"line", care->line}});
-    out = document::plain(joined({line, which}));
-    add_sentences(telling, care->fish, out);
-    add_sentences(telling, care->keep, out);
-  }
-  return out;
+  return joined({drag, care->line.empty() ? "" : words.say("care.line", {{"line", care->line}}),
+                 care->fish.empty() && care->keep.empty() ? "" : words.say("hand-back.rest")});
 }
 
 /// What must not be asked of it, first; then what was said when it was handed over.
@@ -309,13 +295,17 @@ std::string unaccounted(const Telling& telling) {
                                                         {"reason", telling.edition.unaccounted}});
 }
 
-/// Under the bags, or under what goes with the reel where there are none.
-void add_work(const Telling& telling, document::Chapter& chapter) {
+document::Facts facts(const Telling& telling) {
+  const auto& note = telling.visit.hand_back->note;
   ReceiptFacts facts(telling);
+  facts.add("receipt.reel", reel_and_model(telling));
+  std::vector<Text> with = with_it(telling);
+  if (!note.empty()) with.push_back(telling.text(note));
+  facts.add_lines("receipt.with-it", with, "receipt.nothing-with-it");
+  add_bags(telling, facts);
   facts.add_lines("hand-back.stays-away", stays_away(telling), "hand-back.nothing-kept");
-  if (!telling.edition.unaccounted.empty()) {
+  if (!telling.edition.unaccounted.empty())
     facts.add("hand-back.unaccounted", unaccounted(telling));
-  }
   facts.add_lines("hand-back.fitted", fitted(telling), "hand-back.nothing-fitted");
   facts.add_lines("hand-back.not-put-right", not_put_right(telling), "hand-back.all-put-right");
   facts.add("hand-back.tests", tests(telling));
@@ -323,7 +313,7 @@ void add_work(const Telling& telling, document::Chapter& chapter) {
   facts.add("receipt.cost", cost(telling));
   facts.add("hand-back.next", next(telling));
   facts.add("hand-back.counsel", counsel(telling));
-  chapter.blocks.emplace_back(std::move(facts.facts()));
+  return std::move(facts.facts());
 }
 
 std::optional<document::Chapter> tell(const Telling& telling, Copy copy) {
@@ -333,20 +323,17 @@ std::optional<document::Chapter> tell(const Telling& telling, Copy copy) {
   const auto& to = visit.hand_back->to ? visit.hand_back->to : visit.brought_by;
   const std::string date = telling.words.date(visit.hand_back->on);
   const std::string who = to ? telling.name(*to) : telling.words.say("receipt.nobody-named");
+  const std::size_t bags = visit.hand_back->bags.size();
   chapter.stand_first = telling.words.say(
-      "hand-back.answer", {{"name", who}, {"date", date}, {"bags", visit.hand_back->bags.size()}});
-  ReceiptFacts first(telling);
-  first.add("receipt.reel", reel_and_model(telling));
-  first.add_lines("receipt.with-it", with_it(telling), "receipt.nothing-with-it");
-  first.add("hand-back.note", telling.text(visit.hand_back->note));
-  if (visit.hand_back->bags.empty())
-    first.add("hand-back.bags", telling.words.say("hand-back.no-bags"));
-  first.facts().beside = receipt_margin(telling, record::Stage::as_left, "receipt.received-by", to);
+      "hand-back.answer", {{"name", who},
+                           {"date", date},
+                           {"bags", bags},
+                           {"number", telling.words.spelled(static_cast<std::int64_t>(bags))}});
+  document::Facts told = facts(telling);
+  told.beside = receipt_margin(telling, record::Stage::as_left, "receipt.received-by", to);
   for (document::Beside& caution : cautions(telling))
-    first.facts().beside.push_back(std::move(caution));
-  chapter.blocks.emplace_back(std::move(first.facts()));
-  if (auto table = bags(telling)) chapter.blocks.emplace_back(std::move(*table));
-  add_work(telling, chapter);
+    told.beside.push_back(std::move(caution));
+  chapter.blocks.emplace_back(std::move(told));
   chapter.blocks.emplace_back(
       receipt_signatures(telling, "hand-back.sign", "receipt.received-by", to));
   return chapter;

@@ -27,46 +27,17 @@ std::vector<const Agreement*> agreements(const Telling& telling) {
   return out;
 }
 
-const TrayLine* tray_line(const Telling& telling, const record::PieceId& piece) {
-  const auto& tray = telling.visit.tray;
-  const auto found = std::find_if(tray.begin(), tray.end(),
-                                  [&](const TrayLine& one) { return one.piece == piece; });
-  return found == tray.end() ? nullptr : &*found;
-}
-
 bool named_in(const std::vector<record::PieceId>& pieces, const record::PieceId& piece) {
   return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
-}
-
-/// Gone before this visit began.
-bool gone_before(const Telling& telling, const Piece& piece) {
-  using Kind = Whereabouts::Kind;
-  const bool gone = piece.now.kind == Kind::lost || piece.now.kind == Kind::scrapped ||
-                    piece.now.kind == Kind::kept_by_bench;
-  return gone && piece.now.since && base::surely_before(*piece.now.since, telling.visit.taken_in);
-}
-
-/// What the bench itself put with it in this visit: it is in the work, and was never in the tray.
-bool added_here(const Telling& telling, const Piece& piece) {
-  const bool made_here = piece.made_by.answer == record::MadeBy::bench;
-  const auto& work = telling.visit.work;
-  const bool in_work = std::any_of(work.begin(), work.end(), [&](const record::Work& one) {
-    return named_in(one.pieces, piece.id);
-  });
-  return made_here || (in_work && tray_line(telling, piece.id) == nullptr);
 }
 
 /// Line, box, papers, pouch, spare spool: each with whether it was born with the reel.
 std::vector<Text> with_it(const Telling& telling) {
   std::vector<Text> lines;
-  for (const Piece& piece : telling.record.pieces) {
-    if (piece.role == record::PieceRole::part || added_here(telling, piece) ||
-        gone_before(telling, piece)) {
-      continue;
-    }
-    const std::string born(record::word_of(piece.born_here.answer));
+  for (const Piece* piece : came_with_it(telling)) {
+    const std::string born(record::word_of(piece->born_here.answer));
     lines.push_back(document::plain(telling.words.say(
-        "receipt.content", {{"name", name_and_count(telling, piece)}, {"born", born}})));
+        "receipt.content", {{"name", name_and_count(telling, *piece)}, {"born", born}})));
   }
   const record::Words& told = telling.record.reel.box_and_papers;
   if (lines.empty() && !told.empty()) lines.push_back(telling.text(told));
@@ -101,9 +72,9 @@ std::string axes(const Telling& telling) {
     assess::condition::WordRange word;
   };
   const std::array<Axis, 4> all{{
-      {"surface", {"nearly-all", "most", "half", "little"}, at.surface.word},
+      {"surface", {"nearlyall", "most", "half", "little"}, at.surface.word},
       {"structure", {"sound", "marked", "weakened", "unsafe"}, at.structure.word},
-      {"working", {"as-made", "with-care", "in-part", "not"}, at.working.word},
+      {"working", {"asmade", "withcare", "inpart", "not"}, at.working.word},
       {"completeness", {"whole", "nearly", "part", "little"}, at.completeness.word},
   }};
   std::string out;
@@ -179,7 +150,10 @@ std::vector<Text> must_stay(const Telling& telling) {
   for (const Agreement* agreement : agreements(telling)) {
     for (const record::PieceId& id : agreement->pieces_must_stay) {
       const std::string name = telling.piece_name(id);
-      if (said.find(in_small_letters(name)) != std::string::npos || named_in(told, id)) continue;
+      // "Knob, turned from the handrail" is named by "the teak knob".
+      if (said.find(in_small_letters(name.substr(0, name.find(',')))) != std::string::npos ||
+          named_in(told, id))
+        continue;
       told.push_back(id);
       lines.push_back(document::plain(telling.words.capitalised(name) + "."));
     }

@@ -17,7 +17,7 @@ constexpr std::size_t kBlankBags = 6;
 constexpr std::size_t kBlankCards = 12;
 constexpr std::size_t kMostOfStep = 64;  // bytes of a step's words: two lines of a card
 constexpr double kTagHeight = 105;
-constexpr double kCardHeight = 142.5;
+constexpr double kCardHeight = 140.5;
 
 /// Which reel and which stay a label belongs to: the code as it is scanned, and the visit.
 std::string scanned(const Telling& telling, char kind, const std::string& which) {
@@ -33,7 +33,9 @@ std::string scanned(const Telling& telling, char kind, const std::string& which)
   return out;
 }
 
+/// As a square code holds it in little room.
 std::string in_capitals(std::string words) {
+  std::erase(words, ' ');
   for (char& letter : words) {
     if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
   }
@@ -142,10 +144,9 @@ std::optional<document::Chapter> tell_reel_tags(const Telling& telling) {
   tags.least_height = kTagHeight;
   tags.labels.push_back(tag(telling, telling.words.say("label.the-reel")));
   tags.labels.push_back(tag(telling, telling.words.say("label.its-tray")));
-  for (const Piece& piece : telling.record.pieces) {
-    const bool apart = piece.now.kind == Kind::with_reel || piece.now.kind == Kind::not_known;
-    if (piece.role == record::PieceRole::part || !apart) continue;
-    tags.labels.push_back(tag(telling, name_and_count(telling, piece)));
+  for (const Piece* piece : came_with_it(telling)) {
+    if (piece->now.kind == Kind::with_reel || piece->now.kind == Kind::not_known)
+      tags.labels.push_back(tag(telling, name_and_count(telling, *piece)));
   }
   return sheet(telling, "reel-tags", std::move(tags));
 }
