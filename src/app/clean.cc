@@ -46,19 +46,18 @@ Pieces parts_in_reel(const record::Record& record) {
   return pieces;
 }
 
-/// What the care table says against it: refused without a reason, told with one.
-base::Diagnostics objections(const CleanRequest& request, const Pieces& pieces,
-                             std::string& caution) {
-  base::Diagnostics found;
-  if (!request.care) return found;
-  for (const record::Piece* piece : pieces) {
-    for (const CareObjection& one : request.care(*piece, request.method)) {
-      base::Diagnostic fault = base::error(
-          one.sentence, "choose another method, or give the reason with --against-warning", "care");
-      if (!request.against_warning.empty()) fault.severity = base::Severity::warning;
-      found.push_back(std::move(fault));
-      if (caution.empty()) caution = one.caution;
-    }
+/// What the care table says: what harms is refused without a reason, told with one.
+base::Diagnostics objections(const CleanRequest& request, const record::Record& record,
+                             const record::Visit& visit, const Pieces& pieces) {
+  if (!request.care) return {};
+  CareQuestion asked{record, visit, pieces, request.method, {}};
+  if (const auto minutes = base::Decimal::parse(request.minutes); minutes)
+    asked.minutes = base::Minutes{*minutes};
+  base::Diagnostics found = request.care(asked);
+  for (base::Diagnostic& one : found) {
+    if (request.against_warning.empty() || one.severity == base::Severity::warning) continue;
+    one.severity = base::Severity::warning;
+    one.hint = "the reason stands in the record, and is printed where the cleaning is told";
   }
   return found;
 }
@@ -76,8 +75,7 @@ Change clean(CleanRequest request) {
       return base::error("nothing is named that was cleaned", "name parts, or say --all",
                          "command-parts");
     }
-    std::string caution = request.caution;
-    base::Diagnostics warnings = objections(request, *pieces, caution);
+    base::Diagnostics warnings = objections(request, draft.record(), *open->visit, *pieces);
     const auto limits =
         limits_broken(draft, *open->visit, {*pieces, request.method + ". " + request.what, false},
                       request.agreed);
@@ -94,7 +92,7 @@ Change clean(CleanRequest request) {
     draft.add_words(cleaning, "what",
                     request.what.empty() ? as_sentence(request.method) : request.what);
     draft.add_words(cleaning, "against-warning", request.against_warning);
-    add_caution(draft, cleaning, caution, "Cleaning");
+    add_caution(draft, cleaning, request.caution, "Cleaning");
     add_way_back(draft, cleaning, request.way_back);
     draft.add_words(cleaning, "loss", request.loss);
 

@@ -1,23 +1,13 @@
 #pragma once
 
-#include <functional>
 #include <string>
 #include <vector>
 
+#include "app/ask_care.h"
 #include "app/edit.h"
 #include "base/edtf_date.h"
 
 namespace winchbook::app {
-
-/// What speaks against cleaning a piece so: an objection in a sentence, and the caution to stand
-/// beside the work. Empty when nothing does.
-struct CareObjection {
-  std::string sentence;
-  std::string caution;  ///< "Label: words"; empty: none
-};
-
-/// Asks the care table about one piece and a method. An empty function asks nobody.
-using AskCare = std::function<std::vector<CareObjection>(const record::Piece&, const std::string&)>;
 
 /// How some parts were cleaned.
 struct CleanRequest {

@@ -3,7 +3,9 @@
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
+#include <istream>
 #include <memory>
+#include <ostream>
 #include <string>
 #include <utility>
 
@@ -17,6 +19,26 @@ struct Options {
   app::CleanRequest request;
 };
 
+/// Asks somebody at a terminal why it is done in spite of what the care table says. False: it is
+/// left alone.
+bool reason_given(Options& options, Surroundings& surroundings) {
+  if (surroundings.terminal == nullptr || !options.request.against_warning.empty()) return true;
+  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto tried = app::edit(world, {options.writing.path, surroundings.command_line, true},
+                               app::clean(options.request));
+  if (tried) return true;
+  base::Diagnostics objections;
+  for (const base::Diagnostic& one : tried.faults()) {
+    if (one.rule == "care" && one.severity == base::Severity::error) objections.push_back(one);
+  }
+  if (objections.empty()) return true;
+  static_cast<void>(tell(objections, surroundings.err));
+  surroundings.err << "Why is it done all the same (nothing, to leave it)? ";
+  surroundings.err.flush();
+  return std::getline(*surroundings.terminal, options.request.against_warning) &&
+         !options.request.against_warning.empty();
+}
+
 Exit tell_clean(Options options, Surroundings& surroundings) {
   Questions questions(surroundings);
   questions.need("--method", "How was it cleaned?", options.request.method);
@@ -24,6 +46,11 @@ Exit tell_clean(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
+  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  auto care = app::care_asker(world);
+  if (!care) return tell(care.faults(), surroundings.err);
+  options.request.care = std::move(care).value();
+  if (!reason_given(options, surroundings)) return kRecordWrong;
   const std::string agreed = options.request.agreed;
   const auto make = [request = std::move(options.request)](const std::string& given) {
     app::CleanRequest wanted = request;

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "app/lookup_care.h"
 #include "cli/command.h"
 
 namespace winchbook::cli {
@@ -20,6 +21,14 @@ struct Options {
   bool json = false;
 };
 
+Exit lookup_care(const std::string& value, bool json, const app::World& world,
+                 Surroundings& surroundings) {
+  const auto answer = app::look_up_care(world, value);
+  if (!answer) return tell(answer.faults(), surroundings.err);
+  surroundings.out << (json ? app::care_as_json(*answer) : app::care_in_words(*answer));
+  return kFine;
+}
+
 Exit lookup(const Options& options, Surroundings& surroundings) {
   app::LookupRequest request;
   request.kind = options.kind;
@@ -29,6 +38,7 @@ Exit lookup(const Options& options, Surroundings& surroundings) {
     request.makers.emplace_back(file);
   request.today = surroundings.today;
   const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  if (request.kind == "care") return lookup_care(request.value, options.json, world, surroundings);
   const auto answer = app::look_up(world, std::move(request));
   if (!answer) return tell(answer.faults(), surroundings.err);
   surroundings.out << (options.json ? app::lookup_as_json(*answer) : app::lookup_in_words(*answer));
@@ -39,7 +49,7 @@ std::string kinds() {
   std::string all;
   for (const std::string_view kind : app::lookup_kinds())
     all += (all.empty() ? "" : ", ") + std::string(kind);
-  return all;
+  return all + ", care";
 }
 
 }  // namespace
@@ -51,7 +61,8 @@ Action add_lookup(CLI::App& app) {
       ->required();
   app.add_option("--maker", options->makers, "a maker file of your own, besides shared/makers/")
       ->allow_extra_args(false);
-  app.add_flag("--json", options->json, "the answer as JSON (schemas/lookup.schema.json)");
+  app.add_flag("--json", options->json,
+               "the answer as JSON (schemas/lookup.schema.json; schemas/care.schema.json)");
   return [options](Surroundings& surroundings) { return lookup(*options, surroundings); };
 }
 

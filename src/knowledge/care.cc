@@ -46,29 +46,21 @@ bool denied_at(const std::vector<StampWord>& words, std::size_t at) {
   return false;
 }
 
+/// The longest form of a list that stands at a word.
 struct Found {
-  std::size_t row = 0;  ///< position in the table
-  std::size_t at = 0;   ///< word of the text
+  std::size_t row = 0;     ///< position in the list
+  std::size_t length = 0;  ///< words; 0: none stands there
 };
 
-/// Every row whose form stands in the text; the longest form at a place wins, and no word is read
-/// twice.
 template <class Row>
-std::vector<Found> forms_in(const std::vector<Row>& rows, const std::vector<StampWord>& words) {
-  std::vector<Found> found;
-  for (std::size_t at = 0; at < words.size();) {
-    std::size_t longest = 0;
-    std::size_t best = 0;
-    for (std::size_t row = 0; row < rows.size(); ++row) {
-      for (const std::string& form : rows[row].forms) {
-        const std::size_t length = phrase_at(words, at, form);
-        if (length <= longest) continue;
-        longest = length;
-        best = row;
-      }
+Found longest_at(const std::vector<Row>& rows, const std::vector<StampWord>& words,
+                 std::size_t at) {
+  Found found;
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    for (const std::string& form : rows[row].forms) {
+      const std::size_t length = phrase_at(words, at, form);
+      if (length > found.length) found = {row, length};
     }
-    if (longest > 0) found.push_back({best, at});
-    at += std::max<std::size_t>(longest, 1);
   }
   return found;
 }
@@ -133,19 +125,34 @@ const CareMethod* find_method(const CareTable& table, std::string_view word) {
 }
 
 std::vector<const Substance*> substances_in(const CareTable& table, std::string_view text) {
+  const std::vector<StampWord> words = stamp_words(text);
   std::vector<const Substance*> all;
-  for (const Found& found : forms_in(table.substances, stamp_words(text)))
-    add_once(all, table.substances[found.row]);
+  for (std::size_t at = 0; at < words.size();) {
+    const Found found = longest_at(table.substances, words, at);
+    if (found.length > 0) add_once(all, table.substances[found.row]);
+    at += std::max<std::size_t>(found.length, 1);
+  }
+  return all;
+}
+
+CareWords care_words(const CareTable& table, std::string_view text) {
+  const std::vector<StampWord> words = stamp_words(text);
+  CareWords all;
+  for (std::size_t at = 0; at < words.size();) {
+    const Found substance = longest_at(table.substances, words, at);
+    const Found method = longest_at(table.methods, words, at);
+    if (method.length >= substance.length && method.length > 0) {
+      if (!denied_at(words, at)) add_once(all.methods, table.methods[method.row]);
+    } else if (substance.length > 0) {
+      add_once(all.substances, table.substances[substance.row]);
+    }
+    at += std::max<std::size_t>({substance.length, method.length, 1});
+  }
   return all;
 }
 
 std::vector<const CareMethod*> methods_in(const CareTable& table, std::string_view text) {
-  const std::vector<StampWord> words = stamp_words(text);
-  std::vector<const CareMethod*> all;
-  for (const Found& found : forms_in(table.methods, words)) {
-    if (!denied_at(words, found.at)) add_once(all, table.methods[found.row]);
-  }
-  return all;
+  return care_words(table, text).methods;
 }
 
 bool has_phrase(std::string_view text, const std::vector<std::string>& phrases) {

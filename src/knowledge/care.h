@@ -110,6 +110,7 @@ struct FlagRule {
   std::vector<Matters> matters;
   std::vector<std::string> also;    ///< phrases by which the bench's own words speak of it, folded
   std::vector<std::string> tested;  ///< phrases that say who could tell: else that no one tested it
+  std::optional<base::Day> law_date;  ///< what was made before it may be exempt
   std::string source;
   CareGrounds grounds = CareGrounds::recalled;
   std::vector<FlagTrigger> triggers;  ///< the first that fits a piece counts
@@ -143,6 +144,13 @@ struct CareTable {
 /// Every method that a text names. What follows "no", "not", "never" or "without" was not done.
 [[nodiscard]] std::vector<const CareMethod*> methods_in(const CareTable& table,
                                                         std::string_view text);
+/// Both in one text, "steel wool on nickel plate": of two phrases that begin at one word the longer
+/// counts.
+struct CareWords {
+  std::vector<const Substance*> substances;
+  std::vector<const CareMethod*> methods;
+};
+[[nodiscard]] CareWords care_words(const CareTable& table, std::string_view text);
 /// Whether one of the phrases stands in the text.
 [[nodiscard]] bool has_phrase(std::string_view text, const std::vector<std::string>& phrases);
 

@@ -152,6 +152,8 @@ FlagRule flag_from(pugi::xml_node node) {
     rule.matters.push_back(matters_from(word));
   rule.also = phrases_of(node, "also");
   rule.tested = phrases_of(node, "tested");
+  if (const auto day = base::parse_day(node.attribute("law-date").value()); day)
+    rule.law_date = *day;
   rule.source = node.attribute("source").value();
   rule.grounds = grounds_from(node.attribute("known").value());
   for (const pugi::xml_node when : node.children("when"))

@@ -23,14 +23,30 @@ struct ToldFlag {
   bool written = false;  ///< by the bench
 };
 
-/// The flags that matter so, the bench's own first (they always do). Hazards before legal traps.
+/// The flags that matter so, the bench's own first (they always do), then what only materials and
+/// dates say. With `sources`, where each of those was read stands behind it, and the law of
+/// dealing.
 [[nodiscard]] std::vector<ToldFlag> flags_told(const Telling& telling,
-                                               std::initializer_list<knowledge::Matters> matters);
-/// The same as cautions, without those of which a caution among `said` speaks already. A short form
-/// for a card or a margin.
+                                               std::initializer_list<knowledge::Matters> matters,
+                                               bool sources = false);
+/// The same as cautions of a few words for a card or a margin: the bench's own hazards that matter
+/// so, then what materials and dates add; without what the advice on care or one of `said` speaks
+/// of already.
 [[nodiscard]] std::vector<document::Caution> flag_cautions(
     const Telling& telling, std::initializer_list<knowledge::Matters> matters,
     const std::vector<record::Caution>& said = {});
+/// Only what materials and dates add, without what the bench says anywhere in this stay.
+[[nodiscard]] std::vector<document::Caution> further_cautions(
+    const Telling& telling, std::initializer_list<knowledge::Matters> matters);
+
+/// "It should come back to a bench by …, or sooner if …": the signs follow from what the reel is
+/// for, how it brakes and what it is of. Empty when no day is written.
+[[nodiscard]] std::string next_service_words(const Telling& telling);
+
+/// A cleaning that the table speaks against, and no reason was written: what speaks against it.
+/// Empty otherwise.
+[[nodiscard]] std::string unanswered_objection(const Telling& telling,
+                                               const record::Cleaning& cleaning);
 
 /// The caution beside a piece of work: the bench's own where it wrote one, else what its method and
 /// its pieces ask for; nothing when nothing does.

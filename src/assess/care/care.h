@@ -26,13 +26,13 @@ enum class Because {
 
 /// A verdict on one piece and one method.
 struct Judged {
-  record::PieceId piece;
+  record::PieceId piece = {};
   knowledge::CareVerdict verdict = knowledge::CareVerdict::not_known;
   Because because = Because::table;
   const knowledge::CareMethod* method = nullptr;    ///< null: not known
   const knowledge::Substance* substance = nullptr;  ///< what decided; null: not known
   const knowledge::CareRow* row = nullptr;          ///< null: no row of the table decided
-  std::optional<record::PieceId> other;             ///< the piece captive in it, or joined to it
+  std::optional<record::PieceId> other = {};        ///< the piece captive in it, or joined to it
 };
 
 /// How a piece is to be cleaned.
@@ -57,19 +57,24 @@ struct Intent {
 /// When a piece can have been made, as far as the record and its dating say; an end that is not
 /// there is not known.
 struct Made {
-  std::optional<base::Day> first;
-  std::optional<base::Day> last;
+  std::optional<base::Day> first = {};
+  std::optional<base::Day> last = {};
 };
 
 /// A hazard or a legal trap that follows from the record.
 struct Flag {
   const knowledge::FlagRule* rule = nullptr;
   knowledge::FlagTrigger::Says says = knowledge::FlagTrigger::Says::may_be;
-  std::vector<record::PieceId> pieces;  ///< because of which it is raised; empty: the whole reel
-  Made made;                            ///< of those pieces together
-  std::vector<std::size_t> written;     ///< the bench's own flags of it: positions in the findings
+  std::vector<record::PieceId> pieces =
+      {};          ///< because of which it is raised; empty: the whole reel
+  Made made = {};  ///< of those pieces together
+  std::vector<std::size_t> written =
+      {};  ///< the bench's own flags of it: positions in the findings
   /// Pieces that no flag of the bench's names; those of a flag that names none count as named.
-  std::vector<record::PieceId> not_written;
+  std::vector<record::PieceId> not_written = {};
+  /// Made before the day that the law names: surely, surely not, or not decided.
+  enum class Age { before, after, open };
+  Age age = Age::open;
   bool needs_test = false;  ///< the bench's own flag does not say that nobody tested it
 };
 
@@ -77,6 +82,11 @@ struct Flag {
 struct Finding {
   std::vector<Flag> flags;                     ///< in the order of the rules
   std::vector<std::vector<Judged>> cleanings;  ///< of each cleaning of the visit, the worst first
+  /// The words of the cautions that the methods of each cleaning, and of each piece of work as it
+  /// is told, ask for ("solvent"); empty where none does.
+  std::vector<std::string> cleaning_cautions;
+  std::vector<std::string> work_cautions;
+  std::vector<std::string> families;  ///< of what the fitted pieces are and bear, sorted
 };
 
 /// The flags of a reel as it stands at the visit, and what the table says of its cleanings. `reel`

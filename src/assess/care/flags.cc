@@ -81,6 +81,10 @@ class Watch {
     }
     if (!any) return std::nullopt;
     flag.made = made_together(flag.pieces);
+    if (const auto& day = rule.law_date) {
+      if (flag.made.last && *flag.made.last < *day) flag.age = Flag::Age::before;
+      if (flag.made.first && *flag.made.first >= *day) flag.age = Flag::Age::after;
+    }
     compare_with_bench(flag);
     return flag;
   }
@@ -242,6 +246,31 @@ std::vector<Judged> judge_cleaning(const record::Record& record, const record::V
   return judged;
 }
 
+/// The first caution that the methods of a text ask for.
+std::string caution_of(const CareTable& table, const std::string& text) {
+  for (const knowledge::CareMethod* method : knowledge::methods_in(table, text)) {
+    if (!method->caution.empty()) return method->caution;
+  }
+  return "";
+}
+
+std::vector<std::string> families_of(const record::Record& record, const CareTable& table) {
+  std::vector<std::string> families;
+  const auto add = [&](const std::string& text) {
+    for (const Substance* one : knowledge::substances_in(table, text)) {
+      if (!holds(families, one->family)) families.push_back(one->family);
+    }
+  };
+  for (const Piece& piece : record.pieces) {
+    if (piece.now.kind != record::Whereabouts::Kind::fitted) continue;
+    add(piece.material);
+    for (const record::FinishLayer& layer : piece.finish)
+      add(layer.what);
+  }
+  std::sort(families.begin(), families.end());
+  return families;
+}
+
 }  // namespace
 
 Finding assess(const record::Record& record, const record::Visit& visit, const CareTable& table,
@@ -251,8 +280,13 @@ Finding assess(const record::Record& record, const record::Visit& visit, const C
   for (const FlagRule& rule : table.flags) {
     if (auto flag = watch.raised(rule)) finding.flags.push_back(std::move(*flag));
   }
-  for (const record::Cleaning& cleaning : visit.cleaning)
+  for (const record::Cleaning& cleaning : visit.cleaning) {
     finding.cleanings.push_back(judge_cleaning(record, visit, table, cleaning));
+    finding.cleaning_cautions.push_back(caution_of(table, cleaning.method));
+  }
+  for (const record::Work& work : visit.work)
+    finding.work_cautions.push_back(caution_of(table, plain_text(record, work.what)));
+  finding.families = families_of(record, table);
   return finding;
 }
 

@@ -1,5 +1,7 @@
 #include <utility>
 
+#include "assess/fitting/recorded.h"
+#include "report/care_words.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -30,17 +32,23 @@ void add_all(const Telling& telling, const std::vector<record::Words>& sentences
 }
 
 std::string dates(const Telling& telling) {
-  std::vector<std::string> sentences;
   const record::Visit& visit = telling.visit;
-  if (visit.next_service) {
-    sentences.push_back(telling.words.say("care.next-service",
-                                          {{"date", telling.words.date(*visit.next_service)}}));
-  }
-  if (visit.review_by) {
-    sentences.push_back(
-        telling.words.say("care.review-by", {{"date", telling.words.date(*visit.review_by)}}));
-  }
-  return joined(sentences);
+  return joined(
+      {next_service_words(telling),
+       visit.review_by
+           ? telling.words.say("care.review-by", {{"date", telling.words.date(*visit.review_by)}})
+           : ""});
+}
+
+/// The bench's own cautions; then, for a reel that is fished, what its kind, age and line add.
+std::vector<document::Caution> cautions(const Telling& telling, bool fished) {
+  std::vector<document::Caution> all;
+  for (const record::Caution& caution : telling.visit.care->cautions)
+    all.push_back(telling.caution(caution));
+  if (!fished) return all;
+  for (document::Caution& caution : further_cautions(telling, {knowledge::Matters::use}))
+    all.push_back(std::move(caution));
+  return all;
 }
 
 }  // namespace
@@ -49,6 +57,12 @@ std::optional<document::Chapter> tell_care(const Telling& telling) {
   if (!telling.visit.care) return std::nullopt;
   const record::CareAdvice& care = *telling.visit.care;
   document::Chapter chapter = telling.chapter("care");
+  const bool fished = assess::fitting::use_of(telling.visit) == assess::fitting::Use::fish;
+  if (!fished) {
+    chapter.eyebrow = telling.words.say("care.eyebrow-shelf");
+    chapter.eyebrow_continued =
+        telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
+  }
   std::vector<document::Paragraph> paragraphs;
 
   document::Text fish = document::plain(drag_sentence(telling, care));
@@ -68,8 +82,8 @@ std::optional<document::Chapter> tell_care(const Telling& telling) {
   }
   if (paragraphs.empty()) return std::nullopt;
   std::size_t at = 0;
-  for (const record::Caution& caution : care.cautions) {
-    paragraphs[at].beside.emplace_back(telling.caution(caution));
+  for (document::Caution& caution : cautions(telling, fished)) {
+    paragraphs[at].beside.emplace_back(std::move(caution));
     at = (at + 1) % paragraphs.size();
   }
   for (document::Paragraph& one : paragraphs)

@@ -1,6 +1,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "report/care_words.h"
 #include "report/provenance.h"
 #include "report/statement.h"
 
@@ -64,13 +65,14 @@ void add_faults(const Telling& telling, std::vector<HalfBlock>& blocks) {
 
 void add_flags(const Telling& telling, std::vector<HalfBlock>& blocks) {
   blocks.emplace_back(ruled_subhead(telling, "statement.flags"));
-  const auto& flags = telling.visit.findings.flags;
-  for (const record::Flag& flag : flags) {
-    const bool legal = flag.kind == record::Flag::Kind::legal;
-    document::Caution caution{
-        telling.words.say(legal ? "statement.legal" : "statement.hazard", {{"name", flag.name}}),
-        telling.text(flag.what)};
-    blocks.emplace_back(std::move(caution));
+  using knowledge::Matters;
+  const std::vector<ToldFlag> flags =
+      flags_told(telling, {Matters::use, Matters::keep, Matters::deal}, true);
+  for (const ToldFlag& flag : flags) {
+    blocks.emplace_back(
+        document::Caution{telling.words.say(flag.legal ? "statement.legal" : "statement.hazard",
+                                            {{"name", flag.name}}),
+                          flag.words});
   }
   if (flags.empty()) blocks.emplace_back(note_paragraph(telling.words.say("statement.no-flags")));
   blocks.emplace_back(note_paragraph(telling.words.say("bench.flags-defer")));

@@ -3,6 +3,7 @@
 
 #include "record/enum_words.h"
 #include "report/bench_work.h"
+#include "report/care_words.h"
 #include "report/fitting_words.h"
 #include "report/ledger_words.h"
 #include "report/sections.h"
@@ -177,11 +178,13 @@ void add_cleaning(const Telling& telling, std::vector<HalfBlock>& blocks) {
       add(telling, "statement.loss", one.loss, text);
     }
     add(telling, "bench.against-warning", one.against_warning, text);
+    if (const std::string objection = unanswered_objection(telling, one); !objection.empty())
+      text.parts.emplace_back(Run{" " + objection});
     if (one.way_back) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
       append(text, way_back_words(telling, *one.way_back));
     }
-    if (one.caution) blocks.emplace_back(telling.caution(*one.caution));
+    if (auto caution = caution_beside(telling, one)) blocks.emplace_back(std::move(*caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
 }
@@ -197,7 +200,7 @@ void add_work(const Telling& telling, std::vector<HalfBlock>& blocks) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
       append(text, way_back_words(telling, *one.way_back));
     }
-    if (one.caution) blocks.emplace_back(telling.caution(*one.caution));
+    if (auto caution = caution_beside(telling, one)) blocks.emplace_back(std::move(*caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
 }

@@ -1,0 +1,364 @@
+#include "report/care_words.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "assess/fitting/recorded.h"
+
+namespace winchbook::report {
+namespace {
+
+using assess::care::Flag;
+using document::Run;
+using document::Text;
+using knowledge::Matters;
+using Says = knowledge::FlagTrigger::Says;
+using MattersTo = std::initializer_list<Matters>;
+
+const std::vector<Flag>& flags_of(const Telling& telling) {
+  static const std::vector<Flag> kNone;
+  const assess::VisitAssessment* last = telling.assessment.last();
+  return last == nullptr ? kNone : last->care.flags;
+}
+
+bool matters_to(const Flag& flag, MattersTo wanted) {
+  const auto& matters = flag.rule->matters;
+  return std::any_of(wanted.begin(), wanted.end(), [&](Matters one) {
+    return std::find(matters.begin(), matters.end(), one) != matters.end();
+  });
+}
+
+bool wants(MattersTo wanted, Matters one) {
+  return std::find(wanted.begin(), wanted.end(), one) != wanted.end();
+}
+
+const char* says_word(Says says) {
+  switch (says) {
+    case Says::is:
+      return "is";
+    case Says::may_be:
+      return "may-be";
+    case Says::not_looked_for:
+      return "not-looked-for";
+    case Says::none_seen:
+      break;
+  }
+  return "none-seen";
+}
+
+const char* age_word(Flag::Age age) {
+  if (age == Flag::Age::before) return "before";
+  return age == Flag::Age::after ? "after" : "open";
+}
+
+std::string key(const Flag& flag, std::string_view part) {
+  return "flag." + flag.rule->word + "." + std::string(part);
+}
+
+/// "Handle-side plate, Tail-side plate and 3 more".
+std::string pieces_named(const Telling& telling, const std::vector<record::PieceId>& pieces) {
+  constexpr std::size_t kMost = 4;
+  std::vector<std::string> names;
+  for (const record::PieceId& id : pieces) {
+    std::string name = telling.piece_name(id);
+    if (std::find(names.begin(), names.end(), name) == names.end())
+      names.push_back(std::move(name));
+  }
+  if (names.size() <= kMost) return telling.words.list(names);
+  std::string first;
+  for (std::size_t i = 0; i + 1 < kMost; ++i)
+    first += (i == 0 ? "" : ", ") + names[i];
+  return telling.words.say("flag.more-pieces",
+                           {{"names", first}, {"count", names.size() + 1 - kMost}});
+}
+
+std::string name_of(const Telling& telling, const Flag& flag) {
+  return telling.words.say(key(flag, "name"));
+}
+
+std::string law_of(const Telling& telling, const Flag& flag) {
+  if (!telling.words.has(key(flag, "law"))) return "";
+  return telling.words.say(key(flag, "law"), {{"age", age_word(flag.age)}});
+}
+
+Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters, bool sources) {
+  const std::string pieces = pieces_named(telling, flag.pieces);
+  std::vector<std::string> sentences{
+      telling.words.say(key(flag, says_word(flag.says)),
+                        {{"pieces", pieces}, {"count", flag.pieces.size()}}),
+      telling.words.say(key(flag, "do"))};
+  if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
+  if (sources)
+    sentences.push_back(telling.words.say("flag.source", {{"source", flag.rule->source}}));
+  return document::plain(joined(sentences));
+}
+
+/// What the record's materials and dates add to the bench's own words.
+std::string addition(const Telling& telling, const Flag& flag, MattersTo matters, bool sources) {
+  std::vector<std::string> sentences;
+  if (!flag.not_written.empty()) {
+    sentences.push_back(telling.words.say(
+        "flag.also",
+        {{"pieces", pieces_named(telling, flag.not_written)}, {"count", flag.not_written.size()}}));
+  }
+  if (flag.needs_test) sentences.push_back(telling.words.say("flag.no-test"));
+  if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
+  return joined(sentences);
+}
+
+/// The flag of the table that one of the bench's own is about, or null. What it adds is said once.
+const Flag* flag_about(const Telling& telling, std::size_t written) {
+  for (const Flag& flag : flags_of(telling)) {
+    if (!flag.written.empty() && flag.written.front() == written) return &flag;
+  }
+  return nullptr;
+}
+
+void append_sentence(const std::string& sentence, Text& text) {
+  if (sentence.empty()) return;
+  if (!text.empty()) text.parts.emplace_back(Run{" "});
+  text.parts.emplace_back(Run{sentence});
+}
+
+bool speaks_of(const Telling& telling, const record::Caution& caution, const Flag& flag) {
+  return knowledge::has_phrase(caution.label, flag.rule->also) ||
+         knowledge::has_phrase(plain_text(telling.record, caution.words), flag.rule->also);
+}
+
+template <class Things, class Is> bool any_of(const Things& all, const Is& is) {
+  return std::any_of(all.begin(), all.end(), is);
+}
+
+/// Whether the bench's advice on care speaks of it.
+bool said_in_care(const Telling& telling, const Flag& flag) {
+  const auto in_words = [&](const record::Words& words) {
+    return knowledge::has_phrase(plain_text(telling.record, words), flag.rule->also);
+  };
+  const auto& care = telling.visit.care;
+  if (!care) return false;
+  return any_of(care->cautions, [&](const auto& one) { return speaks_of(telling, one, flag); }) ||
+         any_of(care->fish, in_words) || any_of(care->keep, in_words);
+}
+
+/// Whether the bench says it somewhere in this stay: in a flag, a caution, or the advice on care.
+bool said_by_bench(const Telling& telling, const Flag& flag) {
+  const auto in = [&](const auto& one) {
+    return one.caution && speaks_of(telling, *one.caution, flag);
+  };
+  return !flag.written.empty() || any_of(telling.visit.cleaning, in) ||
+         any_of(telling.visit.work, in) || said_in_care(telling, flag);
+}
+
+document::Caution short_caution(const Telling& telling, const Flag& flag) {
+  return {telling.words.capitalised(name_of(telling, flag)),
+          document::plain(telling.words.say(key(flag, "short")))};
+}
+
+std::optional<document::Caution> method_caution(const Telling& telling, const std::string& word) {
+  if (word.empty()) return std::nullopt;
+  return document::Caution{telling.words.say("caution." + word + ".label"),
+                           document::plain(telling.words.say("caution." + word + ".words"))};
+}
+
+/// The caution of the first piece that asks for one; of what the bench has warned already, only
+/// what matters to nobody but who works on it stands there again.
+std::optional<document::Caution> caution_for_any(const Telling& telling,
+                                                 const std::vector<record::PieceId>& pieces) {
+  for (const Flag& flag : flags_of(telling)) {
+    if (flag.rule->legal || flag.says < Says::may_be || !matters_to(flag, {Matters::open}))
+      continue;
+    if (flag.rule->matters.size() > 1 && said_by_bench(telling, flag)) continue;
+    for (const record::PieceId& piece : pieces) {
+      if (std::find(flag.pieces.begin(), flag.pieces.end(), piece) != flag.pieces.end())
+        return short_caution(telling, flag);
+    }
+  }
+  return std::nullopt;
+}
+
+/// Position of a thing of the visit in its list.
+template <class Thing>
+std::optional<std::size_t> position_in(const std::vector<Thing>& all, const Thing& one) {
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (&all[i] == &one) return i;
+  }
+  return std::nullopt;
+}
+
+std::string at(const std::vector<std::string>& words, const std::optional<std::size_t>& i) {
+  return i && *i < words.size() ? words[*i] : "";
+}
+
+bool has_place(const record::Record& record, std::initializer_list<std::string_view> beginnings) {
+  return std::any_of(record.places.begin(), record.places.end(), [&](const record::Place& place) {
+    return std::any_of(beginnings.begin(), beginnings.end(),
+                       [&](std::string_view one) { return place.kind.starts_with(one); });
+  });
+}
+
+/// What would bring a reel that is fished back sooner.
+std::vector<const char*> signs_in_use(const record::Record& record) {
+  using record::Brake;
+  const Brake brake = record.reel.brake;
+  std::vector<const char*> signs{"care.sign.gritty"};
+  const bool drags = brake == Brake::star || brake == Brake::lever || brake == Brake::front_drag ||
+                     brake == Brake::rear_drag;
+  if (drags || has_place(record, {"drag-"})) signs.push_back("care.sign.drag");
+  if (brake == Brake::click || has_place(record, {"click-", "check-"}))
+    signs.push_back("care.sign.click");
+  if (has_place(record, {"bail-"})) signs.push_back("care.sign.bail");
+  return signs;
+}
+
+/// What would bring one that is kept.
+std::vector<const char*> signs_on_shelf(const std::vector<std::string>& families) {
+  struct Sign {
+    const char* family;
+    const char* key;
+  };
+  constexpr Sign kSigns[] = {
+      {"nitrate", "care.sign.celluloid"},  {"acetate", "care.sign.celluloid"},
+      {"hard-rubber", "care.sign.rubber"}, {"zinc", "care.sign.zinc"},
+      {"wood", "care.sign.wood"},          {"animal", "care.sign.animal"},
+      {"copper-alloy", "care.sign.green"}, {"iron", "care.sign.rust"}};
+  constexpr std::size_t kMost = 3;
+  std::vector<const char*> signs;
+  for (const Sign& sign : kSigns) {
+    const bool there = std::find(families.begin(), families.end(), sign.family) != families.end();
+    const bool told = !signs.empty() && std::string_view(signs.back()) == sign.key;
+    if (there && !told && signs.size() < kMost) signs.push_back(sign.key);
+  }
+  return signs;
+}
+
+}  // namespace
+
+std::vector<ToldFlag> flags_told(const Telling& telling, MattersTo matters, bool sources) {
+  std::vector<ToldFlag> told;
+  const auto& written = telling.visit.findings.flags;
+  for (std::size_t i = 0; i < written.size(); ++i) {
+    const record::Flag& flag = written[i];
+    ToldFlag one{flag.kind == record::Flag::Kind::legal,
+                 {},
+                 flag.name,
+                 telling.text(flag.what),
+                 flag.pieces,
+                 true};
+    if (const Flag* about = flag_about(telling, i)) {
+      one.word = about->rule->word;
+      append_sentence(addition(telling, *about, matters, sources), one.words);
+    }
+    told.push_back(std::move(one));
+  }
+  for (const Flag& flag : flags_of(telling)) {
+    if (!flag.written.empty() || !matters_to(flag, matters)) continue;
+    // A statement tells everything; elsewhere the bench's own cautions say it better.
+    if (!sources && said_by_bench(telling, flag)) continue;
+    told.push_back({flag.rule->legal, flag.rule->word, name_of(telling, flag),
+                    derived_words(telling, flag, matters, sources), flag.pieces, false});
+  }
+  return told;
+}
+
+std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo matters,
+                                             const std::vector<record::Caution>& said) {
+  std::vector<document::Caution> cautions;
+  const auto& written = telling.visit.findings.flags;
+  for (std::size_t i = 0; i < written.size(); ++i) {
+    if (written[i].kind == record::Flag::Kind::legal) continue;
+    const Flag* about = flag_about(telling, i);
+    if (about == nullptr || matters_to(*about, matters)) {
+      cautions.push_back(
+          {telling.words.capitalised(written[i].name), telling.text(written[i].what)});
+    }
+  }
+  for (const Flag& flag : flags_of(telling)) {
+    if (!flag.written.empty() || !matters_to(flag, matters) || said_in_care(telling, flag))
+      continue;
+    const bool is_said =
+        any_of(said, [&](const record::Caution& one) { return speaks_of(telling, one, flag); });
+    if (!is_said) cautions.push_back(short_caution(telling, flag));
+  }
+  return cautions;
+}
+
+std::vector<document::Caution> further_cautions(const Telling& telling, MattersTo matters) {
+  std::vector<document::Caution> cautions;
+  for (const Flag& flag : flags_of(telling)) {
+    if (matters_to(flag, matters) && !said_by_bench(telling, flag))
+      cautions.push_back(short_caution(telling, flag));
+  }
+  return cautions;
+}
+
+std::string next_service_words(const Telling& telling) {
+  if (!telling.visit.next_service) return "";
+  const std::string date = telling.words.date(*telling.visit.next_service);
+  const bool fish = assess::fitting::use_of(telling.visit) == assess::fitting::Use::fish;
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const auto signs =
+      fish ? signs_in_use(telling.record)
+           : signs_on_shelf(last == nullptr ? std::vector<std::string>{} : last->care.families);
+  std::vector<std::string> words;
+  for (const char* sign : signs)
+    words.push_back(telling.words.say(sign));
+  std::string all = words.empty() ? telling.words.say("care.sign.any") : words.front();
+  if (words.size() > 1) {
+    for (std::size_t i = 1; i + 1 < words.size(); ++i)
+      all += ", " + words[i];
+    all = telling.words.say("care.or", {{"first", all}, {"last", words.back()}});
+  }
+  return telling.words.say(fish ? "care.next-service" : "care.next-look",
+                           {{"date", date}, {"signs", all}});
+}
+
+std::string unanswered_objection(const Telling& telling, const record::Cleaning& cleaning) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const auto i = position_in(telling.visit.cleaning, cleaning);
+  if (last == nullptr || !i || *i >= last->care.cleanings.size()) return "";
+  if (!cleaning.against_warning.empty()) return "";
+  for (const assess::care::Judged& judged : last->care.cleanings[*i]) {
+    if (judged.verdict < knowledge::CareVerdict::harm || judged.row == nullptr) continue;
+    return telling.words.say("care.unanswered",
+                             {{"method", judged.method->name}, {"reason", judged.row->reason}});
+  }
+  return "";
+}
+
+std::optional<document::Caution> caution_for(const Telling& telling, const record::PieceId& piece) {
+  for (const Flag& flag : flags_of(telling)) {
+    if (flag.rule->legal || flag.says < Says::may_be) continue;
+    if (!matters_to(flag, {Matters::open})) continue;
+    if (std::find(flag.pieces.begin(), flag.pieces.end(), piece) != flag.pieces.end())
+      return short_caution(telling, flag);
+  }
+  return std::nullopt;
+}
+
+std::optional<document::Caution> caution_beside(const Telling& telling,
+                                                const record::StripStep& step) {
+  if (step.caution) return telling.caution(*step.caution);
+  if (step.spring_loose) return method_caution(telling, "springs");
+  return std::nullopt;
+}
+
+std::optional<document::Caution> caution_beside(const Telling& telling,
+                                                const record::Cleaning& cleaning) {
+  if (cleaning.caution) return telling.caution(*cleaning.caution);
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return std::nullopt;
+  const auto i = position_in(telling.visit.cleaning, cleaning);
+  if (auto caution = method_caution(telling, at(last->care.cleaning_cautions, i))) return caution;
+  return std::nullopt;
+}
+
+std::optional<document::Caution> caution_beside(const Telling& telling, const record::Work& work) {
+  if (work.caution) return telling.caution(*work.caution);
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return std::nullopt;
+  const auto i = position_in(telling.visit.work, work);
+  if (auto caution = method_caution(telling, at(last->care.work_cautions, i))) return caution;
+  return caution_for_any(telling, work.pieces);
+}
+
+}  // namespace winchbook::report
