@@ -39,6 +39,11 @@ QUESTIONS = {
         ["mark", "Pat. Pending"],
         ["stamp", "PAT. 2,185,170 MADE IN U.S.A."],
     ]),
+    "lookup care": ("care.schema.json", [
+        ["hard rubber", "hot water"],
+        ["moulded nylon", "blasting", "acid"],
+        ["celluloid"],
+    ]),
     "shelf": ("shelf.schema.json", [
         ["demo/reels"],
         ["demo/reels", "--fitted", "drag washer"],
@@ -71,7 +76,7 @@ def check_command(report, command, schema, questions):
     jsonschema.Draft202012Validator.check_schema(schema)
     validator = jsonschema.Draft202012Validator(schema)
     for name, arguments in questions:
-        said = subprocess.run([WINCHBOOK, command, *arguments, "--json"], capture_output=True,
+        said = subprocess.run([WINCHBOOK, *command.split(), *arguments, "--json"], capture_output=True,
                               text=True, cwd=ROOT)  # fmt: skip
         try:
             value = json.loads(said.stdout)
