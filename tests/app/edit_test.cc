@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "app/history.h"
+#include "app/on_disk.h"
 #include "app/undo.h"
 #include "app/work.h"
 
@@ -17,22 +18,6 @@ namespace winchbook::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-const fs::path kProject = WINCHBOOK_SOURCE_DIR;
-
-std::string bytes_of(const fs::path& path) {
-  auto bytes = base::RealFiles().read(path, std::uintmax_t{64} << 20U);
-  CAPTURE(path.string());
-  REQUIRE(bytes);
-  return std::move(bytes).value();
-}
-
-std::string printed(const base::Diagnostics& faults) {
-  std::string text;
-  for (const base::Diagnostic& fault : faults)
-    text += to_string(fault);
-  return text;
-}
 
 /// The disk, on which writing stops working after so many operations, as when it is full or goes.
 class FailingFiles final : public base::Files {
@@ -80,63 +65,12 @@ class FailingFiles final : public base::Files {
   base::RealFiles real_;
 };
 
-/// A copy of a demo record in a folder that goes when the test ends.
-class Bench {
- public:
-  explicit Bench(const char* name) : folder_(fs::temp_directory_path() / name) {
-    fs::remove_all(folder_);
-    fs::create_directories(folder_);
-    put(bytes_of(kProject / "tests/recordfile/records/small.xml"));
-    const std::string whole = now();
-    const std::size_t begin = whole.find("      <hand-back>");
-    const std::size_t end = whole.find("</visit>");
-    REQUIRE(begin != std::string::npos);
-    put(whole.substr(0, begin) + "    " + whole.substr(end));
-  }
-  ~Bench() {
-    std::error_code ignored;
-    fs::remove_all(folder_, ignored);
-  }
-  Bench(const Bench&) = delete;
-  Bench& operator=(const Bench&) = delete;
-
-  [[nodiscard]] fs::path folder() const { return folder_; }
-  [[nodiscard]] fs::path record() const { return folder_ / "record.xml"; }
-  [[nodiscard]] std::string now() const { return bytes_of(record()); }
-  void put(const std::string& bytes) {
-    REQUIRE(base::RealFiles().write_aside(record(), bytes).empty());
-  }
-  [[nodiscard]] World world() { return {files_, kProject, "test"}; }
-  [[nodiscard]] EditRequest request() const { return {folder_, "winchbook work reel", false}; }
-
-  Edited edited(const Change& change) {
-    auto done = edit(world(), request(), change);
-    if (!done) FAIL(printed(done.faults()));
-    return std::move(done).value();
-  }
-  std::string refused(const Change& change) {
-    const std::string before = now();
-    const auto done = edit(world(), request(), change);
-    REQUIRE_FALSE(done);
-    CHECK(now() == before);
-    return printed(done.faults());
-  }
-
- private:
-  base::RealFiles files_;
-  fs::path folder_;
-};
-
 Change some_work(const std::string& what) {
   WorkRequest request;
   request.on = {2026, 6, 1};
   request.what = what;
   request.hours = "0.5";
   return work(request);
-}
-
-bool says(const std::string& text, const std::string& words) {
-  return text.find(words) != std::string::npos;
 }
 
 /// What was put in, when taking it out again gives the file as it was; else nothing.
@@ -152,7 +86,7 @@ std::string put_in(const std::string& before, const std::string& after) {
 }  // namespace
 
 TEST_CASE("an edit puts its lines in and leaves every other byte alone") {
-  Bench bench("winchbook-edit-bytes");
+  OpenBench bench("winchbook-edit-bytes");
   const std::string before = bench.now();
   const Edited edited = bench.edited(some_work("Oiled & wiped by Nell."));
   CHECK(edited.sentence == "work: Oiled & wiped by Nell. (0.5 h)");
@@ -162,7 +96,7 @@ TEST_CASE("an edit puts its lines in and leaves every other byte alone") {
 }
 
 TEST_CASE("a file with line ends of two bytes, comments and tabs keeps them") {
-  Bench bench("winchbook-edit-ends");
+  OpenBench bench("winchbook-edit-ends");
   std::string bytes;
   for (const char c : bench.now())
     bytes += c == '\n' ? std::string("\r\n") : std::string(1, c);
@@ -177,7 +111,7 @@ TEST_CASE("a file with line ends of two bytes, comments and tabs keeps them") {
 }
 
 TEST_CASE("a change that would make the record wrong is refused, with the reason") {
-  Bench bench("winchbook-edit-refused");
+  OpenBench bench("winchbook-edit-refused");
   WorkRequest negative;
   negative.on = {2026, 6, 1};
   negative.what = "Oiled.";
@@ -191,14 +125,14 @@ TEST_CASE("a change that would make the record wrong is refused, with the reason
 }
 
 TEST_CASE("a record that was spoiled by hand in between is told, and left alone") {
-  Bench bench("winchbook-edit-by-hand");
+  OpenBench bench("winchbook-edit-by-hand");
   std::string bytes = bench.now();
   bench.put(bytes.replace(bytes.find("<kind>multiplier"), 16, "<kind>multiplex"));
   CHECK(says(bench.refused(some_work("Oiled.")), "multiplex"));
 }
 
 TEST_CASE("a dry run says what would change and writes nothing") {
-  Bench bench("winchbook-edit-dry");
+  OpenBench bench("winchbook-edit-dry");
   const std::string before = bench.now();
   EditRequest request = bench.request();
   request.dry_run = true;
@@ -215,7 +149,7 @@ TEST_CASE("wherever the disk fails, the record is the one before or the one afte
   for (int good = 0; !done; ++good) {
     REQUIRE(good < 20);
     CAPTURE(good);
-    Bench bench("winchbook-edit-fails");
+    OpenBench bench("winchbook-edit-fails");
     bench.edited(some_work("First."));
     const std::string before = bench.now();
     FailingFiles files(good);
@@ -232,7 +166,7 @@ TEST_CASE("wherever the disk fails, the record is the one before or the one afte
 }
 
 TEST_CASE("a change that was begun and never made is not one to undo") {
-  Bench bench("winchbook-edit-begun");
+  OpenBench bench("winchbook-edit-begun");
   const std::string first = bench.now();
   bench.edited(some_work("First."));
   FailingFiles files(4);  // the lock, the folder, and both files of the history
@@ -244,7 +178,7 @@ TEST_CASE("a change that was begun and never made is not one to undo") {
 }
 
 TEST_CASE("an undo can be undone, and each change can be gone back to") {
-  Bench bench("winchbook-edit-undo");
+  OpenBench bench("winchbook-edit-undo");
   const std::string zero = bench.now();
   bench.edited(some_work("First."));
   const std::string one = bench.now();
@@ -262,7 +196,7 @@ TEST_CASE("an undo can be undone, and each change can be gone back to") {
 }
 
 TEST_CASE("an undo that takes out what was typed by hand says so, and keeps it") {
-  Bench bench("winchbook-edit-undo-hand");
+  OpenBench bench("winchbook-edit-undo-hand");
   bench.edited(some_work("First."));
   const std::string by_hand = bench.now() + "<!-- typed -->\n";
   bench.put(by_hand);
@@ -276,7 +210,7 @@ TEST_CASE("an undo that takes out what was typed by hand says so, and keeps it")
 TEST_CASE("of several who write at once, each waits for the others and nothing is lost") {
   constexpr int kWriters = 4;
   constexpr int kEach = 3;
-  Bench bench("winchbook-edit-together");
+  OpenBench bench("winchbook-edit-together");
   std::vector<std::thread> writers;
   std::vector<int> made(kWriters, 0);
   for (int writer = 0; writer < kWriters; ++writer) {
@@ -302,7 +236,7 @@ TEST_CASE("of several who write at once, each waits for the others and nothing i
 }
 
 TEST_CASE("whoever waits in vain is told who writes") {
-  Bench bench("winchbook-edit-waits");
+  OpenBench bench("winchbook-edit-waits");
   base::RealFiles files;
   const auto held = files.lock(bench.folder() / ".lock", "winchbook strip reel");
   REQUIRE(held);

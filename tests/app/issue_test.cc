@@ -9,24 +9,12 @@
 #include <vector>
 
 #include "app/editions.h"
+#include "app/on_disk.h"
 
 namespace winchbook::app {
 namespace {
 
 namespace fs = std::filesystem;
-
-const fs::path kProject = WINCHBOOK_SOURCE_DIR;
-
-std::string bytes_of(const fs::path& path) {
-  auto bytes = base::RealFiles().read(path, std::uintmax_t{64} << 20U);
-  CAPTURE(path.string());
-  REQUIRE(bytes);
-  return std::move(bytes).value();
-}
-
-void put(const fs::path& path, const std::string& bytes) {
-  REQUIRE(base::RealFiles().write_aside(path, bytes).empty());
-}
 
 void change(const fs::path& path, const std::string& before, const std::string& after) {
   std::string bytes = bytes_of(path);
@@ -88,20 +76,9 @@ class Bench {
   IssueRequest request;
 
  private:
-  static std::string printed(const base::Diagnostics& faults) {
-    std::string text;
-    for (const base::Diagnostic& fault : faults)
-      text += to_string(fault);
-    return text;
-  }
-
   base::RealFiles files_;
   fs::path folder_ = fs::temp_directory_path() / "winchbook-issue-test";
 };
-
-bool says(const std::string& text, const std::string& words) {
-  return text.find(words) != std::string::npos;
-}
 
 }  // namespace
 

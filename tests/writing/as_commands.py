@@ -115,6 +115,8 @@ class Script:
 def quoted(word):
     if word == "reel":
         return '"$reel"'
+    if word.startswith("$photos/"):
+        return f'"{word}"'
     return shlex.quote(word)
 
 
@@ -414,6 +416,29 @@ class Teller:
 
     def tell_photos(self):
         self.script.say("Photographs")
+        for photo in self.photos:
+            photo.take("salt")
+            for made in ("sha256", "width", "height"):
+                photo.take(made)
+            file = Path(photo.text("file")).name
+            photo.ref("visit")
+            self.script.run(
+                "photo add",
+                f"$photos/{file}",
+                name=photo.element.get("id").removeprefix("ph-"),
+                stage=photo.text("stage"),
+                taken=photo.text("taken"),
+                by=photo.ref("by"),
+                part=photo.refs("piece"),
+                pair_of=photo.ref("pair-of"),
+                caption=photo.words("caption"),
+                alt=photo.words("alternative"),
+                scale=photo.text("scale"),
+                rights=photo.text("rights"),
+                shows=photo.refs("shows"),
+                on=photo.element.findtext(NS + "taken") or None,
+            )
+            photo.done()
 
     def tell_marks(self):
         self.script.say("Marks, as they were read")
