@@ -58,6 +58,12 @@ base::Diagnostics fault_of_unit(pugi::xml_node test, const Reading& reading) {
                       "read it as before, or give the test another name", "command-unit")};
 }
 
+/// "20" of "20 N", "2 kg" or "20"; empty when it is no force.
+std::string newtons(const std::string& text) {
+  const auto reading = read_reading(text, "N");
+  return reading.unit == "N" && reading.words.empty() && reading.high.empty() ? reading.low : "";
+}
+
 }  // namespace
 
 std::string test_words() {
@@ -82,6 +88,11 @@ Change test(TestRequest request) {
         test_of(draft, open->element, what, reading.unit.empty() ? request.unit : reading.unit);
     if (auto faults = fault_of_unit(test, reading); !faults.empty()) return faults;
 
+    const std::string limit = newtons(request.load_limit);
+    if (limit.empty() != request.load_limit.empty()) {
+      return base::error(fmt::format("the load limit \"{}\" is no force", request.load_limit),
+                         "write it as \"20 N\" or \"2 kg\"", "command-load");
+    }
     const pugi::xml_node half = draft.need(test, request.after ? "after" : "before");
     draft.empty(half);
     draft.add(half, "outcome", outcome_of(request));
@@ -89,14 +100,13 @@ Change test(TestRequest request) {
     draft.add_if(half, "reading-high", reading.high);
     draft.add_if(half, "words", reading.words);
     draft.add_if(half, "verdict", request.verdict);
-    if (!request.load_limit.empty()) {
-      draft.add(half, "load-limit", read_reading(request.load_limit, "N").low);
-    }
+    draft.add_if(half, "load-limit", limit);
     draft.add(half, "on", base::iso_text(request.on));
     draft.add_words(test, "note", request.note);
     std::string told = request.not_safe     ? "not safe to test"
                        : request.not_tested ? "not tested"
                                             : request.reading;
+    if (!limit.empty()) told += fmt::format(", never over {} N", limit);
     if (!reading.low.empty() && told.find(reading.low) == std::string::npos) {
       told += fmt::format(", kept as {} {}", reading.low, reading.unit);
     }
