@@ -42,7 +42,10 @@ std::string draw_salt() {
 
 /// Somebody at a terminal who can be asked.
 std::istream* terminal() {
-  return ::isatty(STDIN_FILENO) == 1 && ::isatty(STDERR_FILENO) == 1 ? &std::cin : nullptr;
+  for (const int side : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO}) {
+    if (::isatty(side) != 1) return nullptr;
+  }
+  return &std::cin;
 }
 
 }  // namespace
