@@ -129,6 +129,9 @@ step_schemas() {
 step_transcripts() {
   suite "transcripts" $python tests/transcripts/check_transcripts.py build/winchbook
   suite "writers killed at random" $python tests/writing/kill_writers.py build/winchbook
+  suite "a whole job through commands" $python tests/writing/check_whole_job.py build/winchbook
+  suite "what is asked at a terminal" $python tests/writing/check_terminal.py build/winchbook
+  suite "editions at the same moment" $python tests/writing/check_at_once.py build/winchbook
 }
 
 # issue_all DIRECTORY: the demo documents
