@@ -42,10 +42,10 @@ DEFAULTS = {
 # document: options of issue
 DOCUMENTS = {
     "keepsake": [],
-    "statement": ["--for", "insurer"],
-    "value": ["--for", "owner"],
+    "collector-statement": ["--for", "insurer"],
+    "value-statement": ["--for", "owner"],
     "intake-receipt": [],
-    "handback-receipt": [],
+    "hand-back-receipt": [],
     "bench-sheet": [],
     "care-card": [],
     "labels": [],
