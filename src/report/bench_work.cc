@@ -28,8 +28,7 @@ void add_dangerous_step(const Telling& telling, const record::StripStep& step, C
   document::Text words = document::with_lead(
       telling.words.say("bench.step", {{"number", std::to_string(step.number)}}), "");
   words.parts.emplace_back(document::Run{" "});
-  for (auto& part : telling.text(step.what).parts)
-    words.parts.push_back(std::move(part));
+  append(words, telling.text(step.what));
   document::Paragraph paragraph{std::move(words), document::ParagraphManner::unindented};
   paragraph.beside.emplace_back(*caution_beside(telling, step));
   chapter.blocks.emplace_back(std::move(paragraph));
@@ -82,15 +81,12 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
     document::Text words = telling.text(one.what);
     if (!one.loss.empty()) {
       words.parts.emplace_back(document::Run{" "});
-      for (auto& part : telling.text(one.loss).parts)
-        words.parts.push_back(std::move(part));
+      append(words, telling.text(one.loss));
     }
     if (!one.against_warning.empty()) {
       words.parts.emplace_back(
           document::Run{" " + telling.words.say("bench.against-warning") + " "});
-      for (auto& part : telling.text(one.against_warning).parts) {
-        words.parts.push_back(std::move(part));
-      }
+      append(words, telling.text(one.against_warning));
     }
     if (const std::string objection = unanswered_objection(telling, one); !objection.empty())
       words.parts.emplace_back(document::Run{" " + objection});
@@ -108,9 +104,7 @@ void add_work(const Telling& telling, Chapter& chapter) {
     document::Text words = telling.text(one.what);
     if (one.way_back && !one.way_back->words.empty()) {
       words.parts.emplace_back(document::Run{" " + telling.words.say("bench.way-back") + " "});
-      for (auto& part : telling.text(one.way_back->words).parts) {
-        words.parts.push_back(std::move(part));
-      }
+      append(words, telling.text(one.way_back->words));
     }
     add_paragraph(std::move(words), caution_beside(telling, one), chapter,
                   std::exchange(first, false));

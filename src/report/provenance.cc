@@ -47,8 +47,7 @@ document::Text step_words(const Telling& telling, const CustodyStep& step, bool 
     if (step.certainty != record::Certainty::certain) {
       add(telling.words.say("custody." + std::string(record::word_of(step.certainty))) + " ");
     }
-    for (auto& part : telling.text(step.how).parts)
-      text.parts.push_back(std::move(part));
+    append(text, telling.text(step.how));
   }
   // The next holder's beginning is this one's end.
   if (std::string when = between(telling, step.from, std::nullopt); !when.empty()) {
@@ -67,8 +66,7 @@ document::Text gap_words(const Telling& telling, const CustodyGap& gap) {
     text.parts.emplace_back(document::Run{", " + when});
   }
   if (!gap.what.empty()) text.parts.emplace_back(document::Run{": "});
-  for (auto& part : telling.text(gap.what).parts)
-    text.parts.push_back(std::move(part));
+  append(text, telling.text(gap.what));
   text.parts.emplace_back(document::Run{telling.words.say("custody.gap-close")});
   return text;
 }
@@ -94,8 +92,7 @@ bool ended_sometime(const CustodyStep& step) {
 /// One step or gap and the sign after it.
 void add_sentence(document::Text words, const char* sign, document::Text& out) {
   if (!out.parts.empty()) out.parts.emplace_back(document::Run{" "});
-  for (auto& part : words.parts)
-    out.parts.push_back(std::move(part));
+  append(out, std::move(words));
   out.parts.emplace_back(document::Run{sign});
 }
 

@@ -106,9 +106,7 @@ std::optional<document::Chapter> tell_advice(const Telling& telling) {
   document::Text decided = document::plain(decision(telling, advice));
   if (!advice.chosen_because.empty()) {
     if (!decided.empty()) decided.parts.emplace_back(document::Run{" "});
-    for (auto& part : telling.text(advice.chosen_because).parts) {
-      decided.parts.push_back(std::move(part));
-    }
+    append(decided, telling.text(advice.chosen_because));
   }
   if (!decided.empty()) chapter.blocks.emplace_back(document::Paragraph{std::move(decided)});
   if (chapter.stand_first.empty() && chapter.blocks.empty()) return std::nullopt;

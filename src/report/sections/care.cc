@@ -26,8 +26,7 @@ void add_all(const Telling& telling, const std::vector<record::Words>& sentences
              document::Text& into) {
   for (const record::Words& one : sentences) {
     if (!into.empty()) into.parts.emplace_back(document::Run{" "});
-    for (auto& part : telling.text(one).parts)
-      into.parts.push_back(std::move(part));
+    append(into, telling.text(one));
   }
 }
 

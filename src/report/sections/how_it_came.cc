@@ -18,9 +18,7 @@ std::vector<document::Beside> wishes(const Telling& telling) {
             : words.say("came.asked-by-owner");
     document::Text text = document::with_lead(lead, "");
     text.parts.emplace_back(document::Run{" "});
-    for (auto& part : telling.text(visit.wishes.words.front().words).parts) {
-      text.parts.push_back(std::move(part));
-    }
+    append(text, telling.text(visit.wishes.words.front().words));
     notes.emplace_back(SideNote{std::move(text)});
   }
   std::vector<std::string> stays;
@@ -62,8 +60,7 @@ std::optional<document::List> faults(const Telling& telling) {
     document::Text text =
         document::with_lead(telling.words.capitalised(fault.name),
                             telling.words.say("came.fault", {{"gravity", gravity}}) + " ");
-    for (auto& part : telling.text(fault.what).parts)
-      text.parts.push_back(std::move(part));
+    append(text, telling.text(fault.what));
     list.items.push_back(std::move(text));
   }
   if (list.items.empty()) return std::nullopt;

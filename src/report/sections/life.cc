@@ -29,8 +29,7 @@ document::SideNote beside(const Telling& telling, const record::LifeEvent& event
   if (!event.keep_because.empty()) {
     text = document::with_lead(telling.words.say("life.must-stay"), "");
     text.parts.emplace_back(document::Run{" "});
-    for (auto& part : telling.text(event.keep_because).parts)
-      text.parts.push_back(std::move(part));
+    append(text, telling.text(event.keep_because));
     text.parts.emplace_back(document::LineEnd{});
   }
   std::string known = when_and_by(telling, event);

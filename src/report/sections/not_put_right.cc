@@ -13,8 +13,7 @@ document::Text fault_left(const Telling& telling, const record::Fault& fault) {
       document::with_lead(telling.words.capitalised(fault.name),
                           telling.words.say("came.fault", {{"gravity", gravity}}) + " ");
   const record::Words& why = fault.why_it_stays.empty() ? fault.what : fault.why_it_stays;
-  for (auto& part : telling.text(why).parts)
-    text.parts.push_back(std::move(part));
+  append(text, telling.text(why));
   return text;
 }
 

@@ -82,8 +82,7 @@ document::Facts facts(const Telling& telling) {
     document::Text withheld =
         document::plain(words.say("seal.withheld-is", {{"count", edition.withheld}}));
     withheld.parts.emplace_back(document::LineEnd{});
-    for (auto& part : lines(in_fours(edition.withheld_root)).parts)
-      withheld.parts.push_back(std::move(part));
+    append(withheld, lines(in_fours(edition.withheld_root)));
     add("seal.withheld", std::move(withheld));
   }
   return facts;
