@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <nlohmann/json.hpp>
 #include <utility>
 
@@ -21,19 +22,7 @@ using advice::Stop;
 using record::Course;
 using record::Matter;
 
-std::string spoken(Course course) {
-  switch (course) {
-    case Course::keep_as_found:
-      return "keep it as found";
-    case Course::clean_for_show:
-      return "clean it for show";
-    case Course::make_it_fish:
-      return "make it fish";
-    case Course::rebuild_to_fish:
-      break;
-  }
-  return "rebuild it to fish";
-}
+using app::spoken;
 
 std::string spoken(Matter matter) {
   return matter == Matter::way_back ? "the way back" : std::string(record::word_of(matter));
@@ -106,11 +95,39 @@ std::string stop_sentence(const record::Record& record, const Stop& stop) {
 
 std::string flip_sentence(const Flip& flip, Course answer) {
   if (flip.kind == Flip::Kind::cost) {
-    return fmt::format("If to {} cost {} points more of what the dearest course costs: {}.",
-                       spoken(answer), flip.cost_points, spoken(flip.then));
+    const std::string more =
+        flip.dearer_by
+            ? fmt::format("about {} {}", flip.dearer_by->amount.text(), flip.dearer_by->currency)
+            : fmt::format("{} points", flip.points);
+    return fmt::format("If to {} cost {} more: {}.", spoken(answer), more, spoken(flip.then));
+  }
+  if (flip.kind == Flip::Kind::value) {
+    return fmt::format("If to {} left it worth {} in a hundred of the best value less: {}.",
+                       spoken(answer), flip.points, spoken(flip.then));
   }
   return fmt::format("If {} stood where {} stands, and the other way round: {}.",
                      spoken(flip.first), spoken(flip.second), spoken(flip.then));
+}
+
+/// "use, 67 of 100 against 33", of those that count for the answer, or of those against it.
+std::string reasons(const advice::Finding& finding, bool for_it) {
+  std::string list;
+  const base::Ratio nothing;
+  for (const advice::Reason& one : finding.reasons) {
+    if ((one.counts > nothing) != for_it) continue;
+    list += fmt::format("{}{}, {} of 100 against {}", list.empty() ? "" : "; ", spoken(one.matter),
+                        one.points, one.other);
+  }
+  return list;
+}
+
+void say_reasons(const advice::Finding& finding, std::string& text) {
+  if (!finding.answer || !finding.runner_up) return;
+  const std::string good = reasons(finding, true);
+  const std::string bad = reasons(finding, false);
+  const std::string other = spoken(*finding.runner_up);
+  if (!good.empty()) text += fmt::format("For it, beside \"{}\": {}.\n", other, good);
+  if (!bad.empty()) text += fmt::format("Against it: {}.\n", bad);
 }
 
 void say_scores(const Advised& advised, std::string& text) {
@@ -188,19 +205,16 @@ base::Result<Advised> advise(const World& world, Valued valued,
   const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
   if (!knowledge) return knowledge.faults();
   const assess::Assessment assessment = assess::assess(record, *knowledge);
-  std::optional<double> found;
-  std::optional<double> left;
-  for (std::size_t i = 0; i < valued.finding.estimates.size(); ++i) {
-    const auto& estimate = valued.finding.estimates[i];
-    if (estimate.method == assess::value::Method::none) continue;
-    (valued.states[i].kind == ValuedState::Kind::found ? found : left) = estimate.middle;
+  std::array<std::optional<double>, advice::kCourses> values;
+  for (std::size_t i = 0; i < valued.courses.size(); ++i) {
+    const auto& estimate = estimate_of(valued.finding, valued.courses[i]);
+    if (estimate.method != assess::value::Method::none) values.at(i) = estimate.middle;
   }
   const assess::VisitAssessment& last = *assessment.last();
   Advised advised;
   advised.finding =
-      advice::advise({record, *visit, last.originality, last.condition, *bench, found, left},
+      advice::advise({record, *visit, last.originality, last.condition, bench->scores, values},
                      ranking.empty() ? visit->wishes.ranking : ranking);
-  advised.bench = std::move(bench).value();
   advised.loaded = std::move(valued.loaded);
   return advised;
 }
@@ -224,6 +238,7 @@ std::string advice_in_words(const Advised& advised) {
       text += (i == 0 ? "" : ", ") + spoken(finding.ranking[i]);
     text += ".\n";
   }
+  say_reasons(finding, text);
   for (const Stop& stop : finding.stops)
     text += stop_sentence(record, stop) + "\n";
   say_scores(advised, text);
@@ -282,14 +297,26 @@ std::string advice_as_json(const Advised& advised) {
                      {"forbids", std::move(forbids)},
                      {"pieces", std::move(pieces)}});
   }
+  Json reasons = Json::array();
+  for (const advice::Reason& one : finding.reasons) {
+    reasons.push_back({{"matter", record::word_of(one.matter)},
+                       {"points", one.points},
+                       {"runner_up_points", one.other},
+                       {"counts", points(one.counts)}});
+  }
   Json flips = Json::array();
   for (const Flip& flip : finding.flips) {
     const bool swap = flip.kind == Flip::Kind::swap;
-    flips.push_back({{"kind", swap ? "swap" : "cost"},
-                     {"first", swap ? Json(record::word_of(flip.first)) : Json(nullptr)},
-                     {"second", swap ? Json(record::word_of(flip.second)) : Json(nullptr)},
-                     {"cost_points", swap ? Json(nullptr) : Json(flip.cost_points)},
-                     {"then", record::word_of(flip.then)}});
+    flips.push_back(
+        {{"kind", swap                            ? "swap"
+                  : flip.kind == Flip::Kind::cost ? "cost"
+                                                  : "value"},
+         {"first", swap ? Json(record::word_of(flip.first)) : Json(nullptr)},
+         {"second", swap ? Json(record::word_of(flip.second)) : Json(nullptr)},
+         {"points", swap ? Json(nullptr) : Json(flip.points)},
+         {"dearer_by", flip.dearer_by ? Json(flip.dearer_by->amount.text()) : Json(nullptr)},
+         {"currency", flip.dearer_by ? Json(flip.dearer_by->currency) : Json(nullptr)},
+         {"then", record::word_of(flip.then)}});
   }
   const record::Visit* visit = last_visit(advised.loaded.record);
   const bool decided = visit != nullptr && visit->advice && visit->advice->chosen;
@@ -299,6 +326,7 @@ std::string advice_as_json(const Advised& advised) {
                   {"ranking", std::move(ranking)},
                   {"weights", std::move(weights)},
                   {"courses", std::move(courses)},
+                  {"reasons", std::move(reasons)},
                   {"stops", std::move(stops)},
                   {"flips", std::move(flips)}};
   return json.dump(2) + "\n";

@@ -15,7 +15,6 @@ namespace winchbook::app {
 /// Advice on one reel.
 struct Advised {
   recordfile::LoadedRecord loaded;
-  knowledge::CourseScores bench;
   assess::advice::Finding finding;
 };
 

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "app/value_terms.h"
 #include "app/world.h"
 #include "base/edtf_date.h"
 #include "record/people.h"
@@ -20,15 +21,14 @@ struct IssueRequest {
   std::string paper;                     ///< "a4" or "letter"; empty: template, then region
   std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
   base::Day date;
-  std::filesystem::path sales;         ///< sales to value it by; empty: those that the record holds
-  std::string purpose;                 ///< of the value; empty: insurance
-  std::string currency;                ///< of the value; empty: as `winchbook value` would
-  std::optional<base::Day> valued_on;  ///< the day the value is for; empty: the day of issue
-  std::filesystem::path output;        ///< the PDF; empty: beside the record
-  bool final = false;                  ///< listed in editions.xml and kept in issued/
-  std::string unaccounted;             ///< why a keepsake is issued with a tray that is not closed
-  std::string command;                 ///< as it was typed; told to whoever waits for the lock
-  Give give = Give::pdf;               ///< words or pages: what would be printed, as text
+  ValueTerms value;              ///< by the day of issue, where no other is given
+  bool with_value = false;       ///< the value is told, by the record's own sales too
+  std::filesystem::path output;  ///< the PDF; empty: beside the record
+  std::string only = {};         ///< of the labels: tags, bags or steps; empty: all
+  bool final = false;            ///< listed in editions.xml and kept in issued/
+  std::string unaccounted;       ///< why a keepsake is issued with a tray that is not closed
+  std::string command;           ///< as it was typed; told to whoever waits for the lock
+  Give give = Give::pdf;         ///< words or pages: what would be printed, as text
 };
 
 struct Issued {

@@ -7,6 +7,7 @@
 #include <optional>
 #include <utility>
 
+#include "knowledge/courses.h"
 #include "tabular/rows.h"
 #include "words/catalogue.h"
 
@@ -18,27 +19,14 @@ using assess::value::Sale;
 using assess::value::Trait;
 
 constexpr std::size_t kMostFaults = 100;
+constexpr std::size_t kMostModels = 10000;  // counted apart: memory stays bounded
 constexpr std::uintmax_t kMostXmlBytes = std::uintmax_t{64} << 20U;
-
-struct Word {
-  std::string_view word;
-  double number;
-};
 
 constexpr std::array kBases{std::pair{std::string_view("hammer"), Basis::hammer},
                             std::pair{std::string_view("premium"), Basis::premium},
                             std::pair{std::string_view("asking"), Basis::asking},
                             std::pair{std::string_view("private"), Basis::privately},
                             std::pair{std::string_view("dealer"), Basis::dealer}};
-constexpr std::array kSurface{Word{"nearly-all", 0}, Word{"most", 1}, Word{"half", 2},
-                              Word{"little", 3}};
-constexpr std::array kStructure{Word{"sound", 0}, Word{"marked", 1}, Word{"weakened", 2},
-                                Word{"unsafe", 3}};
-constexpr std::array kWorking{Word{"as-made", 0}, Word{"with-care", 1}, Word{"in-part", 2},
-                              Word{"not", 3}};
-constexpr std::array kCompleteness{Word{"whole", 0}, Word{"nearly", 1}, Word{"part", 2},
-                                   Word{"little", 3}};
-constexpr std::array kBox{Word{"yes", 0}, Word{"no", 1}};
 
 std::vector<std::string> columns() {
   std::vector<std::string> names;
@@ -77,11 +65,11 @@ class SaleReader {
     sale.maker = field("maker");
     sale.model = field("model");
     sale.kind = field("kind");
-    word("surface", field("surface"), kSurface, sale.state[Trait::surface]);
-    word("structure", field("structure"), kStructure, sale.state[Trait::structure]);
-    word("working", field("working"), kWorking, sale.state[Trait::working]);
-    word("completeness", field("completeness"), kCompleteness, sale.state[Trait::completeness]);
-    word("box", field("box"), kBox, sale.state[Trait::box]);
+    axis("surface", field("surface"), sale.state[Trait::surface]);
+    axis("structure", field("structure"), sale.state[Trait::structure]);
+    axis("working", field("working"), sale.state[Trait::working]);
+    axis("completeness", field("completeness"), sale.state[Trait::completeness]);
+    box(field("box"), sale.state[Trait::box]);
     originality(field("originality"), sale);
     sale.notes = field("notes");
     sale.source = field("source");
@@ -156,22 +144,27 @@ class SaleReader {
     }
   }
 
-  template <std::size_t N>
-  void word(std::string_view column, std::string_view text, const std::array<Word, N>& words,
-            std::optional<double>& into) {
+  void axis(std::string_view name, std::string_view text, std::optional<double>& into) {
     if (text.empty()) return;
-    const std::string folded = plain(text);
-    const auto* found = std::find_if(words.begin(), words.end(),
-                                     [&](const Word& one) { return one.word == folded; });
-    if (found != words.end()) {
-      into = found->number;
+    if (const auto step = knowledge::axis_step(name, plain(text))) {
+      into = *step;
       return;
     }
     std::string known;
-    for (const Word& one : words)
-      known += (known.empty() ? "" : ", ") + std::string(one.word);
-    tell(fmt::format("{}: \"{}\" is none of its words", column, text),
+    for (int step = 0; !knowledge::axis_word(name, step).empty(); ++step)
+      known += (step == 0 ? "" : ", ") + std::string(knowledge::axis_word(name, step));
+    tell(fmt::format("{}: \"{}\" is none of its words", name, text),
          "write " + known + ", or leave it empty", "sale-word");
+  }
+
+  void box(std::string_view text, std::optional<double>& into) {
+    const std::string word = plain(text);
+    if (word == "yes" || word == "no") {
+      into = word == "yes" ? 0 : 1;
+    } else if (!word.empty()) {
+      tell(fmt::format("box: \"{}\" is none of its words", text),
+           "write yes or no, or leave it empty", "sale-word");
+    }
   }
 
   void originality(std::string_view text, Sale& sale) {
@@ -217,6 +210,37 @@ class FaultList {
  private:
   base::Diagnostics faults_;
   std::size_t more_ = 0;
+};
+
+/// Keeps the newest sales of a stream in bounded memory, in the order in which they came.
+class NewestSales {
+ public:
+  explicit NewestSales(std::size_t most) : most_(most) {}
+
+  void add(Sale sale) {
+    sales_.push_back(std::move(sale));
+    if (sales_.size() >= 2 * most_) cut();
+  }
+  [[nodiscard]] SalesRead done() && {
+    cut();
+    return {std::move(sales_), older_};
+  }
+
+ private:
+  void cut() {
+    if (sales_.size() <= most_) return;
+    std::stable_sort(sales_.begin(), sales_.end(), [](const Sale& a, const Sale& b) {
+      return b.date.earliest() < a.date.earliest();
+    });
+    older_ += sales_.size() - most_;
+    sales_.erase(sales_.begin() + static_cast<std::ptrdiff_t>(most_), sales_.end());
+    std::stable_sort(sales_.begin(), sales_.end(),
+                     [](const Sale& a, const Sale& b) { return a.line < b.line; });
+  }
+
+  std::size_t most_;
+  std::size_t older_ = 0;
+  std::vector<Sale> sales_;
 };
 
 using TakeSale = std::function<void(Sale)>;
@@ -295,13 +319,14 @@ base::Diagnostics walk(const World& world, const std::filesystem::path& file,
 
 }  // namespace
 
-base::Result<std::vector<Sale>> read_sales(const World& world, const std::filesystem::path& file,
-                                           const base::Day& today, const WantsSale& wants) {
-  std::vector<Sale> sales;
+base::Result<SalesRead> read_sales(const World& world, const std::filesystem::path& file,
+                                   const base::Day& today, const WantsSale& wants,
+                                   std::size_t most) {
+  NewestSales newest(most);
   base::Diagnostics faults =
-      walk(world, file, today, wants, [&](Sale sale) { sales.push_back(std::move(sale)); });
+      walk(world, file, today, wants, [&](Sale sale) { newest.add(std::move(sale)); });
   if (!faults.empty()) return faults;
-  return sales;
+  return std::move(newest).done();
 }
 
 base::Result<SalesSummary> check_sales(const World& world, const std::filesystem::path& file,
@@ -311,7 +336,12 @@ base::Result<SalesSummary> check_sales(const World& world, const std::filesystem
   std::optional<base::Day> last;
   const auto take = [&](const Sale& sale) {
     ++summary.sales;
-    ++summary.by_model[sale.maker + ", " + sale.model];
+    const std::string model = sale.maker + ", " + sale.model;
+    if (summary.by_model.size() < kMostModels || summary.by_model.contains(model)) {
+      ++summary.by_model[model];
+    } else {
+      ++summary.other_models;
+    }
     ++summary.by_currency[sale.price.currency];
     for (const auto& [word, basis] : kBases) {
       if (basis == sale.basis) ++summary.by_basis[std::string(word)];
@@ -352,6 +382,9 @@ std::string summary_in_words(const SalesSummary& summary) {
     }
   };
   list("models", summary.by_model);
+  if (summary.other_models > 0) {
+    text += fmt::format("  and sales of still other models: {}\n", summary.other_models);
+  }
   list("bases", summary.by_basis);
   list("currencies", summary.by_currency);
   return text;

@@ -15,8 +15,10 @@ namespace {
 
 namespace condition = assess::condition;
 using assess::value::Basis;
+using assess::value::CourseState;
 using assess::value::Sale;
 using assess::value::State;
+using assess::value::StateFrom;
 using assess::value::Trait;
 
 /// The word of an axis as a number; empty while it is open between several.
@@ -117,16 +119,40 @@ std::string purposes(const knowledge::Prices& prices) {
   return names;
 }
 
-base::Result<std::vector<Sale>> sales_for(const World& world, const ValueRequest& request,
-                                          const record::Record& record) {
-  if (request.sales.empty()) return recorded_sales(record);
+base::Result<SalesRead> sales_for(const World& world, const ValueRequest& request,
+                                  const record::Record& record, int most) {
+  if (request.terms.sales.empty()) return SalesRead{recorded_sales(record), 0};
   const std::string maker = assess::value::folded_name(record.reel.maker.name);
   const std::string model = assess::value::folded_name(record.reel.model);
-  return read_sales(world, request.sales, request.today,
-                    [&](std::string_view their_maker, std::string_view their_model) {
-                      return assess::value::folded_name(their_model) == model &&
-                             assess::value::folded_name(their_maker) == maker;
-                    });
+  const auto wants = [&](std::string_view their_maker, std::string_view their_model) {
+    return assess::value::folded_name(their_model) == model &&
+           assess::value::folded_name(their_maker) == maker;
+  };
+  return read_sales(world, request.terms.sales, request.today, wants,
+                    static_cast<std::size_t>(most));
+}
+
+/// The states that stand for the four courses; those that are only expected go to `expected`.
+std::vector<CourseState> course_states(const record::Visit& visit, const State& found,
+                                       const State& left, const knowledge::Courses& courses,
+                                       std::vector<State>& expected) {
+  using record::Course;
+  std::vector<CourseState> states;
+  for (const Course course : {Course::keep_as_found, Course::clean_for_show, Course::make_it_fish,
+                              Course::rebuild_to_fish}) {
+    if (visit.hand_back && visit.advice && visit.advice->chosen == course) {
+      states.push_back({course, StateFrom::left, left, 1});
+      continue;
+    }
+    const State then = expected_state(found, course, courses);
+    if (course == Course::keep_as_found || changes(found, then).empty()) {
+      states.push_back({course, StateFrom::found, found, 0});
+      continue;
+    }
+    states.push_back({course, StateFrom::expected, then, expected.size()});
+    expected.push_back(then);
+  }
+  return states;
 }
 
 }  // namespace
@@ -142,37 +168,51 @@ base::Result<Valued> value(const World& world, const ValueRequest& request,
   const record::Record& record = loaded.record;
   const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
   if (!knowledge) return knowledge.faults();
-  const auto prices = knowledge::load_prices(world.files, world.data, request.prices);
+  const auto prices = knowledge::load_prices(world.files, world.data, request.terms.prices);
   if (!prices) return prices.faults();
-  const knowledge::Purpose* purpose = find_purpose(*prices, request.purpose);
+  const auto courses = knowledge::load_courses(world.files, world.data);
+  if (!courses) return courses.faults();
+  const ValueTerms& terms = request.terms;
+  const knowledge::Purpose* purpose = find_purpose(*prices, terms.purpose);
   if (purpose == nullptr) {
-    return base::error(fmt::format("there is no purpose \"{}\"", request.purpose),
+    return base::error(fmt::format("there is no purpose \"{}\"", terms.purpose),
                        "ask for " + purposes(*prices), "command-purpose");
   }
-  const auto sales = sales_for(world, request, record);
-  if (!sales) return sales.faults();
+  const base::Day as_of = terms.as_of.value_or(request.today);
+  if (as_of > request.today) {
+    return base::error(
+        fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
+        "no sale is known of it; ask for a day up to " + base::iso_text(request.today),
+        "command-as-of");
+  }
+  const auto read = sales_for(world, request, record, prices->rules.most);
+  if (!read) return read.faults();
+  const std::vector<Sale>& sales = read->sales;
 
   Valued valued;
-  valued.question = {record.reel.maker.name, record.reel.model, request.currency, request.as_of,
-                     *purpose};
+  valued.older = read->older;
+  valued.question = {record.reel.maker.name, record.reel.model, terms.currency, as_of, *purpose};
   if (valued.question.currency.empty() && record.value) {
     valued.question.currency = record.value->currency;
   }
   if (valued.question.currency.empty()) {
-    valued.question.currency = most_frequent_currency(*sales);
+    valued.question.currency = most_frequent_currency(sales);
   }
   const assess::Assessment assessment = assess::assess(record, *knowledge);
   std::vector<State> states;
+  std::vector<State> expected;
   if (const assess::VisitAssessment* last = assessment.last()) {
     const auto& born = last->originality.born_here;
     valued.states.push_back(
         {ValuedState::Kind::found, state_of(record, last->condition.found, born.found)});
     valued.states.push_back(
         {ValuedState::Kind::left, state_of(record, last->condition.left, born.left)});
+    valued.courses = course_states(*last_visit(record), valued.states[0].state,
+                                   valued.states[1].state, *courses, expected);
   }
   for (const ValuedState& one : valued.states)
     states.push_back(one.state);
-  valued.finding = assess::value::value(valued.question, states, *sales, *prices);
+  valued.finding = assess::value::value(valued.question, states, sales, *prices, expected);
   valued.rules = prices->rules;
   valued.loaded = std::move(loaded);
   return valued;
@@ -217,12 +257,22 @@ ExclusionTerm term(assess::value::Note note) {
     case Note::too_few_to_fit:
       return {"too-few-to-fit", "there are too few sales to fit prices to traits"};
     case Note::alike:
-      return {"alike", "the sales are alike in a trait in which this reel differs from them"};
+      return {"alike", "all sales are alike in a trait in which this reel differs from them"};
+    case Note::seldom_told:
+      return {"seldom-told", "too few sales tell a trait for the fit: it was left out"};
+    case Note::partly_told:
+      return {"partly-told", "sales that do not tell every trait were left out of the fit"};
+    case Note::far_beyond:
+      return {"far-beyond", "that is too far beyond the sales: no figure is given"};
+    case Note::apart:
+      return {"apart", "the sales lie too far apart: no figure is given"};
+    case Note::change_not_told:
+      return {"change-not-told", "no sale tells what would change: no figure is given"};
     case Note::collinear:
       return {"collinear",
               "in these sales the traits follow from each other and cannot be told apart"};
     case Note::beyond:
-      return {"beyond", "this reel lies beyond the sales in a trait"};
+      return {"beyond", "this reel lies beyond all the sales in a trait"};
     case Note::not_told:
       return {"not-told", "a trait of this reel is not determined and was not adjusted"};
     case Note::no_index:
@@ -251,6 +301,43 @@ const char* word(Trait trait) {
       break;
   }
   return "box";
+}
+
+std::string changed_words(Trait trait, const State& state) {
+  const std::string name = word(trait);
+  if (!state[trait]) return name + " not determined";
+  const double at = *state[trait];
+  if (trait == Trait::originality) return fmt::format("{} {:.0f} of 100", name, 100 - 10 * at);
+  if (trait == Trait::box) return at == 0 ? "with its box" : "without a box";
+  std::string words(knowledge::axis_word(name, static_cast<int>(at)));
+  std::replace(words.begin(), words.end(), '-', ' ');
+  return name + " " + words;
+}
+
+const char* word(StateFrom from) {
+  switch (from) {
+    case StateFrom::found:
+      return "found";
+    case StateFrom::left:
+      return "left";
+    case StateFrom::expected:
+      break;
+  }
+  return "expected";
+}
+
+const char* spoken(record::Course course) {
+  switch (course) {
+    case record::Course::keep_as_found:
+      return "keep it as found";
+    case record::Course::clean_for_show:
+      return "clean it for show";
+    case record::Course::make_it_fish:
+      return "make it fish";
+    case record::Course::rebuild_to_fish:
+      break;
+  }
+  return "rebuild it to fish";
 }
 
 const char* word(Basis basis) {

@@ -1,11 +1,13 @@
 #pragma once
 
+#include <cstddef>
 #include <filesystem>
-#include <optional>
 #include <string>
 #include <vector>
 
+#include "app/value_terms.h"
 #include "app/world.h"
+#include "assess/value/expected.h"
 #include "assess/value/rounding.h"
 #include "assess/value/value.h"
 #include "base/result.h"
@@ -16,12 +18,8 @@ namespace winchbook::app {
 /// What is asked about one reel.
 struct ValueRequest {
   std::filesystem::path record;
-  std::filesystem::path sales;                ///< empty: the sales that the record holds
-  std::vector<std::filesystem::path> prices;  ///< further indices and exchange rates
-  base::Day as_of;
+  ValueTerms terms;
   base::Day today;
-  std::string currency;  ///< empty: the record's own, or the sales' most frequent
-  std::string purpose = "insurance";
 };
 
 /// A state that was valued.
@@ -34,13 +32,15 @@ struct ValuedState {
 struct Valued {
   recordfile::LoadedRecord loaded;
   assess::value::Question question;
-  std::vector<ValuedState> states;  ///< as found, as left: one for each estimate
+  std::vector<ValuedState> states;                  ///< as found, as left: one for each estimate
+  std::vector<assess::value::CourseState> courses;  ///< all four; none without a visit
   assess::value::Finding finding;
   knowledge::PriceRules rules;
+  std::size_t older = 0;  ///< sales of the model that are older than those that were used
 };
 
 /// Reads the record, the sales and the prices, and answers. Error when there is no such purpose, no
-/// currency can be told, or a file is wrong.
+/// currency can be told, the day has not come, or a file is wrong.
 [[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request);
 /// The same of a record that has been read, as its reader may see it.
 [[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request,
@@ -64,6 +64,12 @@ struct ExclusionTerm {
 /// The same of what is noted beside an estimate.
 [[nodiscard]] ExclusionTerm term(assess::value::Note note);
 [[nodiscard]] const char* word(assess::value::Trait trait);
+/// "surface", or what a course makes of it: "working with care", "originality 78 of 100".
+[[nodiscard]] std::string changed_words(assess::value::Trait trait,
+                                        const assess::value::State& state);
+[[nodiscard]] const char* word(assess::value::StateFrom from);
+/// "make it fish".
+[[nodiscard]] const char* spoken(record::Course course);
 [[nodiscard]] const char* word(assess::value::Basis basis);
 [[nodiscard]] const char* word(assess::value::Method method);
 

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/value.h"
+#include "record/enum_words.h"
 
 namespace winchbook::app {
 namespace {
@@ -40,20 +41,43 @@ Json notes_of(const Estimate& estimate) {
   return notes;
 }
 
+Json traits_of(const std::vector<assess::value::Trait>& traits) {
+  Json words = Json::array();
+  for (const auto trait : traits)
+    words.push_back(word(trait));
+  return words;
+}
+
 Json estimate_of(const Estimate& estimate) {
   const bool any = estimate.method != Method::none;
-  Json columns = Json::array();
-  for (const auto trait : estimate.columns)
-    columns.push_back(word(trait));
   return {{"method", word(estimate.method)},
           {"range", any ? Json::array({price_text(estimate.low, RoundPrice::down),
                                        price_text(estimate.high, RoundPrice::up)})
                         : Json(nullptr)},
           {"middle", any ? Json(price_text(estimate.middle, RoundPrice::near)) : Json(nullptr)},
-          {"columns", std::move(columns)},
+          {"columns", traits_of(estimate.columns)},
           {"condition", estimate.fit ? Json(share(estimate.fit->condition)) : Json(nullptr)},
           {"r_squared", estimate.fit ? Json(share(estimate.fit->r_squared)) : Json(nullptr)},
-          {"notes", notes_of(estimate)}};
+          {"notes", notes_of(estimate)},
+          {"beyond", traits_of(estimate.beyond)},
+          {"alike", traits_of(estimate.alike)},
+          {"untold", traits_of(estimate.untold)}};
+}
+
+Json courses_of(const Valued& valued) {
+  Json courses = Json::array();
+  if (valued.courses.empty()) return courses;
+  const assess::value::State& found = valued.states.front().state;
+  for (const auto& one : valued.courses) {
+    Json changed = Json::array();
+    for (const auto trait : changes(found, one.state))
+      changed.push_back(changed_words(trait, one.state));
+    courses.push_back({{"course", record::word_of(one.course)},
+                       {"from", word(one.from)},
+                       {"changes", std::move(changed)},
+                       {"estimate", estimate_of(assess::value::estimate_of(valued.finding, one))}});
+  }
+  return courses;
 }
 
 Json counted_of(const Valued& valued, std::size_t at) {
@@ -116,10 +140,12 @@ std::string value_as_json(const Valued& valued) {
                   {"currency", valued.question.currency},
                   {"found", std::move(found)},
                   {"left", std::move(left)},
+                  {"courses", courses_of(valued)},
                   {"trial", std::move(trial)},
                   {"with_outliers", finding.with_outliers
                                         ? Json(price_text(*finding.with_outliers, RoundPrice::near))
                                         : Json(nullptr)},
+                  {"older", valued.older},
                   {"counted", std::move(counted)},
                   {"excluded", std::move(excluded)}};
   return json.dump(2) + "\n";

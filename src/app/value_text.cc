@@ -23,19 +23,66 @@ const char* title(ValuedState::Kind kind) {
   return kind == ValuedState::Kind::found ? "As found" : "As left";
 }
 
+std::string range(const Valued& valued, const Estimate& estimate) {
+  if (estimate.method == Method::none) return "no figure";
+  return fmt::format("{} to {} {}, most likely about {}",
+                     price_text(estimate.low, RoundPrice::down),
+                     price_text(estimate.high, RoundPrice::up), valued.question.currency,
+                     price_text(estimate.middle, RoundPrice::near));
+}
+
+std::string traits(const std::vector<assess::value::Trait>& traits) {
+  std::string names;
+  for (const auto trait : traits)
+    names += (names.empty() ? "" : ", ") + std::string(word(trait));
+  return names;
+}
+
+/// A note, with the traits it is about.
+std::string note_words(const Estimate& estimate, assess::value::Note note) {
+  using assess::value::Note;
+  const std::string about = traits(note == Note::beyond            ? estimate.beyond
+                                   : note == Note::alike           ? estimate.alike
+                                   : note == Note::change_not_told ? estimate.untold
+                                                                   : decltype(estimate.untold){});
+  return term(note).spoken + (about.empty() ? "" : ": " + about);
+}
+
 void say_estimate(const Valued& valued, std::size_t at, std::string& text) {
   const Estimate& estimate = valued.finding.estimates[at];
-  const char* when = title(valued.states[at].kind);
-  if (estimate.method == Method::none) {
-    text += fmt::format("{}: no figure; the evidence is too thin.\n", when);
-  } else {
-    text += fmt::format("{}: {} to {} {}, most likely about {}.\n", when,
-                        price_text(estimate.low, RoundPrice::down),
-                        price_text(estimate.high, RoundPrice::up), valued.question.currency,
-                        price_text(estimate.middle, RoundPrice::near));
-  }
+  text += fmt::format("{}: {}.\n", title(valued.states[at].kind), range(valued, estimate));
   for (const auto note : estimate.notes)
-    text += fmt::format("    {}\n", term(note).spoken);
+    text += fmt::format("    {}\n", note_words(estimate, note));
+}
+
+/// Why the state of a course is what it is.
+std::string state_words(const Valued& valued, const assess::value::CourseState& course) {
+  using assess::value::StateFrom;
+  if (course.from == StateFrom::left) return "as left: this course was taken";
+  if (course.from == StateFrom::found) {
+    return course.course == record::Course::keep_as_found
+               ? "as found"
+               : "as found: it changes nothing that sales tell";
+  }
+  std::string list;
+  for (const auto trait : changes(valued.states.front().state, course.state))
+    list += (list.empty() ? "" : ", ") + changed_words(trait, course.state);
+  return "expected: " + list;
+}
+
+void say_courses(const Valued& valued, std::string& text) {
+  if (valued.courses.empty()) return;
+  text += "\nAfter each course:\n";
+  for (const auto& one : valued.courses) {
+    const Estimate& estimate = estimate_of(valued.finding, one);
+    text += fmt::format("  {}: {}\n    {}\n", spoken(one.course), range(valued, estimate),
+                        state_words(valued, one));
+    if (one.from != assess::value::StateFrom::expected) continue;
+    for (const auto note : estimate.notes) {
+      if (note != assess::value::Note::estimated_index)
+        text += fmt::format("    {}\n", note_words(estimate, note));
+    }
+  }
 }
 
 void say_method(const Valued& valued, std::string& text) {
@@ -54,19 +101,13 @@ void say_method(const Valued& valued, std::string& text) {
         "\nHow: the logarithm of the price was fitted to {} by least squares (R² {:.2f}, condition "
         "{:.1f});\nthe ends are the {} in a hundred prediction interval by Student's t with {} "
         "degrees of freedom.\n",
-        first.columns.empty() ? std::string("its mean") : [&] {
-          std::string names;
-          for (const auto trait : first.columns)
-            names += (names.empty() ? "" : ", ") + std::string(word(trait));
-          return names;
-        }(),
+        first.columns.empty() ? std::string("its mean") : traits(first.columns),
         first.fit->r_squared, first.fit->condition, valued.rules.interval, first.fit->degrees);
   }
   if (const auto& trial = valued.finding.trial) {
     text += fmt::format(
-        "Tried on the {} sales themselves, each told from the others: half were off by no more "
-        "than "
-        "{:.0f},\nnine in ten by no more than {:.0f} in a hundred.\n",
+        "Tried on {} of the sales themselves, each told from the others: half were off by no more "
+        "than {:.0f},\nnine in ten by no more than {:.0f} in a hundred.\n",
         trial->sales, trial->median_error * 100, trial->ninth_error * 100);
   }
 }
@@ -84,14 +125,18 @@ void say_counted(const Valued& valued, std::string& text) {
   if (counted.empty()) return;
   constexpr std::size_t kMostShown = 30;
   text += fmt::format("\nSales that count: {}\n", counted.size());
+  if (valued.older > 0) {
+    text += fmt::format("  and {} older ones that were not used: the newest {} are\n", valued.older,
+                        valued.rules.most);
+  }
   for (std::size_t i = 0; i < std::min(counted.size(), kMostShown); ++i) {
     const Comparable& one = counted[i];
     text +=
         fmt::format("  {}\n    paid {:.2f} × rate {:.4g} × prices {:.4g} = {}", sale_line(one.sale),
                     one.paid, one.rate, one.index, amount(valued, one.amount));
-    const auto& grid = valued.finding.estimates.front().grid;
-    if (!grid.empty()) {
-      const AdjustedSale& sale = grid[i];
+    const auto& estimates = valued.finding.estimates;
+    if (!estimates.empty() && i < estimates.front().grid.size()) {
+      const AdjustedSale& sale = estimates.front().grid[i];
       for (const auto& step : sale.steps)
         text += fmt::format("; {} {:+.1f} %", word(step.trait), step.percent);
       text += fmt::format("; as found {}, weight {:.2f}", amount(valued, sale.amount), sale.weight);
@@ -141,6 +186,7 @@ std::string value_in_words(const Valued& valued) {
     say_estimate(valued, i, text);
   if (valued.finding.estimates.empty())
     text += "The record has no visit: there is no state to value.\n";
+  say_courses(valued, text);
   say_method(valued, text);
   say_counted(valued, text);
   say_excluded(valued, text);

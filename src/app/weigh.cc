@@ -9,10 +9,16 @@ namespace winchbook::app {
 namespace {
 
 report::Worth worth_of(const Valued& valued) {
-  report::Worth worth{valued.question, {}, valued.finding, valued.rules};
+  report::Worth worth;
+  worth.question = valued.question;
+  worth.finding = valued.finding;
+  worth.rules = valued.rules;
+  worth.courses = valued.courses;
+  worth.older = valued.older;
   for (const ValuedState& one : valued.states) {
-    worth.states.push_back(one.kind == ValuedState::Kind::found ? report::Worth::State::found
-                                                                : report::Worth::State::left);
+    const bool found = one.kind == ValuedState::Kind::found;
+    worth.states.push_back(found ? report::Worth::State::found : report::Worth::State::left);
+    if (found) worth.found = one.state;
   }
   return worth;
 }
@@ -23,15 +29,10 @@ base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
                             const recordfile::LoadedRecord& shown) {
   Weighed weighed;
   if (record::last_visit(shown.record) == nullptr) return weighed;
-  ValueRequest asked;
-  asked.sales = request.sales;
-  asked.as_of = request.valued_on.value_or(request.date);
-  asked.today = request.date;
-  asked.currency = request.currency;
-  if (!request.purpose.empty()) asked.purpose = request.purpose;
+  const ValueRequest asked{{}, request.value, request.date};
   auto valued = value(world, asked, shown);
   if (!valued) return valued.faults();
-  if (request.document == "value-statement" || !request.sales.empty()) {
+  if (request.document == "value-statement" || request.with_value || !request.value.sales.empty()) {
     weighed.worth = worth_of(*valued);
   }
   auto advised = advise(world, std::move(valued).value(), {});

@@ -10,6 +10,7 @@
 
 #include "app/decide.h"
 #include "cli/measures.h"
+#include "cli/valuing.h"
 #include "cli/writing.h"
 
 namespace winchbook::cli {
@@ -19,23 +20,16 @@ struct Options {
   WritingOptions writing;
   app::DecideRequest decide;
   std::string rank;
-  std::string sales;
-  std::string as_of;
+  ValuingOptions valuing;
   bool json = false;
 };
 
 Exit advise(const Options& options, Surroundings& surroundings) {
   const auto ranking = app::parse_ranking(options.rank);
   if (!ranking) return tell(ranking.faults(), surroundings.err);
-  app::ValueRequest request;
-  request.record = options.writing.path;
-  request.sales = options.sales;
-  request.as_of = request.today = surroundings.today;
-  if (!options.as_of.empty()) {
-    const auto day = base::parse_day(options.as_of);
-    if (!day) return wrong_command(day.faults(), surroundings.err);
-    request.as_of = *day;
-  }
+  const auto terms = terms_of(options.valuing);
+  if (!terms) return wrong_command(terms.faults(), surroundings.err);
+  const app::ValueRequest request{options.writing.path, *terms, surroundings.today};
   const app::World world{surroundings.files, surroundings.data, surroundings.version};
   const auto advised = app::advise(world, request, *ranking);
   if (!advised) return tell(advised.faults(), surroundings.err);
@@ -73,9 +67,7 @@ Action add_advise(CLI::App& app) {
       "--rank", options->rank,
       "what matters, the most important first: memory,use,originality,value,way-back,cost; "
       "left out, the owner's ranking in the record");
-  app.add_option("--sales", options->sales,
-                 "recorded sales, CSV or XML; left out, those in the record");
-  app.add_option("--as-of", options->as_of, "the day for which sales count; left out, today");
+  add_valuing_options(app, options->valuing, "those in the record", "today");
   app.add_flag("--json", options->json, "the answer as JSON (schemas/advise.schema.json)");
   add_decide_options(app, options->decide);
   return [options](Surroundings& surroundings) {

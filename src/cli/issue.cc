@@ -8,6 +8,7 @@
 #include <string>
 
 #include "cli/command.h"
+#include "cli/valuing.h"
 #include "record/enum_words.h"
 
 namespace winchbook::cli {
@@ -23,10 +24,9 @@ struct Options {
   std::string output;
   std::string dump;
   std::string unaccounted;
-  std::string sales;
-  std::string purpose;
-  std::string currency;
-  std::string as_of;
+  std::string only;
+  ValuingOptions valuing;
+  bool with_value = false;
   bool final = false;
 };
 
@@ -54,6 +54,7 @@ Exit issue(const Options& options, Surroundings& surroundings) {
   request.output = options.output;
   request.final = options.final;
   request.unaccounted = options.unaccounted;
+  request.only = options.only;
   request.command = surroundings.command_line;
   request.date = surroundings.today;
   if (!options.date.empty()) {
@@ -61,14 +62,10 @@ Exit issue(const Options& options, Surroundings& surroundings) {
     if (!day) return wrong(surroundings.err, day.faults());
     request.date = *day;
   }
-  request.sales = options.sales;
-  request.purpose = options.purpose;
-  request.currency = options.currency;
-  if (!options.as_of.empty()) {
-    const auto day = base::parse_day(options.as_of);
-    if (!day) return wrong(surroundings.err, day.faults());
-    request.valued_on = *day;
-  }
+  const auto terms = terms_of(options.valuing);
+  if (!terms) return wrong(surroundings.err, terms.faults());
+  request.value = *terms;
+  request.with_value = options.with_value;
   if (options.dump == "words") request.give = app::IssueRequest::Give::words;
   if (options.dump == "pages") request.give = app::IssueRequest::Give::pages;
   const app::World world{surroundings.files, surroundings.data, surroundings.version};
@@ -104,14 +101,18 @@ Action add_issue(CLI::App& app) {
   app.add_option("--template", options->design, "a template file of your own");
   app.add_flag("--final", options->final,
                "for good: list it in editions.xml and keep it in issued/");
-  app.add_option("--unaccounted", options->unaccounted,
-                 "the reason, to be printed, for a keepsake with a part that is unaccounted for");
-  app.add_option("--sales", options->sales,
-                 "a file of sales to value it by; without it only a value statement tells a value");
-  app.add_option("--purpose", options->purpose,
-                 "what the value is for: insurance (left out), sale or family");
-  app.add_option("--currency", options->currency, "the currency of the value, as GBP");
-  app.add_option("--as-of", options->as_of, "the day the value is for; left out, that of issue");
+  app.add_option(
+      "--unaccounted", options->unaccounted,
+      "the reason, to be printed, for a keepsake or a hand-back receipt with a part that "
+      "is unaccounted for");
+  app.add_option("--only", options->only, "of the labels only these: tags, bags or steps")
+      ->check(CLI::IsMember({"tags", "bags", "steps"}));
+  add_valuing_options(app, options->valuing,
+                      "a value statement tells by those in the record, and no other document tells "
+                      "a value",
+                      "that of issue");
+  app.add_flag("--with-value", options->with_value,
+               "tell the value that the record's own sales give, in whichever document");
   app.add_option("--dump", options->dump,
                  "print what would stand in it instead: words, or pages with every position")
       ->check(CLI::IsMember({"words", "pages"}));

@@ -54,6 +54,7 @@ struct BarChart {
     double value = 0;  ///< 0 to 100
     std::string figures;
     bool chosen = false;
+    double from = 0;  ///< 0 to `value`: where the bar begins
   };
   std::vector<Bar> bars;
 };

@@ -48,13 +48,38 @@ std::string minded(const Telling& telling, advice::Stop::Why why, std::string_vi
 }
 
 std::string flip_words(const Telling& telling, const advice::Flip& flip) {
-  if (flip.kind == advice::Flip::Kind::cost) {
-    return telling.words.say("advice.flip-cost",
-                             {{"count", flip.cost_points}, {"course", course(telling, flip.then)}});
+  const auto& words = telling.words;
+  const std::string then = course(telling, flip.then);
+  switch (flip.kind) {
+    case advice::Flip::Kind::cost:
+      if (flip.dearer_by) {
+        return words.say("advice.flip-dearer",
+                         {{"amount", words.whole_money(*flip.dearer_by)}, {"course", then}});
+      }
+      return words.say("advice.flip-cost", {{"count", flip.points}, {"course", then}});
+    case advice::Flip::Kind::value:
+      return words.say("advice.flip-value", {{"count", flip.points}, {"course", then}});
+    case advice::Flip::Kind::swap:
+      break;
   }
-  return telling.words.say("advice.flip-swap", {{"first", matter(telling, flip.first)},
-                                                {"second", matter(telling, flip.second)},
-                                                {"course", course(telling, flip.then)}});
+  return words.say("advice.flip-swap", {{"first", matter(telling, flip.first)},
+                                        {"second", matter(telling, flip.second)},
+                                        {"course", then}});
+}
+
+/// What speaks for the answer, or against it; empty when nothing does.
+std::string reason_words(const Telling& telling, const advice::Finding& finding, bool for_it) {
+  std::vector<std::string> list;
+  const base::Ratio nothing;
+  for (const advice::Reason& one : finding.reasons) {
+    if ((one.counts > nothing) != for_it) continue;
+    list.push_back(telling.words.say(
+        "advice.reason",
+        {{"matter", matter(telling, one.matter)}, {"points", one.points}, {"other", one.other}}));
+  }
+  if (list.empty()) return "";
+  return telling.words.say(for_it ? "advice.reasons-for" : "advice.reasons-against",
+                           {{"list", telling.words.list(list)}});
 }
 
 document::ChartFigure bars(const Telling& telling, const advice::Finding& finding) {
@@ -83,22 +108,15 @@ document::ChartFigure bars(const Telling& telling, const advice::Finding& findin
 }
 
 std::string answer(const Telling& telling, const advice::Finding& finding) {
-  std::vector<std::string> sentences;
-  sentences.push_back(telling.words.say(finding.ranking.empty() ? "advice.weighed-alike"
-                                                                : "advice.weighed-ranked"));
-  if (!finding.answer) {
-    sentences.push_back(telling.words.say("advice.answer-none"));
-    return joined(sentences);
-  }
-  sentences.push_back(
-      telling.words.say("advice.answer", {{"course", course(telling, *finding.answer)}}));
+  if (!finding.answer) return telling.words.say("advice.answer-none");
+  std::vector<std::string> sentences{
+      telling.words.say("advice.answer", {{"course", course(telling, *finding.answer)}})};
   if (finding.runner_up) {
     sentences.push_back(
         telling.words.say("advice.runner-up", {{"course", course(telling, *finding.runner_up)}}));
   }
-  for (const advice::Flip& flip : finding.flips)
-    sentences.push_back(flip_words(telling, flip));
-  if (finding.flips.empty()) sentences.push_back(telling.words.say("advice.flip-none"));
+  sentences.push_back(reason_words(telling, finding, true));
+  sentences.push_back(reason_words(telling, finding, false));
   const auto& own = telling.visit.advice;
   if (own && own->chosen && own->chosen != finding.answer) {
     sentences.push_back(telling.words.say("advice.decision-differs"));
@@ -106,22 +124,46 @@ std::string answer(const Telling& telling, const advice::Finding& finding) {
   return joined(sentences);
 }
 
+std::string change(const Telling& telling, const advice::Finding& finding) {
+  std::vector<std::string> sentences;
+  for (const advice::Flip& flip : finding.flips)
+    sentences.push_back(flip_words(telling, flip));
+  if (finding.flips.empty()) sentences.push_back(telling.words.say("advice.flip-none"));
+  return joined(sentences);
+}
+
+/// What stands in the way of a course, and what is minded in each.
+std::vector<document::Beside> stop_notes(const Telling& telling, const advice::Finding& finding) {
+  std::vector<std::string> stops;
+  for (const advice::Stop& stop : finding.stops)
+    stops.push_back(stop_words(telling, stop));
+  std::vector<document::Beside> notes;
+  for (std::string words :
+       {joined(stops), minded(telling, advice::Stop::Why::hazard, "advice.stop.hazard"),
+        minded(telling, advice::Stop::Why::legal, "advice.stop.legal")}) {
+    if (!words.empty()) notes.emplace_back(document::SideNote{document::plain(std::move(words))});
+  }
+  return notes;
+}
+
 }  // namespace
 
 void add_weighed_courses(const Telling& telling, document::Chapter& chapter) {
   if (telling.courses == nullptr) return;
   const advice::Finding& finding = *telling.courses;
-  chapter.blocks.emplace_back(document::Subhead{telling.words.say("advice.weighed")});
+  document::Subhead subhead{telling.words.say("advice.weighed")};
+  subhead.beside.emplace_back(document::SideNote{document::plain(telling.words.say(
+      finding.ranking.empty() ? "advice.weighed-alike" : "advice.weighed-ranked"))});
+  chapter.blocks.emplace_back(std::move(subhead));
   chapter.blocks.emplace_back(bars(telling, finding));
   document::Paragraph said = telling.sentence(answer(telling, finding));
   said.manner = document::ParagraphManner::unindented;
+  said.beside = stop_notes(telling, finding);
   chapter.blocks.emplace_back(std::move(said));
-  std::vector<std::string> stops;
-  for (const advice::Stop& stop : finding.stops)
-    stops.push_back(stop_words(telling, stop));
-  stops.push_back(minded(telling, advice::Stop::Why::hazard, "advice.stop.hazard"));
-  stops.push_back(minded(telling, advice::Stop::Why::legal, "advice.stop.legal"));
-  if (!joined(stops).empty()) chapter.blocks.emplace_back(telling.sentence(joined(stops)));
+  if (!finding.answer) return;
+  document::Paragraph changed = telling.sentence({});
+  changed.words = document::with_lead(telling.words.say("advice.change"), change(telling, finding));
+  chapter.blocks.emplace_back(std::move(changed));
 }
 
 }  // namespace winchbook::report

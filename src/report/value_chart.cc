@@ -33,11 +33,11 @@ document::BarChart each_sale(const Telling& telling) {
   }
   if (estimate.method != Method::none) {
     chart.bars.push_back(
-        {telling.words.say("value.this-reel"), 100 * estimate.middle / most,
+        {telling.words.say("value.this-reel"), 100 * estimate.high / most,
          telling.words.say("value.range-only",
                            {{"low", rounded_words(telling, estimate.low, RoundPrice::down)},
                             {"high", rounded_words(telling, estimate.high, RoundPrice::up)}}),
-         true});
+         true, 100 * estimate.low / most});
   }
   return chart;
 }
@@ -82,6 +82,10 @@ document::BarChart bands(const Telling& telling) {
   return chart;
 }
 
+bool few(const Telling& telling) {
+  return telling.worth->finding.evidence.counted.size() <= kMostBars;
+}
+
 std::string in_words(const Telling& telling, const document::BarChart& chart) {
   std::vector<std::string> bars;
   for (const auto& bar : chart.bars) {
@@ -93,10 +97,21 @@ std::string in_words(const Telling& telling, const document::BarChart& chart) {
 }  // namespace
 
 document::ChartFigure sales_chart(const Telling& telling) {
-  const bool few = telling.worth->finding.evidence.counted.size() <= kMostBars;
-  document::BarChart chart = few ? each_sale(telling) : bands(telling);
+  document::BarChart chart = few(telling) ? each_sale(telling) : bands(telling);
   std::string alternative = in_words(telling, chart);
   return {std::move(chart), std::move(alternative), document::Width::full};
+}
+
+document::Paragraph sales_chart_key(const Telling& telling) {
+  const Estimate& estimate = explained(telling);
+  const char* key = estimate.method == Method::none ? "value.chart-key-none"
+                    : !few(telling)                 ? "value.chart-key-bands"
+                    : estimate.grid.empty()         ? "value.chart-key-sales"
+                                                    : "value.chart-key-adjusted";
+  document::Paragraph said = telling.sentence(telling.words.say(key));
+  said.manner = document::ParagraphManner::note;
+  said.width = document::Width::main;
+  return said;
 }
 
 }  // namespace winchbook::report

@@ -1,5 +1,6 @@
 #include "report/value_words.h"
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -60,27 +61,94 @@ std::string trait_words(const Telling& telling, Trait trait) {
   return telling.words.say("value.trait.box");
 }
 
-std::string note_words(const Telling& telling, Note note) {
+std::string trait_list(const Telling& telling, const std::vector<Trait>& traits) {
+  std::vector<std::string> names;
+  names.reserve(traits.size());
+  for (const Trait trait : traits)
+    names.push_back(trait_words(telling, trait));
+  return telling.words.list(names);
+}
+
+std::string note_words(const Telling& telling, const Estimate& estimate, Note note) {
+  const auto& words = telling.words;
   switch (note) {
     case Note::too_few:
-      return telling.words.say("value.note.too-few", {{"least", telling.worth->rules.least}});
+      return words.say("value.note.too-few", {{"least", telling.worth->rules.least}});
     case Note::too_few_to_fit:
-      return telling.words.say("value.note.too-few-to-fit",
-                               {{"least", telling.worth->rules.regression}});
+      return words.say("value.note.too-few-to-fit", {{"least", telling.worth->rules.regression}});
     case Note::alike:
-      return telling.words.say("value.note.alike");
+      return words.say("value.note.alike", {{"traits", trait_list(telling, estimate.alike)}});
+    case Note::seldom_told:
+      return words.say("value.note.seldom-told");
+    case Note::partly_told:
+      return words.say("value.note.partly-told");
+    case Note::far_beyond:
+      return words.say("value.note.far-beyond");
+    case Note::apart:
+      return words.say("value.note.apart");
+    case Note::change_not_told:
+      return words.say("value.note.change-not-told",
+                       {{"traits", trait_list(telling, estimate.untold)}});
     case Note::collinear:
-      return telling.words.say("value.note.collinear");
+      return words.say("value.note.collinear");
     case Note::beyond:
-      return telling.words.say("value.note.beyond");
+      return words.say("value.note.beyond", {{"traits", trait_list(telling, estimate.beyond)}});
     case Note::not_told:
-      return telling.words.say("value.note.not-told");
+      return words.say("value.note.not-told");
     case Note::no_index:
-      return telling.words.say("value.note.no-index");
+      return words.say("value.note.no-index");
     case Note::estimated_index:
       break;
   }
-  return telling.words.say("value.note.estimated-index");
+  return words.say("value.note.estimated-index");
+}
+
+namespace {
+
+bool noted(const Estimate& estimate, Note note) {
+  return std::find(estimate.notes.begin(), estimate.notes.end(), note) != estimate.notes.end();
+}
+
+/// Why there is no figure at all.
+std::string refusal(const Telling& telling, const Estimate& estimate) {
+  const Worth& worth = *telling.worth;
+  if (noted(estimate, Note::too_few)) {
+    return telling.words.say("value.refused", {{"count", worth.finding.evidence.counted.size()},
+                                               {"least", worth.rules.least}});
+  }
+  if (noted(estimate, Note::apart)) return telling.words.say("value.refused-apart");
+  std::vector<Trait> traits = estimate.beyond;
+  traits.insert(traits.end(), estimate.alike.begin(), estimate.alike.end());
+  return telling.words.say("value.refused-beyond", {{"traits", trait_list(telling, traits)}});
+}
+
+}  // namespace
+
+std::string answer_words(const Telling& telling) {
+  const Estimate* found = telling.worth->estimate(Worth::State::found);
+  const Estimate* left = telling.worth->estimate(Worth::State::left);
+  const auto told = [](const Estimate* one) {
+    return one != nullptr && one->method != Method::none;
+  };
+  if (!told(found) && !told(left)) return refusal(telling, explained(telling));
+  std::vector<std::string> sentences;
+  const auto say = [&](const Estimate* one, const char* key, const char* none) {
+    if (told(one)) {
+      sentences.push_back(telling.words.say(key, {{"range", range_words(telling, *one)}}));
+    } else if (one != nullptr) {
+      sentences.push_back(telling.words.say(none));
+    }
+  };
+  say(left, "value.answer-left", "value.answer-left-none");
+  say(found, "value.answer-found", "value.answer-found-none");
+  return joined(sentences);
+}
+
+std::string trial_words(const Telling& telling) {
+  const auto& trial = *telling.worth->finding.trial;
+  return telling.words.say("value.trial", {{"count", trial.sales},
+                                           {"half", hundredth_words(telling, trial.median_error)},
+                                           {"nine", hundredth_words(telling, trial.ninth_error)}});
 }
 
 std::string exclusion_words(const Telling& telling, const Exclusion& exclusion) {

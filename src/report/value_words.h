@@ -1,6 +1,8 @@
 #pragma once
 
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "assess/value/rounding.h"
 #include "assess/value/value.h"
@@ -22,8 +24,17 @@ namespace winchbook::report {
 [[nodiscard]] std::string hundredth_words(const Telling& telling, double share);
 /// "surface"
 [[nodiscard]] std::string trait_words(const Telling& telling, assess::value::Trait trait);
+/// "surface, working and box"
+[[nodiscard]] std::string trait_list(const Telling& telling,
+                                     const std::vector<assess::value::Trait>& traits);
 /// What is noted beside an estimate, in a sentence.
-[[nodiscard]] std::string note_words(const Telling& telling, assess::value::Note note);
+[[nodiscard]] std::string note_words(const Telling& telling,
+                                     const assess::value::Estimate& estimate,
+                                     assess::value::Note note);
+/// Both ranges, or the refusal and why.
+[[nodiscard]] std::string answer_words(const Telling& telling);
+/// How far off the method was on the sales themselves; only when it was tried.
+[[nodiscard]] std::string trial_words(const Telling& telling);
 /// Why a sale does not count.
 [[nodiscard]] std::string exclusion_words(const Telling& telling,
                                           const assess::value::Exclusion& exclusion);
@@ -33,5 +44,10 @@ namespace winchbook::report {
 /// The sales as bars with the reel's range: each sale of a few, or how many lie in each band of
 /// prices.
 [[nodiscard]] document::ChartFigure sales_chart(const Telling& telling);
+/// What its bars mean, for those who see it.
+[[nodiscard]] document::Paragraph sales_chart_key(const Telling& telling);
+
+/// The four courses, each with its range and why; empty when there are too few sales for any.
+[[nodiscard]] std::optional<document::Table> courses_value_table(const Telling& telling);
 
 }  // namespace winchbook::report

@@ -1,8 +1,9 @@
 #pragma once
 
+#include <cstddef>
 #include <vector>
 
-#include "assess/value/value.h"
+#include "assess/value/expected.h"
 #include "base/edtf_date.h"
 
 namespace winchbook::report {
@@ -15,6 +16,9 @@ struct Worth {
   std::vector<State> states;  ///< one for each estimate
   assess::value::Finding finding;
   knowledge::PriceRules rules;
+  std::vector<assess::value::CourseState> courses;  ///< all four
+  assess::value::State found;                       ///< the state as found
+  std::size_t older = 0;                            ///< sales of the model that were not used
 
   /// Null when that state was not valued.
   [[nodiscard]] const assess::value::Estimate* estimate(State state) const {

@@ -56,6 +56,16 @@ std::vector<record::PieceId> must_stay(const record::Record& record, const recor
   return staying;
 }
 
+/// The middle of what a course may cost; empty when nobody said.
+std::optional<base::Money> middle_cost(const record::CourseCost& cost) {
+  const auto& most = cost.high ? cost.high : cost.low;
+  if (!most) return std::nullopt;
+  const auto& least = cost.low ? cost.low : cost.high;
+  constexpr int kPence = 100;
+  const double middle = (most->amount.approximate() + least->amount.approximate()) / 2;
+  return base::Money{base::Decimal(std::llround(middle * kPence), 2), most->currency};
+}
+
 /// Everything that is known of each course, matter by matter.
 class Scoring {
  public:
@@ -135,17 +145,24 @@ class Scoring {
     return Score{*points, ScoreFrom::tests};
   }
 
-  /// Against the best of both states; a course whose state is not known keeps the bench's points.
+  /// Against the best of all courses. A course without a figure has the bench's points, as they
+  /// stand to keeping the reel as found; without a figure for that, the bench's points alone.
   std::optional<Score> value(Course course) const {
-    if (!grounds_.value_found || !grounds_.value_left) return std::nullopt;
-    const double most = std::max(*grounds_.value_found, *grounds_.value_left);
-    if (most <= 0) return std::nullopt;
+    double most = 0;
+    for (const auto& one : grounds_.values)
+      most = std::max(most, one.value_or(0));
+    const auto& kept = grounds_.values.at(place_of(Course::keep_as_found));
+    if (!kept || most <= 0) return std::nullopt;
     const auto points = [&](double amount) {
-      return Score{static_cast<int>(std::lround(kWhole * amount / most)), ScoreFrom::sales};
+      return static_cast<int>(std::lround(kWhole * amount / most));
     };
-    if (is_as_left(course)) return points(*grounds_.value_left);
-    if (is_as_found(course)) return points(*grounds_.value_found);
-    return std::nullopt;
+    if (const auto& own = grounds_.values.at(place_of(course))) {
+      return Score{points(*own), ScoreFrom::sales};
+    }
+    const int of_kept = benchs(Course::keep_as_found, Matter::value).points;
+    if (of_kept <= 0) return std::nullopt;
+    const int scaled = points(*kept) * benchs(course, Matter::value).points / of_kept;
+    return Score{std::min(scaled, kWhole), ScoreFrom::bench};
   }
 
   /// The mean degree of the fittings of this visit.
@@ -168,12 +185,10 @@ class Scoring {
     double dearest = 0;
     std::optional<double> ours;
     for (const record::CourseCost& one : grounds_.visit.advice->courses) {
-      const auto& most = one.high ? one.high : one.low;
-      if (!most) continue;
-      const auto& least = one.low ? one.low : one.high;
-      const double middle = (most->amount.approximate() + least->amount.approximate()) / 2;
-      dearest = std::max(dearest, middle);
-      if (one.course == course) ours = middle;
+      const auto middle = middle_cost(one);
+      if (!middle) continue;
+      dearest = std::max(dearest, middle->amount.approximate());
+      if (one.course == course) ours = middle->amount.approximate();
     }
     if (!ours || dearest <= 0) return std::nullopt;
     return Score{static_cast<int>(std::lround(kWhole * (1 - *ours / dearest))), ScoreFrom::costs};
@@ -256,26 +271,66 @@ std::optional<Flip> nearest_swap(const Finding& finding) {
       std::swap(swapped[i], swapped[i + distance]);
       const auto then = answer_by(finding, swapped);
       if (then && then != finding.answer) {
-        return Flip{Flip::Kind::swap, swapped[i], swapped[i + distance], *then, 0};
+        return Flip{Flip::Kind::swap, swapped[i], swapped[i + distance], *then, 0, std::nullopt};
       }
     }
   }
   return std::nullopt;
 }
 
-/// By how much dearer the answer would have to be before the runner-up stands first.
-std::optional<Flip> dearer(const Finding& finding) {
+/// By how many points the answer would have to fall in a matter before the runner-up stands first.
+std::optional<Flip> fall_in(const Finding& finding, Matter matter, Flip::Kind kind) {
   if (!finding.answer || !finding.runner_up) return std::nullopt;
   const Scored& first = finding.courses.at(place_of(*finding.answer));
   const Scored& second = finding.courses.at(place_of(*finding.runner_up));
-  const base::Ratio weight = finding.weights.at(place_of(Matter::cost));
-  const int has = first.scores.at(place_of(Matter::cost)).points;
+  const base::Ratio weight = finding.weights.at(place_of(matter));
+  const int has = first.scores.at(place_of(matter)).points;
   for (int points = 1; points <= has; ++points) {
     if (first.total - weight * base::Ratio(points, kWhole) < second.total) {
-      return Flip{Flip::Kind::cost, Matter::cost, Matter::cost, *finding.runner_up, points};
+      return Flip{kind, matter, matter, *finding.runner_up, points, std::nullopt};
     }
   }
   return std::nullopt;
+}
+
+/// The dearest course, by the middle of what it may cost.
+std::optional<base::Money> dearest_course(const record::Visit& visit) {
+  std::optional<base::Money> dearest;
+  if (!visit.advice) return dearest;
+  for (const record::CourseCost& one : visit.advice->courses) {
+    const auto middle = middle_cost(one);
+    if (middle && (!dearest || dearest->amount < middle->amount)) dearest = middle;
+  }
+  return dearest;
+}
+
+/// How much dearer the answer would have to be: points of the dearest course, in whole units.
+std::optional<Flip> dearer(const Finding& finding, const record::Visit& visit) {
+  auto flip = fall_in(finding, Matter::cost, Flip::Kind::cost);
+  const auto dearest = dearest_course(visit);
+  if (flip && dearest) {
+    const double more = dearest->amount.approximate() * flip->points / kWhole;
+    flip->dearer_by = {base::Decimal(std::llround(std::ceil(more)), 0), dearest->currency};
+  }
+  return flip;
+}
+
+/// The matters in which the answer and the runner-up differ.
+std::vector<Reason> reasons_of(const Finding& finding) {
+  std::vector<Reason> reasons;
+  if (!finding.answer || !finding.runner_up) return reasons;
+  const Scored& first = finding.courses.at(place_of(*finding.answer));
+  const Scored& second = finding.courses.at(place_of(*finding.runner_up));
+  for (std::size_t i = 0; i < kAllMatters.size(); ++i) {
+    const int points = first.scores.at(i).points;
+    const int other = second.scores.at(i).points;
+    if (points == other) continue;
+    reasons.push_back({kAllMatters.at(i), points, other,
+                       finding.weights.at(i) * base::Ratio(points - other, kWhole)});
+  }
+  std::stable_sort(reasons.begin(), reasons.end(),
+                   [](const Reason& a, const Reason& b) { return a.counts > b.counts; });
+  return reasons;
 }
 
 }  // namespace
@@ -323,8 +378,12 @@ Finding advise(const Grounds& grounds, const std::vector<Matter>& ranking) {
   }
   choose(finding);
   if (!finding.answer) return finding;
+  finding.reasons = reasons_of(finding);
   if (const auto swap = nearest_swap(finding)) finding.flips.push_back(*swap);
-  if (const auto cost = dearer(finding)) finding.flips.push_back(*cost);
+  if (const auto cost = dearer(finding, grounds.visit)) finding.flips.push_back(*cost);
+  if (const auto value = fall_in(finding, Matter::value, Flip::Kind::value)) {
+    finding.flips.push_back(*value);
+  }
   return finding;
 }
 

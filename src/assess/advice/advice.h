@@ -46,7 +46,7 @@ enum class ScoreFrom {
   index,   ///< born here, as found or as left
   tests,   ///< the working axis, as found or as left
   costs,   ///< the record's costs of the courses
-  sales,   ///< the values as found and as left
+  sales,   ///< the values after each course
   undone,  ///< how far the fittings can be undone
   kept,    ///< how many of the pieces that must stay are still in the reel
 };
@@ -67,14 +67,25 @@ struct Scored {
 /// What would turn the answer over.
 struct Flip {
   enum class Kind {
-    swap,  ///< two places of the ranking exchanged
-    cost,  ///< the answer costing so much more that the runner-up stands first
+    swap,   ///< two places of the ranking exchanged
+    cost,   ///< the answer costing so much more that the runner-up stands first
+    value,  ///< the reel being worth so much less after the answer that the runner-up stands first
   };
   Kind kind = Kind::swap;
   record::Matter first = record::Matter::memory;  ///< the one that moves up
   record::Matter second = record::Matter::memory;
   record::Course then = record::Course::keep_as_found;  ///< what would be advised
-  int cost_points = 0;  ///< by how many points the answer's cost score would have to fall
+  int points = 0;  ///< by how many the answer's score in cost or value would have to fall
+  /// The same in money, where the costs of the courses are told: points × the dearest / 100.
+  std::optional<base::Money> dearer_by;
+};
+
+/// What one matter does for the answer beside the runner-up.
+struct Reason {
+  record::Matter matter = record::Matter::memory;
+  int points = 0;      ///< of the answer
+  int other = 0;       ///< of the runner-up
+  base::Ratio counts;  ///< weight × (points − other) / 100; below zero it speaks against it
 };
 
 struct Finding {
@@ -84,7 +95,8 @@ struct Finding {
   std::vector<Stop> stops;
   std::optional<record::Course> answer;  ///< empty: every course is forbidden
   std::optional<record::Course> runner_up;
-  std::vector<Flip> flips;  ///< the nearest swap, and the cost; none: nothing turns it
+  std::vector<Reason> reasons;  ///< by what they count for, those against the answer last
+  std::vector<Flip> flips;      ///< the nearest swap, cost and value; none: nothing turns it
 };
 
 /// The rank-order-centroid weight of rank k (1 the most important) among n: (1/n) Σ_{i=k..n} 1/i,
@@ -102,8 +114,8 @@ struct Grounds {
   const originality::Finding& originality;
   const condition::Finding& condition;
   const knowledge::CourseScores& bench;
-  std::optional<double> value_found;  ///< middle of the estimate; empty: none
-  std::optional<double> value_left;
+  /// Middle of the estimate after each course, in the order of kAllCourses; empty: no figure.
+  std::array<std::optional<double>, kCourses> values;
 };
 
 /// Stops first, then scores by the ranking. "Make it fish" is told as left when that is what was

@@ -12,6 +12,9 @@ using knowledge::PriceRules;
 
 constexpr double kYearsWeight = 0.1;
 constexpr std::size_t kEnoughForQuantiles = 10;
+constexpr std::size_t kMostTries = 200;  // a grid is tried on each sale from all the others
+constexpr std::size_t kTold = 9;         // of ten sales, for a trait to be fitted
+constexpr std::size_t kOfSales = 10;
 
 Trait trait_of(std::string_view word) {
   constexpr std::array kWords{"surface",      "structure",   "working",
@@ -32,36 +35,35 @@ void note(Estimate& estimate, Note what) {
   }
 }
 
-/// A trait's values in all counted sales; empty when one of them does not tell it.
-std::vector<double> column(const std::vector<Comparable>& counted, Trait trait) {
-  std::vector<double> values;
+/// How many of the counted sales tell a trait.
+std::size_t tellers(const std::vector<Comparable>& counted, Trait trait) {
+  return static_cast<std::size_t>(
+      std::count_if(counted.begin(), counted.end(),
+                    [&](const Comparable& one) { return one.sale.state[trait].has_value(); }));
+}
+
+/// The least and most that the sales tell of a trait; empty when none tells it.
+std::optional<std::pair<double, double>> ends(const std::vector<Comparable>& counted, Trait trait) {
+  std::optional<std::pair<double, double>> ends;
   for (const Comparable& one : counted) {
     const auto& told = one.sale.state[trait];
-    if (!told) return {};
-    values.push_back(*told);
+    if (!told) continue;
+    if (!ends) ends = {*told, *told};
+    ends->first = std::min(ends->first, *told);
+    ends->second = std::max(ends->second, *told);
   }
-  return values;
+  return ends;
 }
 
-/// The traits on which the prices can be fitted: told by all, not the same in all.
-std::vector<Trait> varying(const std::vector<Comparable>& counted) {
-  std::vector<Trait> traits;
-  for (int i = 0; i < kTraits; ++i) {
-    const auto values = column(counted, static_cast<Trait>(i));
-    if (values.empty()) continue;
-    const auto [least, most] = std::minmax_element(values.begin(), values.end());
-    if (*most > *least) traits.push_back(static_cast<Trait>(i));
-  }
-  return traits;
-}
-
+/// The middle and the ends of the adjusted sales, but for the one at `without`.
 Estimate grid(const Question& question, const State& reel, const std::vector<Comparable>& counted,
-              const PriceRules& rules) {
+              const PriceRules& rules, std::optional<std::size_t> without = std::nullopt) {
   Estimate estimate;
   estimate.method = Method::grid;
   std::vector<Weighted> weighted;
   std::vector<double> amounts;
   for (std::size_t i = 0; i < counted.size(); ++i) {
+    if (without == i) continue;
     AdjustedSale sale = adjust(counted[i], reel, question, rules.adjustments);
     sale.comparable = i;
     weighted.push_back({sale.amount, sale.weight});
@@ -75,62 +77,93 @@ Estimate grid(const Question& question, const State& reel, const std::vector<Com
   return estimate;
 }
 
-/// Says where the reel lies beside the sales.
-void compare_with_sales(const State& reel, const std::vector<Comparable>& counted,
-                        Estimate& estimate) {
+/// Says where the reel lies beside the sales; how many steps beyond them at most.
+double compare_with_sales(const State& reel, const std::vector<Comparable>& counted,
+                          Estimate& estimate) {
+  double furthest = 0;
   for (int i = 0; i < kTraits; ++i) {
     const auto trait = static_cast<Trait>(i);
     if (!reel[trait]) {
       note(estimate, Note::not_told);
       continue;
     }
-    double least = 0;
-    double most = 0;
-    bool any = false;
-    for (const Comparable& one : counted) {
-      const auto& told = one.sale.state[trait];
-      if (!told) continue;
-      least = any ? std::min(least, *told) : *told;
-      most = any ? std::max(most, *told) : *told;
-      any = true;
-    }
-    if (!any) continue;
-    if (*reel[trait] < least || *reel[trait] > most) {
-      note(estimate, least == most ? Note::alike : Note::beyond);
-    }
+    const auto told = ends(counted, trait);
+    if (!told) continue;
+    const double away = std::max(told->first - *reel[trait], *reel[trait] - told->second);
+    if (away <= 0) continue;
+    const bool alike = told->first == told->second;
+    note(estimate, alike ? Note::alike : Note::beyond);
+    (alike ? estimate.alike : estimate.beyond).push_back(trait);
+    furthest = std::max(furthest, away);
   }
+  return furthest;
+}
+
+/// What prices are fitted on, and the sales that tell all of it.
+struct FitPlan {
+  std::vector<Trait> traits;
+  std::vector<const Comparable*> rows;
+  std::vector<Note> notes;
+  bool alike = false;  ///< the sales cannot tell a trait in which the reel differs from them
+};
+
+FitPlan plan_fit(const State& reel, const std::vector<Comparable>& counted) {
+  FitPlan plan;
+  for (int i = 0; i < kTraits; ++i) {
+    const auto trait = static_cast<Trait>(i);
+    const std::size_t told = tellers(counted, trait);
+    if (told == 0) continue;
+    if (told * kOfSales < counted.size() * kTold) {
+      plan.notes.push_back(Note::seldom_told);
+      continue;
+    }
+    const auto range = ends(counted, trait);
+    if (range->second > range->first) plan.traits.push_back(trait);
+    plan.alike = plan.alike ||
+                 (range->second == range->first && reel[trait] && *reel[trait] != range->first);
+  }
+  for (const Comparable& one : counted) {
+    const bool whole = std::all_of(plan.traits.begin(), plan.traits.end(),
+                                   [&](Trait trait) { return one.sale.state[trait].has_value(); });
+    if (whole) plan.rows.push_back(&one);
+  }
+  if (plan.rows.size() < counted.size()) plan.notes.push_back(Note::partly_told);
+  return plan;
 }
 
 /// The log price fitted on the traits; empty with a note when that cannot be done.
 std::optional<Estimate> regression(const State& reel, const std::vector<Comparable>& counted,
                                    const PriceRules& rules, std::vector<Note>& notes) {
-  const std::vector<Trait> traits = varying(counted);
+  const FitPlan plan = plan_fit(reel, counted);
   const auto needed = static_cast<std::size_t>(
-      std::max(rules.regression, rules.per_column * (static_cast<int>(traits.size()) + 1)));
-  if (counted.size() < needed) {
+      std::max(rules.regression, rules.per_column * (static_cast<int>(plan.traits.size()) + 1)));
+  if (plan.rows.size() < needed) {
     notes.push_back(Note::too_few_to_fit);
     return std::nullopt;
   }
-  Estimate estimate;
+  if (plan.alike) return std::nullopt;  // the grid's own steps are then all there is to go by
   std::vector<std::vector<double>> columns;
   std::vector<double> row;
-  for (const Trait trait : traits) {
+  for (const Trait trait : plan.traits) {
     if (!reel[trait]) {
       notes.push_back(Note::not_told);
       return std::nullopt;
     }
-    columns.push_back(column(counted, trait));
+    columns.emplace_back();
+    for (const Comparable* one : plan.rows)
+      columns.back().push_back(*one->sale.state[trait]);
     row.push_back(*reel[trait]);
   }
   std::vector<double> logs;
-  for (const Comparable& one : counted)
-    logs.push_back(std::log(one.amount));
+  for (const Comparable* one : plan.rows)
+    logs.push_back(std::log(one->amount));
   const auto fitted = fit(columns, logs);
   const Fit* good = std::get_if<Fit>(&fitted);
   if (good == nullptr || good->condition > rules.condition) {
     notes.push_back(Note::collinear);
     return std::nullopt;
   }
+  Estimate estimate;
   const Prediction prediction = predict(*good, row);
   const double reach = student_t(good->degrees, (100 - rules.interval) / 200.0) * prediction.sd;
   estimate.method = Method::regression;
@@ -138,8 +171,19 @@ std::optional<Estimate> regression(const State& reel, const std::vector<Comparab
   estimate.middle = std::exp(prediction.mean);
   estimate.high = std::exp(prediction.mean + reach);
   estimate.fit = *good;
-  estimate.columns = traits;
+  estimate.columns = plan.traits;
+  notes.insert(notes.end(), plan.notes.begin(), plan.notes.end());
   return estimate;
+}
+
+/// Takes the figure back; what was noted stays.
+void refuse(Estimate& estimate, Note why) {
+  estimate.method = Method::none;
+  estimate.low = estimate.middle = estimate.high = 0;
+  estimate.grid.clear();
+  estimate.fit.reset();
+  estimate.columns.clear();
+  note(estimate, why);
 }
 
 Estimate estimate_of(const Question& question, const State& reel,
@@ -157,11 +201,34 @@ Estimate estimate_of(const Question& question, const State& reel,
   }
   for (const Note one : notes)
     note(estimate, one);
-  compare_with_sales(reel, counted, estimate);
+  const double furthest = compare_with_sales(reel, counted, estimate);
   for (const Comparable& one : counted) {
     if (!one.indexed) note(estimate, Note::no_index);
     if (one.estimated_index) note(estimate, Note::estimated_index);
   }
+  if (furthest > rules.reach) {
+    refuse(estimate, Note::far_beyond);
+  } else if (estimate.high > estimate.low * rules.spread) {
+    refuse(estimate, Note::apart);
+  }
+  return estimate;
+}
+
+/// A state that nobody has seen: told only where the sales tell what sets it apart from `seen`.
+Estimate expected_of(const Question& question, const State& seen, const State& state,
+                     const std::vector<Comparable>& counted, const PriceRules& rules) {
+  Estimate estimate = estimate_of(question, state, counted, rules);
+  if (estimate.method == Method::none) return estimate;
+  for (int i = 0; i < kTraits; ++i) {
+    const auto trait = static_cast<Trait>(i);
+    if (seen[trait] == state[trait]) continue;
+    const bool told = estimate.method == Method::regression
+                          ? std::find(estimate.columns.begin(), estimate.columns.end(), trait) !=
+                                estimate.columns.end()
+                          : tellers(counted, trait) > 0;
+    if (!told) estimate.untold.push_back(trait);
+  }
+  if (!estimate.untold.empty()) refuse(estimate, Note::change_not_told);
   return estimate;
 }
 
@@ -178,15 +245,22 @@ std::optional<Trial> tried(const Question& question, const Estimate& estimate,
     }
   } else if (estimate.method == Method::grid) {
     if (counted.size() <= static_cast<std::size_t>(rules.least)) return std::nullopt;
-    for (std::size_t i = 0; i < counted.size(); ++i) {
-      std::vector<Comparable> others = counted;
-      others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
-      const double told = grid(question, counted[i].sale.state, others, rules).middle;
-      errors.push_back(std::abs(told / counted[i].amount - 1));
+    const std::size_t tries = std::min(counted.size(), kMostTries);
+    for (std::size_t i = 0; i < tries; ++i) {
+      const std::size_t at = i * counted.size() / tries;
+      const double told = grid(question, counted[at].sale.state, counted, rules, at).middle;
+      errors.push_back(std::abs(told / counted[at].amount - 1));
     }
   }
   if (errors.empty()) return std::nullopt;
   return Trial{static_cast<int>(errors.size()), quantile(errors, 0.5), quantile(errors, 0.9)};
+}
+
+/// The first with a figure; with none the first.
+const Estimate& told_first(const std::vector<Estimate>& estimates) {
+  const auto told = std::find_if(estimates.begin(), estimates.end(),
+                                 [](const Estimate& one) { return one.method != Method::none; });
+  return told == estimates.end() ? estimates.front() : *told;
 }
 
 }  // namespace
@@ -219,7 +293,8 @@ AdjustedSale adjust(const Comparable& sale, const State& reel, const Question& q
 }
 
 Finding value(const Question& question, const std::vector<State>& states,
-              const std::vector<Sale>& sales, const knowledge::Prices& prices) {
+              const std::vector<Sale>& sales, const knowledge::Prices& prices,
+              const std::vector<State>& expected) {
   Finding finding;
   finding.evidence = weigh_sales(question, sales, prices);
   for (const State& state : states) {
@@ -227,14 +302,19 @@ Finding value(const Question& question, const std::vector<State>& states,
         estimate_of(question, state, finding.evidence.counted, prices.rules));
   }
   if (finding.estimates.empty()) return finding;
-  const Estimate& first = finding.estimates.front();
+  for (const State& state : expected) {
+    finding.expected.push_back(
+        expected_of(question, states.front(), state, finding.evidence.counted, prices.rules));
+  }
+  const Estimate& first = told_first(finding.estimates);
   finding.trial = tried(question, first, finding.evidence.counted, prices.rules);
   const bool outliers =
       std::any_of(finding.evidence.excluded.begin(), finding.evidence.excluded.end(),
                   [](const Exclusion& one) { return one.why == Excluded::outlier; });
-  if (outliers && first.method != Method::none) {
+  if (outliers && finding.estimates.front().method != Method::none) {
     knowledge::Prices all = prices;
-    all.rules.outlier = 1e9;
+    constexpr double kAny = 1e9;
+    all.rules.outlier = all.rules.reach = all.rules.spread = kAny;
     const Evidence whole = weigh_sales(question, sales, all);
     finding.with_outliers = estimate_of(question, states.front(), whole.counted, all.rules).middle;
   }

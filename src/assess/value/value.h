@@ -81,6 +81,11 @@ enum class Note {
   too_few,          ///< fewer than the least: no figure
   too_few_to_fit,   ///< fewer than a regression needs
   alike,            ///< the sales do not differ in a trait in which the reel does
+  seldom_told,      ///< too few sales tell a trait for the fit: it was left out
+  partly_told,      ///< sales that do not tell every trait of the fit were left out of it
+  far_beyond,       ///< the reel lies further beyond the sales than the rules reach: no figure
+  apart,            ///< the range would be wider than the rules let one be: no figure
+  change_not_told,  ///< the sales do not tell the traits that the course changes: no figure
   collinear,        ///< traits follow from each other in these sales
   beyond,           ///< the reel lies beyond the sales in a trait
   not_told,         ///< the reel's own state is not known in a trait
@@ -95,6 +100,9 @@ struct Estimate {
   double middle = 0;
   double high = 0;
   std::vector<Note> notes;
+  std::vector<Trait> beyond;       ///< traits in which the reel lies beyond the sales
+  std::vector<Trait> alike;        ///< traits in which all sales are alike and the reel differs
+  std::vector<Trait> untold;       ///< traits that a course changes and no sale tells
   std::vector<AdjustedSale> grid;  ///< for a grid
   std::optional<Fit> fit;          ///< for a regression
   std::vector<Trait> columns;      ///< of it
@@ -102,7 +110,7 @@ struct Estimate {
 
 /// How far the method was off on the sales themselves, each told from the others.
 struct Trial {
-  int sales = 0;
+  int sales = 0;            ///< tried: all, or of a grid some of them, evenly taken
   double median_error = 0;  ///< share of the price, 0.1 is a tenth
   double ninth_error = 0;   ///< nine in ten were off by no more
 };
@@ -111,6 +119,7 @@ struct Trial {
 struct Finding {
   Evidence evidence;
   std::vector<Estimate> estimates;  ///< one for each state asked
+  std::vector<Estimate> expected;   ///< one for each state that is only expected
   std::optional<Trial> trial;       ///< empty when there is no figure
   /// What the middle of the first estimate would be with the outliers in; empty without outliers.
   std::optional<double> with_outliers;
@@ -132,9 +141,12 @@ struct Finding {
 
 /// The value of a reel in each of `states`. With `regression` sales or more a regression of the
 /// log price on the traits, exp(mean ± t sd); with fewer the adjusted grid: weighted median, and
-/// the lowest and highest, or from ten sales on the tenth and ninetieth quantile; below `least`
-/// none.
+/// the lowest and highest, or from ten sales on the tenth and ninetieth quantile; below `least`,
+/// further than `reach` beyond the sales, or wider than `spread`, none. `expected` are states that
+/// nobody has seen: there is no figure either where no sale tells a trait in which one differs from
+/// the first of `states`. A trait is fitted when nine in ten sales tell it.
 [[nodiscard]] Finding value(const Question& question, const std::vector<State>& states,
-                            const std::vector<Sale>& sales, const knowledge::Prices& prices);
+                            const std::vector<Sale>& sales, const knowledge::Prices& prices,
+                            const std::vector<State>& expected = {});
 
 }  // namespace winchbook::assess::value

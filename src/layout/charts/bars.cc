@@ -17,6 +17,7 @@ struct Row {
   Label name;
   Label figures;
   double value = 0;
+  double from = 0;
 };
 
 /// Bars as long as they may be while every figure still stands right of its bar.
@@ -42,15 +43,16 @@ Frame set_bars(const BarChart& chart, Length width, TagId figure, const Setting&
     const document::Text name = bar.chosen ? in_bold(bar.name) : document::plain(bar.name);
     rows.push_back({drawing.label(name, plot - kGap),
                     drawing.label(document::plain(bar.figures), room / 2),
-                    std::clamp(bar.value, 0.0, 100.0)});
+                    std::clamp(bar.value, 0.0, 100.0), std::clamp(bar.from, 0.0, bar.value)});
   }
   const Scale scale{0, 100, plot, plot + length_of_hundred(rows, room)};
   Length y;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const Row& row = rows[i];
     const Length middle = y + kPitch / 2;
-    const Length end = std::max(scale.at(row.value), plot + points(0.75));
-    const Rect bar{plot, middle - kBar / 2, end - plot, kBar};
+    const Length begin = scale.at(row.from);
+    const Length end = std::max(scale.at(row.value), begin + points(0.75));
+    const Rect bar{begin, middle - kBar / 2, end - begin, kBar};
     if (chart.bars[i].chosen || bar.width <= points(1.5)) {
       drawing.box(bar, drawing.style().ink);
     } else {

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include "report/sections.h"
@@ -6,28 +7,25 @@
 namespace winchbook::report {
 namespace {
 
-using assess::value::Estimate;
 using assess::value::Method;
 
-/// The answer first: both ranges, or the refusal and why.
-std::string answer(const Telling& telling) {
+/// What would change the answer: of a refusal, how many sales are wanting.
+std::string change(const Telling& telling) {
   const Worth& worth = *telling.worth;
-  const Estimate* found = worth.estimate(Worth::State::found);
-  const Estimate* left = worth.estimate(Worth::State::left);
-  std::vector<std::string> sentences;
-  if (left != nullptr && left->method != Method::none) {
-    sentences.push_back(
-        telling.words.say("value.answer-left", {{"range", range_words(telling, *left)}}));
-  }
-  if (found != nullptr && found->method != Method::none) {
-    sentences.push_back(
-        telling.words.say("value.answer-found", {{"range", range_words(telling, *found)}}));
-  }
-  if (sentences.empty()) {
-    return telling.words.say("value.refused", {{"count", worth.finding.evidence.counted.size()},
-                                               {"least", worth.rules.least}});
-  }
-  return joined(sentences);
+  const auto least = static_cast<std::size_t>(worth.rules.least);
+  const std::size_t count = worth.finding.evidence.counted.size();
+  if (count < least) return telling.words.say("value.change-few", {{"count", least - count}});
+  const bool told =
+      std::any_of(worth.finding.estimates.begin(), worth.finding.estimates.end(),
+                  [](const assess::value::Estimate& one) { return one.method != Method::none; });
+  return telling.words.say(told ? "value.change-told" : "value.change-refused");
+}
+
+/// Not an appraisal, and who is asked for one.
+document::Paragraph not_certified(const Telling& telling) {
+  document::Paragraph said = telling.sentence(telling.words.say("value.not-certified"));
+  said.manner = document::ParagraphManner::unindented;
+  return said;
 }
 
 /// What is valued, so that nobody takes another reel for it.
@@ -103,6 +101,7 @@ document::Facts facts(const Telling& telling) {
   add("value.exposure", words.say("value.exposure-is"));
   add("value.effective", words.day(question.as_of));
   add("value.reported", words.day(telling.edition.date));
+  add("value.change", change(telling));
   add("value.interest", words.say("value.interest-is", {{"name", name}}));
   add("value.seen", who_saw(telling));
   if (telling.pictures.cover != nullptr) {
@@ -119,11 +118,37 @@ std::optional<document::Chapter> tell_value(const Telling& telling) {
   if (telling.worth == nullptr || telling.worth->finding.estimates.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("value");
   chapter.title = telling.record.reel.name;
-  chapter.stand_first = answer(telling);
+  chapter.stand_first = answer_words(telling);
   chapter.blocks.emplace_back(facts(telling));
-  document::Paragraph not_certified = telling.sentence(telling.words.say("value.not-certified"));
-  not_certified.manner = document::ParagraphManner::unindented;
-  chapter.blocks.emplace_back(std::move(not_certified));
+  if (auto courses = courses_value_table(telling)) {
+    chapter.blocks.emplace_back(std::move(*courses));
+  } else if (!telling.worth->courses.empty()) {
+    document::Paragraph none = telling.sentence(telling.words.say("value.courses-none"));
+    none.manner = document::ParagraphManner::unindented;
+    chapter.blocks.emplace_back(std::move(none));
+  }
+  chapter.blocks.emplace_back(not_certified(telling));
+  return chapter;
+}
+
+std::optional<document::Chapter> tell_value_note(const Telling& telling) {
+  if (telling.worth == nullptr || telling.worth->finding.estimates.empty()) return std::nullopt;
+  const Worth& worth = *telling.worth;
+  const auto& words = telling.words;
+  document::Chapter chapter = telling.chapter("value-note");
+  chapter.stand_first = answer_words(telling);
+  std::vector<std::string> sentences{
+      words.say("value-note.words", {{"purpose", purpose(telling)},
+                                     {"definition", worth.question.purpose.definition},
+                                     {"date", words.day(worth.question.as_of)},
+                                     {"count", worth.finding.evidence.counted.size()}})};
+  if (worth.finding.trial) sentences.push_back(trial_words(telling));
+  sentences.push_back(change(telling));
+  document::Paragraph said = telling.sentence(joined(sentences));
+  said.manner = document::ParagraphManner::unindented;
+  chapter.blocks.emplace_back(std::move(said));
+  if (auto courses = courses_value_table(telling)) chapter.blocks.emplace_back(std::move(*courses));
+  chapter.blocks.emplace_back(not_certified(telling));
   return chapter;
 }
 

@@ -35,14 +35,6 @@ std::string percent(const Telling& telling, double value) {
                            {{"percent", telling.words.number(base::Decimal(units, 1))}});
 }
 
-std::string trait_list(const Telling& telling, const std::vector<assess::value::Trait>& traits) {
-  std::vector<std::string> names;
-  names.reserve(traits.size());
-  for (const auto trait : traits)
-    names.push_back(trait_words(telling, trait));
-  return telling.words.list(names);
-}
-
 /// How the figure was come by.
 std::string how(const Telling& telling, const Estimate& estimate) {
   const Worth& worth = *telling.worth;
@@ -197,12 +189,7 @@ void add_excluded(const Telling& telling, document::Chapter& chapter) {
 std::string trial(const Telling& telling) {
   const auto& finding = telling.worth->finding;
   std::vector<std::string> sentences;
-  if (finding.trial) {
-    sentences.push_back(telling.words.say(
-        "value.trial", {{"count", finding.trial->sales},
-                        {"half", hundredth_words(telling, finding.trial->median_error)},
-                        {"nine", hundredth_words(telling, finding.trial->ninth_error)}}));
-  }
+  if (finding.trial) sentences.push_back(trial_words(telling));
   if (finding.with_outliers) {
     sentences.push_back(telling.words.say(
         "value.with-outliers", {{"amount", amount_words(telling, *finding.with_outliers, 0)}}));
@@ -220,13 +207,18 @@ std::optional<document::Chapter> tell_value_sales(const Telling& telling) {
       "value-sales.answer", {{"count", telling.worth->finding.evidence.counted.size()}});
   std::vector<std::string> sentences{how(telling, estimate)};
   for (const auto note : estimate.notes)
-    sentences.push_back(note_words(telling, note));
+    sentences.push_back(note_words(telling, estimate, note));
+  if (telling.worth->older > 0) {
+    sentences.push_back(telling.words.say(
+        "value.older", {{"count", telling.worth->older}, {"most", telling.worth->rules.most}}));
+  }
   document::Paragraph said = telling.sentence(joined(sentences));
   said.manner = document::ParagraphManner::small;
   chapter.blocks.emplace_back(std::move(said));
   if (!telling.worth->finding.evidence.counted.empty()) {
     chapter.blocks.emplace_back(document::Subhead{telling.words.say("value.chart-title")});
     chapter.blocks.emplace_back(sales_chart(telling));
+    chapter.blocks.emplace_back(sales_chart_key(telling));
     chapter.blocks.emplace_back(sales_table(telling, estimate));
   }
   if (estimate.fit && !estimate.columns.empty()) {

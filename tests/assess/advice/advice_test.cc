@@ -19,7 +19,7 @@ const knowledge::CourseScores& bench() {
   static const auto kLoaded =
       knowledge::load_courses(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
   REQUIRE(kLoaded);
-  return *kLoaded;
+  return kLoaded->scores;
 }
 
 /// A reel in working order of which nothing else is known.
@@ -28,11 +28,10 @@ struct Case {
   record::Visit visit;
   assess::originality::Finding originality;
   assess::condition::Finding condition;
-  std::optional<double> found = {};
-  std::optional<double> left = {};
+  std::array<std::optional<double>, kCourses> values = {};
 
   [[nodiscard]] Finding advised(const std::vector<Matter>& ranking) const {
-    return advise({reel, visit, originality, condition, bench(), found, left}, ranking);
+    return advise({reel, visit, originality, condition, bench(), values}, ranking);
   }
 };
 
@@ -155,8 +154,7 @@ TEST_CASE("what the record knows takes the place of the bench's points") {
   known.originality.born_here.left = winchbook::base::RatioRange{Ratio(80, 100), Ratio(80, 100)};
   known.condition.found.working.word = {2, 2};
   known.condition.left.working.word = {0, 0};
-  known.found = 100;
-  known.left = 80;
+  known.values = {100, 100, 80, std::nullopt};
   const Finding finding = known.advised(kUseFirst);
   const auto& keep = finding.courses.at(0).scores;
   const auto& fish = finding.courses.at(2).scores;
@@ -171,6 +169,11 @@ TEST_CASE("what the record knows takes the place of the bench's points") {
   CHECK(fish.at(5).points == 75);
   CHECK(finding.courses.at(3).scores.at(5).points == 0);
   CHECK(finding.courses.at(3).scores.at(0).from == ScoreFrom::bench);
+  // without a figure: the bench's points, as they stand to the reel as found
+  CHECK(finding.courses.at(3).scores.at(2).points == 60);
+  CHECK(finding.courses.at(3).scores.at(2).from == ScoreFrom::bench);
+  known.values = {};
+  CHECK(known.advised(kUseFirst).courses.at(3).scores.at(2).points == 30);
   // not determined keeps the bench's points
   known.condition.left.working.word = {0, 2};
   CHECK(known.advised(kUseFirst).courses.at(2).scores.at(3).from == ScoreFrom::bench);
@@ -211,13 +214,64 @@ TEST_CASE("what would turn the answer over does turn it over") {
       CHECK(then.answer != finding.answer);
     }
   }
-  // a cost that turns it: one point less does not
+}
+
+TEST_CASE("a cost or a value that turns the answer is told, and a point less does not turn it") {
+  Case close;
+  close.values = {100, 50, 60, 30};
+  record::Advice advice;
+  const auto pounds = [](std::int64_t amount) {
+    return winchbook::base::Money{winchbook::base::Decimal(amount, 0), "GBP"};
+  };
+  advice.courses = {{Course::keep_as_found, pounds(0), pounds(0), {}},
+                    {Course::clean_for_show, pounds(40), pounds(40), {}},
+                    {Course::make_it_fish, pounds(80), pounds(120), {}},
+                    {Course::rebuild_to_fish, pounds(400), pounds(400), {}}};
+  close.visit.advice = advice;
+  const std::vector<Matter> ranking{Matter::value,       Matter::cost,     Matter::use,
+                                    Matter::originality, Matter::way_back, Matter::memory};
+  const Finding finding = close.advised(ranking);
+  REQUIRE(finding.answer == Course::keep_as_found);
+  const auto flip = [&](Flip::Kind kind) {
+    const auto found = std::find_if(finding.flips.begin(), finding.flips.end(),
+                                    [&](const Flip& one) { return one.kind == kind; });
+    REQUIRE(found != finding.flips.end());
+    return *found;
+  };
+  const auto gap = [&](std::size_t matter, int points) {
+    const Scored& first = finding.courses.at(0);
+    const auto second =
+        std::find_if(finding.courses.begin(), finding.courses.end(),
+                     [&](const Scored& one) { return one.course == *finding.runner_up; });
+    return first.total - finding.weights.at(matter) * Ratio(points, 100) - second->total;
+  };
+  const Flip value = flip(Flip::Kind::value);
+  CHECK(value.then == *finding.runner_up);
+  CHECK(gap(2, value.points) < Ratio(0, 1));
+  CHECK_FALSE(gap(2, value.points - 1) < Ratio(0, 1));
+  const Flip cost = flip(Flip::Kind::cost);
+  CHECK(gap(5, cost.points) < Ratio(0, 1));
+  CHECK_FALSE(gap(5, cost.points - 1) < Ratio(0, 1));
+  REQUIRE(cost.dearer_by);
+  CHECK(cost.dearer_by->currency == "GBP");
+  CHECK(cost.dearer_by->amount == winchbook::base::Decimal(4 * cost.points, 0));  // of 400
+}
+
+TEST_CASE("the reasons add up to what sets the answer before the runner-up") {
+  const Case plain;
   const Finding finding = plain.advised(kUseFirst);
-  for (const Flip& flip : finding.flips) {
-    if (flip.kind != Flip::Kind::cost) continue;
-    CHECK(flip.cost_points > 0);
-    CHECK(flip.then == *finding.runner_up);
+  const auto total = [&](Course which) {
+    return std::find_if(finding.courses.begin(), finding.courses.end(),
+                        [&](const Scored& one) { return one.course == which; })
+        ->total;
+  };
+  Ratio sum;
+  for (const Reason& one : finding.reasons) {
+    CHECK((one.counts > Ratio(0, 1)) == (one.points > one.other));
+    sum = sum + one.counts;
   }
+  CHECK(sum == total(*finding.answer) - total(*finding.runner_up));
+  CHECK(finding.reasons.front().matter == Matter::use);
 }
 
 TEST_CASE("the answer does not depend on the order in which equals are looked at") {

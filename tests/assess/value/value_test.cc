@@ -6,6 +6,7 @@
 #include <cmath>
 #include <random>
 
+#include "assess/value/expected.h"
 #include "base/files.h"
 
 namespace {
@@ -204,9 +205,9 @@ TEST_CASE("the sale is adjusted to the reel, step by step") {
 
 TEST_CASE("a better reel is never worth less") {
   const std::vector<Sale> sales{sale(100), sale(120), sale(110), sale(140), sale(95)};
-  const Finding finding =
-      value(question(), {state(0), state(1), state(2), state(3)}, sales, bare());
+  const Finding finding = value(question(), {state(0), state(1), state(2)}, sales, bare());
   for (std::size_t i = 1; i < finding.estimates.size(); ++i) {
+    CHECK(finding.estimates[i].method != Method::none);
     CHECK(finding.estimates[i].middle < finding.estimates[i - 1].middle);
   }
 }
@@ -293,6 +294,119 @@ TEST_CASE("sales all of one grade say nothing of another") {
   const Finding finding = value(question(), {state(1), state(3)}, sales, bare());
   CHECK_FALSE(has(finding.estimates.at(0), Note::alike));
   CHECK(has(finding.estimates.at(1), Note::alike));
+  CHECK(has(finding.estimates.at(1), Note::far_beyond));
+  CHECK(finding.estimates.at(1).method == Method::none);
+  // one step away the bench's own steps speak, not a fit that cannot see the difference
+  const Estimate near = value(question(), {state(2)}, sales, bare()).estimates.at(0);
+  CHECK(near.method == Method::grid);
+  CHECK(near.alike.size() == kTraits);
+  CHECK(near.middle < finding.estimates.at(0).middle);
+}
+
+TEST_CASE("a reel further beyond the sales than the rules reach has no figure") {
+  const std::vector<Sale> sales{sale(100), sale(120), sale(110)};
+  State reel = state(1);
+  reel[Trait::surface] = 2;
+  CHECK(value(question(), {reel}, sales, bare()).estimates.at(0).method == Method::grid);
+  reel[Trait::surface] = 3;
+  const Finding far = value(question(), {reel}, sales, bare());
+  CHECK(far.estimates.at(0).method == Method::none);
+  CHECK(far.estimates.at(0).alike == std::vector<Trait>{Trait::surface});
+  knowledge::Prices wider = bare();
+  wider.rules.reach = 2;
+  CHECK(value(question(), {reel}, sales, wider).estimates.at(0).method == Method::grid);
+}
+
+TEST_CASE("with too few sales to name an outlier, one a thousand times the rest gives no figure") {
+  std::vector<Sale> sales{sale(100), sale(120), sale(110), sale(110000)};
+  const Finding finding = value(question(), {state()}, sales, bare());
+  CHECK(finding.evidence.excluded.empty());
+  CHECK(finding.estimates.at(0).method == Method::none);
+  CHECK(has(finding.estimates.at(0), Note::apart));
+  sales.back() = sale(900);
+  CHECK(value(question(), {state()}, sales, bare()).estimates.at(0).method == Method::grid);
+}
+
+TEST_CASE("a state that nobody has seen is told only where the sales tell the difference") {
+  std::vector<Sale> sales{sale(100), sale(120), sale(110)};
+  State better = state(1);
+  better[Trait::working] = 0;
+  const Finding told = value(question(), {state()}, sales, bare(), {better});
+  CHECK(told.expected.at(0).middle > told.estimates.at(0).middle);
+  for (Sale& one : sales)
+    one.state[Trait::working].reset();
+  const Finding untold = value(question(), {state(), better}, sales, bare(), {better});
+  CHECK(untold.estimates.at(1).method == Method::grid);  // seen: the doubt is noted
+  CHECK(untold.expected.at(0).method == Method::none);
+  CHECK(untold.expected.at(0).untold == std::vector<Trait>{Trait::working});
+  CHECK(has(untold.expected.at(0), Note::change_not_told));
+}
+
+TEST_CASE("a trait that nine in ten sales tell is fitted on those") {
+  std::mt19937 random(41);
+  std::normal_distribution<double> noise(0, 0.05);
+  std::vector<Sale> sales;
+  for (int i = 0; i < 40; ++i) {
+    Sale one = sale(1);
+    one.price.amount = Decimal(std::llround(10000 * std::exp(-0.2 * (i % 4) + noise(random))), 2);
+    one.state = {};
+    one.state[Trait::surface] = i % 4;
+    if (i < 20) one.state[Trait::box] = i % 2;
+    one.source = std::to_string(i);
+    sales.push_back(one);
+  }
+  sales[3].state[Trait::surface].reset();
+  State reel;
+  reel[Trait::surface] = 1;
+  const Estimate estimate = value(question(), {reel}, sales, bare()).estimates.at(0);
+  CHECK(estimate.method == Method::regression);
+  CHECK(estimate.columns == std::vector<Trait>{Trait::surface});
+  CHECK(estimate.fit->rows == 39);
+  CHECK(has(estimate, Note::partly_told));
+  CHECK(has(estimate, Note::seldom_told));
+  CHECK(estimate.middle == doctest::Approx(100 * std::exp(-0.2)).epsilon(0.05));
+}
+
+TEST_CASE("what a course makes of a reel") {
+  using winchbook::record::Course;
+  const auto courses = knowledge::load_courses(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  REQUIRE(courses);
+  State found;
+  found[Trait::surface] = 2;
+  found[Trait::structure] = 1;
+  found[Trait::working] = 3;
+  found[Trait::completeness] = 1;
+  found[Trait::originality] = 0.6;  // 94 of 100
+  CHECK(changes(found, expected_state(found, Course::keep_as_found, *courses)).empty());
+  CHECK(changes(found, expected_state(found, Course::clean_for_show, *courses)).empty());
+  const State fishing = expected_state(found, Course::make_it_fish, *courses);
+  CHECK(fishing[Trait::working] == 1);
+  CHECK(fishing[Trait::completeness] == 0);
+  CHECK(fishing[Trait::surface] == 2);
+  CHECK(*fishing[Trait::originality] == doctest::Approx(10 - 9.4 * 0.85));
+  const State rebuilt = expected_state(found, Course::rebuild_to_fish, *courses);
+  CHECK(rebuilt[Trait::working] == 0);
+  CHECK(rebuilt[Trait::structure] == 0);
+  CHECK(rebuilt[Trait::surface] == 3);
+  // what is better already stays, and what is not known stays so unless one word is left
+  found[Trait::working] = 0;
+  CHECK(expected_state(found, Course::make_it_fish, *courses)[Trait::working] == 0);
+  found[Trait::working].reset();
+  CHECK_FALSE(expected_state(found, Course::make_it_fish, *courses)[Trait::working]);
+  CHECK(expected_state(found, Course::rebuild_to_fish, *courses)[Trait::working] == 0);
+}
+
+TEST_CASE("a grid of many sales is tried on some of them") {
+  std::vector<Sale> sales;
+  for (int i = 0; i < 1000; ++i) {
+    sales.push_back(sale(100 + i % 7));
+    sales.back().source = std::to_string(i);
+    sales.back().state[Trait::surface] = sales.back().state[Trait::working] = i % 3;
+  }
+  const Finding finding = value(question(), {state()}, sales, bare());
+  CHECK(finding.estimates.at(0).method == Method::grid);
+  REQUIRE(finding.trial);
+  CHECK(finding.trial->sales == 200);
 }
 
 TEST_CASE("a state that is not known is said, and adjusts nothing") {

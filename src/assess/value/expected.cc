@@ -1,0 +1,60 @@
+#include "assess/value/expected.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "record/enum_words.h"
+
+namespace winchbook::assess::value {
+namespace {
+
+constexpr std::array<std::string_view, 4> kAxes{"surface", "structure", "working", "completeness"};
+constexpr int kLast = 3;  // the number of an axis's last word
+
+/// An axis after an outcome.
+std::optional<double> after(const std::optional<double>& before,
+                            const knowledge::CourseOutcome& outcome) {
+  if (outcome.at_worst == 0) return 0;
+  if (outcome.at_best == kLast) return kLast;
+  std::optional<double> then = before;
+  if (then && outcome.at_worst) then = std::min<double>(*then, *outcome.at_worst);
+  if (then && outcome.at_best) then = std::max<double>(*then, *outcome.at_best);
+  return then;
+}
+
+}  // namespace
+
+State expected_state(const State& found, record::Course course, const knowledge::Courses& courses) {
+  State state = found;
+  const std::string_view name = record::word_of(course);
+  for (const knowledge::CourseOutcome& outcome : courses.outcomes) {
+    if (outcome.course != name) continue;
+    const auto at = std::find(kAxes.begin(), kAxes.end(), outcome.axis) - kAxes.begin();
+    auto& axis = state[static_cast<Trait>(at)];
+    axis = after(axis, outcome);
+  }
+  if (auto& lost = state[Trait::originality]) {
+    constexpr double kTens = 10;
+    constexpr double kHundred = 100;
+    const int points = find_score(courses.scores, name, "originality").points;
+    lost = kTens - (kTens - *lost) * points / kHundred;
+  }
+  return state;
+}
+
+std::vector<Trait> changes(const State& from, const State& to) {
+  std::vector<Trait> changed;
+  for (int i = 0; i < kTraits; ++i) {
+    const auto trait = static_cast<Trait>(i);
+    if (from[trait] != to[trait]) changed.push_back(trait);
+  }
+  return changed;
+}
+
+const Estimate& estimate_of(const Finding& finding, const CourseState& course) {
+  return course.from == StateFrom::expected ? finding.expected.at(course.at)
+                                            : finding.estimates.at(course.at);
+}
+
+}  // namespace winchbook::assess::value

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "assess/value/value.h"
+#include "knowledge/courses.h"
+#include "record/visit.h"
+#include "record/words.h"
+
+namespace winchbook::assess::value {
+
+/// Where the state that stands for a course comes from.
+enum class StateFrom {
+  found,     ///< as found: the course changes nothing that sales tell
+  left,      ///< as left: it is the course that was taken
+  expected,  ///< nobody has seen it: what the courses' outcomes make of the state as found
+};
+
+/// A course, and the state of the reel after it.
+struct CourseState {
+  record::Course course = record::Course::keep_as_found;
+  StateFrom from = StateFrom::found;
+  State state;
+  std::size_t at = 0;  ///< of Finding::estimates, or of Finding::expected
+};
+
+/// What a course makes of the state as found: each axis by its outcomes, originality times the
+/// course's points. What is not known stays so, unless the outcome leaves one word only.
+/// Example: working "in part" and an outcome of at worst "with care" is "with care".
+[[nodiscard]] State expected_state(const State& found, record::Course course,
+                                   const knowledge::Courses& courses);
+
+/// The traits in which two states differ.
+[[nodiscard]] std::vector<Trait> changes(const State& from, const State& to);
+
+/// The estimate of a course's state.
+[[nodiscard]] const Estimate& estimate_of(const Finding& finding, const CourseState& course);
+
+}  // namespace winchbook::assess::value
