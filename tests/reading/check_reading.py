@@ -17,7 +17,7 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "support"))
 from report import ROOT, Report  # noqa: E402
-from sentences import HAND_BACK, INTAKE, STATEMENT, labelled, missing_sentences, prose_of, spaced  # noqa: E402
+from sentences import BENCH_SHEET, CARE_CARD, HAND_BACK, INTAKE, STATEMENT, VALUE, labelled, missing_sentences, prose_of, spaced  # noqa: E402
 from tagged_pdf import Element, TaggedPdf  # noqa: E402
 
 SMALLEST_TYPE = 7.25
@@ -321,16 +321,16 @@ def check_document(report, file):
     pdf.main_left = min((r.x for p in pdf.pages for r in p.runs), default=0) + 161
     name = file.stem
     # a document for strangers carries the record as they may see it, and is set in columns
-    for_strangers = name.endswith(("collector-statement", "labels"))
+    for_strangers = name.endswith(("collector-statement", "labels", "bench-sheet", "care-card"))
     # what is signed at the counter or cut up prints the code of its record, not the fingerprint
-    code_only = name if name.endswith(("receipt", "labels")) else None
+    code_only = name if name.endswith(("receipt", "labels", "care-card")) else None
     for what, faults in {
         "everything is tagged or furniture": untagged_faults(pdf),
         "the tree holds each content once": content_faults(pdf),
         "headings step down and are the bookmarks": heading_faults(pdf),
-        "blocks are read from top to bottom": order_faults(pdf, columns=for_strangers),
+        "blocks are read from top to bottom": order_faults(pdf, columns=for_strangers and not name.endswith("bench-sheet")),
         "lists hold items with label and body": list_faults(pdf),
-        "pictures have words and a box": figure_faults(pdf, may_have_none=name.endswith("receipt")),
+        "pictures have words and a box": figure_faults(pdf, may_have_none=name.endswith(("receipt", "care-card"))),
         "tables have even rows, scopes and repeated heads": table_faults(pdf),
         "notes have ids of their own": note_faults(pdf),
         "links say where they lead": link_faults(pdf),
@@ -346,8 +346,13 @@ def check_document(report, file):
         prose = labelled(io.BytesIO(pdf.attachments()["record.xml"]))
     elif name.endswith("receipt"):
         prose = prose_of(record, INTAKE if name.endswith("intake-receipt") else HAND_BACK, fittings=False)
+    elif name.endswith(("bench-sheet", "care-card")):
+        wanted = BENCH_SHEET if name.endswith("bench-sheet") else CARE_CARD
+        prose = prose_of(io.BytesIO(pdf.attachments()["record.xml"]), wanted, fittings=False)
     elif for_strangers:
         prose = prose_of(io.BytesIO(pdf.attachments()["record.xml"]), STATEMENT)
+    elif name.endswith("value-statement"):
+        prose = prose_of(record, VALUE, fittings=False)
     else:
         prose = prose_of(record)
     report.expect(f"{name}: there are sentences to look for", prose)

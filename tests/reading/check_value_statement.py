@@ -78,9 +78,12 @@ ITEMS = [
 # What only one of the reels can show.
 SHOWN = {
     "skerry-40": ["value.answer-left", "value.answer-found", "value.how-regression", "value.fit",
-                  "value.trial", "value.with-outliers", "value.out.outlier", "value.table"],
-    "wharfinger-5": ["value.answer-left", "value.how-grid", "value.trial", "value.column.weight"],
-    "sandling-300": ["value.refused", "value.out.asked"],
+                  "value.trial", "value.with-outliers", "value.out.outlier", "value.table",
+                  "value.courses", "value.course.left", "value.course.same", "value.no-figure",
+                  "value.chart-key-bands", "value.change-told"],
+    "wharfinger-5": ["value.answer-left", "value.how-grid", "value.trial", "value.column.weight",
+                     "value.courses", "value.chart-key-adjusted"],
+    "sandling-300": ["value.refused", "value.out.asked", "value.change-few", "value.courses-none"],
 }  # fmt: skip
 
 

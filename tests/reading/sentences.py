@@ -24,6 +24,9 @@ HAND_BACK = ["not-put-right", "care/caution/words", "hand-back/note"]
 BENCH_SHEET = ["strip-down/step/what", "strip-down/step/orientation", "strip-down/step/caution/words"]
 CARE_CARD = ["care/fish", "care/keep", "care/caution/words"]
 
+# what a value statement must say of the bench itself
+VALUE = ["bench/own-interest"]
+
 # what stands for a photograph named in a sentence: its number, with or without a word before it
 NUMBER = "\u0001"
 
