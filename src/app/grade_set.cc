@@ -218,10 +218,12 @@ void set_examined(Draft& draft, pugi::xml_node visit, const GradeRequest& reques
 
 Change set_grade(GradeRequest request) {
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
     const auto grading = read_phrases(request.phrases);
     if (!grading) return grading.faults();
+    // Whose a part is can be judged on any day; its state is of the visit.
+    const bool of_visit = grading->has_state() || request.rest;
+    auto open = of_visit ? open_visit(draft, request.on) : base::Result<OpenVisit>(OpenVisit{});
+    if (!open) return open.faults();
     auto pieces = find_pieces(draft.record(), request.parts);
     if (!pieces) return pieces.faults();
     if (request.rest) pieces = parts_not_yet_graded(draft, *open->visit, request.left);
@@ -240,9 +242,8 @@ Change set_grade(GradeRequest request) {
     std::string phrases;
     for (const std::string& one : request.phrases)
       phrases += (phrases.empty() ? "" : ", ") + one;
-    return Said{fmt::format("graded {} {}: {}", listed(*pieces),
-                            request.left ? "as left" : "as found", phrases),
-                {}};
+    const char* moment = !grading->has_state() ? "" : request.left ? " as left" : " as found";
+    return Said{fmt::format("graded {}{}: {}", listed(*pieces), moment, phrases), {}};
   };
 }
 

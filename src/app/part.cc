@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "app/find_named.h"
+#include "app/open_visit.h"
 #include "record/enum_words.h"
 
 namespace winchbook::app {
@@ -146,7 +147,23 @@ Diagnostics add_fitting(Draft& draft, const std::string& piece, const std::strin
   draft.add_ref(fitting, "place", place);
   draft.add_if(fitting, "from", request.from);
   draft.add_if(fitting, "until", request.until);
-  return add_fitted_by(draft, fitting, request.fitted_by);
+  auto faults = add_fitted_by(draft, fitting, request.fitted_by);
+  return faults.empty() ? add_photos(draft, fitting, request.photos) : faults;
+}
+
+/// Photographs of the part as fitted, in its last fitting.
+Diagnostics add_fitted_photos(Draft& draft, const record::Piece& piece,
+                              const std::vector<std::string>& photos) {
+  if (photos.empty()) return {};
+  const record::Fitting* last = nullptr;
+  for (const record::Fitting& one : draft.record().fittings) {
+    if (one.piece == piece.id) last = &one;
+  }
+  if (last == nullptr) {
+    return {base::error(fmt::format("{} was never fitted", piece.name),
+                        "winchbook photo add --part shows it as it is", "command-name")};
+  }
+  return add_photos(draft, draft.by_id(last->id.text), photos);
 }
 
 /// What a part that is in the record is: only what is given is set.
@@ -168,6 +185,7 @@ Result<Said> set_known(Draft& draft, const PartRequest& request) {
         draft.set(draft.by_id(one.id.text), "until", request.until);
     }
   }
+  if (auto faults = add_fitted_photos(draft, known, request.photos); !faults.empty()) return faults;
   if (!request.place.said.empty()) {
     const auto place = place_of(draft, request.place);
     if (!place) return place.faults();

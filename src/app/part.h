@@ -40,10 +40,11 @@ struct PartRequest {
   std::string made;  ///< EDTF
   std::string note;
 
-  std::string fitted_by;  ///< "maker", "not-known", "bench", or a person as named
-  std::string from;       ///< EDTF: fitted from
-  std::string until;      ///< EDTF: fitted until
-  std::string now;        ///< whereabouts: "bagged"
+  std::string fitted_by;            ///< "maker", "not-known", "bench", or a person as named
+  std::string from;                 ///< EDTF: fitted from
+  std::string until;                ///< EDTF: fitted until
+  std::vector<std::string> photos;  ///< of it as fitted; needs a fitting
+  std::string now;                  ///< whereabouts: "bagged"
   std::string bag;
   std::string since;
   std::string now_note;

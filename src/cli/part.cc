@@ -67,6 +67,7 @@ Action add_part(CLI::App& app) {
                  "maker, bench, not-known, or somebody; left out, not-known");
   app.add_option("--from", request.from, "it sat there from when");
   app.add_option("--until", request.until, "it sat there until when");
+  app.add_option("--photo", request.photos, "a photograph of it as fitted");
   app.add_option("--now", request.now,
                  "where it is: fitted, bagged, to-owner, kept-by-bench, lost, scrapped, with-reel, "
                  "not-known");

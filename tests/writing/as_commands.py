@@ -171,6 +171,8 @@ class Teller:
                 self.tell_donors()
                 self.tell_new_parts()
                 self.tell_photos()
+                for id_, photos in getattr(self, "photographed_later", {}).items():
+                    self.script.run("part", id_, known=True, photo=photos)
                 self.tell_marks()
                 self.tell_reel()
                 self.tell_custody()
@@ -892,11 +894,18 @@ class Teller:
                 depth=seat.text("depth") if seat else None,
                 seat_note=seat.words("note") if seat else None,
                 way_back=self.way_back(fitting),
-                photo=fitting.refs("photo"),
+                photo=self.later(id_, visit, fitting.refs("photo")),
                 old_photo=fitting.refs("old-photo"),
                 on=fitting.text("from"),
             )
             fitting.done()
+
+    def later(self, id_, visit, photos):
+        """A photograph that is taken in a later visit cannot be told with the fitting."""
+        if visit is self.visits[-1]:
+            return photos
+        self.photographed_later = {**getattr(self, "photographed_later", {}), id_: photos}
+        return []
 
     def bag_of(self, id_, visit):
         if id_ is None:

@@ -93,7 +93,7 @@ w tray "$reel" --off leather-washers --on 2014-05-12
 w clean "$reel" main-gear pinion-old bridge yoke --method 'white spirit by brush' --material 'brass and bronze' --minutes 20 --what 'Degreased by brush in the open, dried, greased anew. The handle side only.' --caution 'Solvent: Flammable. Open air, gloves, no flame. Local rules come first.' --on 2014-05-12
 
 # Put in
-w fit "$reel" 'Drag washers of cork' --place pl-soft-washers --instead-of leather-washers --label 'bag 1' --id cork-washers --count 3 --material cork --made --why 'The leather had gone hard and slipped.' --adaptation None. --way-back '100: Fully. Nothing of the reel was touched for them.' --photo ph-washers-old --on 2014-05-20
+w fit "$reel" 'Drag washers of cork' --place pl-soft-washers --instead-of leather-washers --label 'bag 1' --id cork-washers --count 3 --material cork --made --why 'The leather had gone hard and slipped.' --adaptation None. --way-back '100: Fully. Nothing of the reel was touched for them.' --on 2014-05-20
 
 # Worked on, put back, and proved
 w work "$reel" 'Cut three drag washers from 1.6 mm cork sheet.' --part cork-washers --by ines --on 2014-05-20 --hours 0.75 --parts-cost '1.50 GBP'
@@ -150,6 +150,7 @@ w photo add "$reel" "$photos/part-tongue-new.jpg" --name tongue-new --stage fitt
 w photo add "$reel" "$photos/part-screw-old.jpg" --name screw-old --stage strip-down --taken 2026-05-14 --by ines --part wood-screw --caption 'The wood screw.' --alt 'A rusty steel wood screw with a coarse thread and a point.' --on 2026-05-14
 w photo add "$reel" "$photos/part-screw-new.jpg" --name screw-new --stage fitting --taken 2026-05-14 --by ines --part screw-new --caption 'The screw turned at the bench.' --alt 'A small bright screw with a slotted head and a fine thread.' --on 2026-05-14
 w photo add "$reel" "$photos/part-lock-new.jpg" --name lock-new --stage fitting --taken 2026-05-14 --by ines --part lock-screw-new --caption 'The lock screw of the Breaker.' --alt 'A very small bright screw with a tall slotted head.' --on 2026-05-14
+w part "$reel" cork-washers --known --photo ph-washers-old
 
 # Marks, as they were read
 w mark "$reel" 'HARROWAY REEL WORKS · PORT ELLERY' --id mk-maker --part tail-plate --where 'outside, round the upper edge' --method moulded --whose maker --state as-struck --legibility clear --not-after '1956 soft' --because 'The works closed in 1956.' --source 'the bench’s maker file: the notice of the closing sale' --photo ph-tail-found
@@ -404,7 +405,7 @@ w strip "$reel" 'Draw the four screws of the gear cap, a quarter-turn each in tu
 w strip "$reel" 'Pick out the drag washers one by one with a wooden point and lay them down in their order.' --off metal-eared --off cork-washers --off metal-keyed --orientation 'From the gear outward: eared, cork, flatted, cork, eared, cork. Ears in the gear’s slots.' --tool 'boxwood point' --photo ph-drag-found --on 2026-03-05
 w strip "$reel" 'Lift out the main gear. Photograph the grease as it lies.' --off main-gear --orientation 'Stamped face outward.' --photo ph-grease-found --on 2026-03-05
 w strip "$reel" 'Press the yoke down, slide the pinion out of it, let the yoke rise slowly under the thumb, then lift it and its two springs off their posts. Nothing here is to be hurried.' --off pinion-old --off yoke --off yoke-springs --orientation 'Groove of the pinion to the plate. The springs are alike and go either way up.' --spring --caution 'Yoke springs: Two coils under load. Eye protection from here on. Local rules come first.' --on 2026-03-05
-w strip "$reel" 'Lift out the bridge, which the four screws of the cap had held, with the sleeve riveted in it and the dog on its post.' --off bridge --off sleeve --orientation 'Dog’s post towards the foot.' --on 2026-03-05
+w strip "$reel" 'Lift out the bridge, which the four screws of the cap had held, with the sleeve riveted in it and the dog on its post.' --off bridge --off sleeve --orientation 'Dog’s post towards the foot.' --spring --caution 'Dog spring: Broken as it is, its two parts can fly when the bridge comes away. A cloth over it, glasses on.' --on 2026-03-05
 w strip "$reel" 'Search the grease under the bridge with a magnet in a paper sleeve. The missing part of the dog spring was in it.' --found dog-spring-part --on 2026-03-05
 w strip "$reel" 'Unhook what is left of the dog spring, holding it down with a stick of wood as if it were whole, then lift the dog from its post.' --off dog-spring-old --off dog --orientation 'Nose of the dog to the ratchet, burr up.' --tool 'hook of 0.8 mm wire' --spring --caution 'Dog spring: Even broken, a hairpin can jump.' --on 2026-03-05
 w strip "$reel" 'Turn the free-spool lever to the middle and draw it with its cam.' --off lever --orientation 'Long end to the rim.' --on 2026-03-05
