@@ -10,7 +10,7 @@ namespace {
 using base::points;
 using document::Role;
 
-constexpr Length kPen = points(33.75);  // room for a hand
+constexpr Length kPen = points(30);  // room for a hand
 constexpr Length kRule = points(0.5);
 constexpr Length kUnderRule = points(3.75);
 

@@ -203,8 +203,7 @@ std::vector<document::Beside> receipt_margin(const Telling& telling, record::Sta
     margin.emplace_back(std::move(figure));
   }
   Text number = lead(telling, "receipt.number");
-  append_lines(number, job_number(telling));
-  append_lines(number, telling.words.say("receipt.number-on-tags"));
+  number.parts.emplace_back(Run{" " + job_number(telling)});
   margin.emplace_back(document::SideNote{std::move(number)});
   margin.emplace_back(bench_note(telling));
   margin.emplace_back(person_note(telling, person_key, person));

@@ -27,7 +27,7 @@ enum class Copy { owner, bench };
 /// Facts with labels of one width; a fact without words is left out.
 class ReceiptFacts {
  public:
-  explicit ReceiptFacts(const Telling& telling) : telling_(telling) { facts_.label_width = 72; }
+  explicit ReceiptFacts(const Telling& telling) : telling_(telling) { facts_.label_width = 60; }
 
   void add(const char* key, document::Text words);
   void add(const char* key, std::string words);
