@@ -23,8 +23,9 @@ base::Diagnostics add_pieces(Draft& draft, pugi::xml_node event, const char* nam
 
 Change life_event(LifeRequest request) {
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const pugi::xml_node event =
-        draft.add_with_id(draft.section("life"), "event", draft.free_id("le-" + request.title));
+    const auto id = draft.id_for(request.id, "le-" + request.title);
+    if (!id) return id.faults();
+    const pugi::xml_node event = draft.add_with_id(draft.section("life"), "event", *id);
     draft.add(event, "kind", request.kind);
     draft.add(event, "title", request.title);
     draft.add_if(event, "date-as-told", request.as_told);

@@ -9,6 +9,7 @@ namespace winchbook::app {
 
 /// Something that happened to the reel between its maker and this bench.
 struct LifeRequest {
+  std::string id;    ///< empty: made from the title
   std::string kind;  ///< "repair", "engraving", …
   std::string title;
   std::string as_told;  ///< the date in the teller's words

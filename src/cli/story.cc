@@ -56,6 +56,7 @@ void add_event_options(CLI::App& app, app::LifeRequest& event) {
       "--event", event.kind,
       "not the story but something that happened in its life: engraving, repair, damage, "
       "loss, storage, …; TEXT tells it, --title names it");
+  app.add_option("--id", event.id, "the event's id in the record; left out, made from its title");
   app.add_option("--date", event.date, "when, EDTF: 1962-08");
   app.add_option("--as-told", event.as_told, "when, in the teller's words");
   app.add_option("--by", event.by, "who did it");

@@ -566,6 +566,7 @@ class Teller:
                 "story",
                 "\n\n".join(sentence(p) for p in what),
                 event=event.text("kind"),
+                id=event.element.get("id"),
                 title=event.text("title"),
                 as_told=event.text("date-as-told"),
                 date=event.text("date"),
