@@ -23,8 +23,7 @@ constexpr Length kHoleRoom = points(21);
 constexpr Length kWritePitch = points(18);
 constexpr Length kWriteRule = points(0.5);
 constexpr Length kModule = points(3);
-constexpr Length kModuleOfCard = points(3.75);
-constexpr Length kQuiet = points(12);  // white beside a code: four of its smaller modules
+constexpr Length kQuiet = points(12);  // white round a code: four modules (ISO/IEC 18004)
 constexpr Length kBetween = points(3.75);
 
 /// One label while it is filled from the top.
@@ -44,7 +43,7 @@ class LabelSetter {
     // Words keep clear of the code beside them; under a number they have the whole width.
     const Length beside = coded ? inner_ - code.width - kQuiet : inner_;
     if (!label_.number.empty()) add_number(beside);
-    const Length foot_of_code = coded ? kOver + code.height : Length{};
+    const Length foot_of_code = coded ? kQuiet + code.height : Length{};
     if (!label_.number.empty()) y_ = std::max(y_, foot_of_code) + kBetween;
     const Length measure = label_.number.empty() ? beside : inner_;
     add_name(measure);
@@ -55,11 +54,11 @@ class LabelSetter {
       frame_.items.emplace_back(filled_box({left_, y_ - kWriteRule, measure, kWriteRule},
                                            setting_.style.ink2, kArtifact));
     }
-    if (coded) place(code, {left_ + inner_ - code.width, kOver}, frame_.items);
-    y_ = std::max(y_, foot_of_code);
-    foot_ = set_words(document::plain(label_.foot), Role::label, inner_, paragraph(), setting_);
+    if (coded) place(code, {left_ + inner_ - code.width, kQuiet}, frame_.items);
+    foot_ = set_words(document::plain(label_.foot), Role::label, measure, paragraph(), setting_);
     frame_.width = width_;
-    frame_.height = y_ + kBetween + foot_.height + kOver;
+    frame_.height =
+        std::max(y_ + kBetween + foot_.height + kOver, coded ? foot_of_code + kQuiet : Length{});
     return std::move(frame_);
   }
 
@@ -80,8 +79,7 @@ class LabelSetter {
 
   [[nodiscard]] Frame square_code() const {
     if (label_.qr_payload.empty()) return {};
-    const Length module = label_.number.empty() ? kModule : kModuleOfCard;
-    return set_square_code(label_.qr_payload, label_.qr_alternative, module, body_, setting_);
+    return set_square_code(label_.qr_payload, label_.qr_alternative, kModule, body_, setting_);
   }
 
   void add(const document::Text& words, Role role, Length measure) {

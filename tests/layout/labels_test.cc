@@ -109,9 +109,31 @@ TEST_CASE("a card's number is large, and gives way to its code rather than meet 
     for (const drawn::Shape& shape : drawn::shapes_in(set[0])) {
       if (shape.box.width() > 60 && shape.box.height() > 60) code_left = shape.box.left;
     }
-    // four modules of 4 points: the quiet zone of ISO/IEC 18004
+    // four modules of 3 points: the quiet zone of ISO/IEC 18004
     CHECK(digits->box.right <= code_left - 12);
     CHECK(code_left < 235.5);
+  }
+}
+
+TEST_CASE("nothing stands nearer to a square code than four of its modules") {
+  const drawn::Bench bench;
+  Labels labels;
+  Label crowded = bag(laid::words(8), 40);
+  crowded.qr_payload = "WB1B 7QM4XT29 1 BAG1";
+  crowded.foot = laid::words(20);
+  labels.labels = {crowded, step(12, laid::words(30))};
+  for (const layout::Frame& row : rows(labels, bench)) {
+    for (const drawn::Shape& shape : drawn::shapes_in(row)) {
+      if (shape.box.width() < 60 || shape.box.height() < 60) continue;
+      const drawn::Box clear{shape.box.left - 12, shape.box.top - 12, shape.box.right + 12,
+                             shape.box.foot + 12};
+      for (const drawn::Words& words : drawn::words_in(row, bench.fonts)) {
+        CAPTURE(words.text);
+        CHECK_FALSE(words.box.meets(clear, 0.01));
+      }
+      CHECK(clear.top >= -0.01);
+      CHECK(clear.foot <= to_points(row.height) + 0.01);
+    }
   }
 }
 
