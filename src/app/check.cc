@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "photo/jpeg.h"
+#include "photo/print_size.h"
 #include "recordfile/record_file.h"
 #include "seal/digest.h"
 
@@ -50,12 +51,24 @@ void compare(const record::Photo& photo, const photo::JpegFacts& facts, const st
 
 void check_original(const base::Files& files, const fs::path& folder, const record::Photo& photo,
                     Diagnostics& found) {
-  if (!photo.original || files.exists(folder / photo.original->file)) return;
-  found.push_back({base::Severity::warning,
-                   {},
-                   fmt::format("the original \"{}\" is not here", photo.original->file),
-                   "nothing is lost for printing; find it before the medium it is on is gone",
-                   "photo-original"});
+  if (!photo.original) return;
+  const fs::path path = folder / photo.original->file;
+  if (!files.exists(path)) {
+    found.push_back({base::Severity::warning,
+                     {},
+                     fmt::format("the original \"{}\" is not here", photo.original->file),
+                     "nothing is lost for printing; find it before the medium it is on is gone",
+                     "photo-original"});
+    return;
+  }
+  const auto bytes = files.read(path, photo::kMostCameraBytes);
+  if (bytes && seal::hex(seal::fingerprint(*bytes)) == photo.original->sha256) return;
+  found.push_back(
+      {base::Severity::warning,
+       {},
+       fmt::format("the original \"{}\" has changed since it was recorded", photo.original->file),
+       "nothing is lost for printing; bring it back from the camera or the backup",
+       "photo-original"});
 }
 
 }  // namespace
