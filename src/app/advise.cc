@@ -113,7 +113,9 @@ std::string flip_sentence(const Flip& flip, Course answer) {
 std::string reasons(const advice::Finding& finding, bool for_it) {
   std::string list;
   const base::Ratio nothing;
-  for (const advice::Reason& one : finding.reasons) {
+  std::vector<advice::Reason> heaviest_first = finding.reasons;
+  if (!for_it) std::reverse(heaviest_first.begin(), heaviest_first.end());
+  for (const advice::Reason& one : heaviest_first) {
     if ((one.counts > nothing) != for_it) continue;
     list += fmt::format("{}{}, {} of 100 against {}", list.empty() ? "" : "; ", spoken(one.matter),
                         one.points, one.other);

@@ -79,8 +79,11 @@ void say_courses(const Valued& valued, std::string& text) {
                         state_words(valued, one));
     if (one.from != assess::value::StateFrom::expected) continue;
     for (const auto note : estimate.notes) {
-      if (note != assess::value::Note::estimated_index)
+      using assess::value::Note;
+      if (note == Note::beyond || note == Note::alike || note == Note::far_beyond ||
+          note == Note::apart || note == Note::change_not_told) {
         text += fmt::format("    {}\n", note_words(estimate, note));
+      }
     }
   }
 }

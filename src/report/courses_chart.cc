@@ -1,5 +1,6 @@
 #include "report/courses_chart.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace winchbook::report {
@@ -78,6 +79,7 @@ std::string reason_words(const Telling& telling, const advice::Finding& finding,
         {{"matter", matter(telling, one.matter)}, {"points", one.points}, {"other", one.other}}));
   }
   if (list.empty()) return "";
+  if (!for_it) std::reverse(list.begin(), list.end());  // what weighs most first
   return telling.words.say(for_it ? "advice.reasons-for" : "advice.reasons-against",
                            {{"list", telling.words.list(list)}});
 }

@@ -102,16 +102,13 @@ document::ChartFigure sales_chart(const Telling& telling) {
   return {std::move(chart), std::move(alternative), document::Width::full};
 }
 
-document::Paragraph sales_chart_key(const Telling& telling) {
+document::SideNote sales_chart_key(const Telling& telling) {
   const Estimate& estimate = explained(telling);
   const char* key = estimate.method == Method::none ? "value.chart-key-none"
                     : !few(telling)                 ? "value.chart-key-bands"
                     : estimate.grid.empty()         ? "value.chart-key-sales"
                                                     : "value.chart-key-adjusted";
-  document::Paragraph said = telling.sentence(telling.words.say(key));
-  said.manner = document::ParagraphManner::note;
-  said.width = document::Width::main;
-  return said;
+  return {document::plain(telling.words.say(key))};
 }
 
 }  // namespace winchbook::report

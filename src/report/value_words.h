@@ -45,7 +45,7 @@ namespace winchbook::report {
 /// prices.
 [[nodiscard]] document::ChartFigure sales_chart(const Telling& telling);
 /// What its bars mean, for those who see it.
-[[nodiscard]] document::Paragraph sales_chart_key(const Telling& telling);
+[[nodiscard]] document::SideNote sales_chart_key(const Telling& telling);
 
 /// The four courses, each with its range and why; empty when there are too few sales for any.
 [[nodiscard]] std::optional<document::Table> courses_value_table(const Telling& telling);

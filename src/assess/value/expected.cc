@@ -38,7 +38,7 @@ State expected_state(const State& found, record::Course course, const knowledge:
     constexpr double kTens = 10;
     constexpr double kHundred = 100;
     const int points = find_score(courses.scores, name, "originality").points;
-    lost = kTens - (kTens - *lost) * points / kHundred;
+    if (points < kHundred) lost = kTens - (kTens - *lost) * points / kHundred;
   }
   return state;
 }

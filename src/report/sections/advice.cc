@@ -81,9 +81,10 @@ std::vector<document::Beside> ranking(const Telling& telling) {
 
 std::string decision(const Telling& telling, const record::Advice& advice) {
   if (!advice.chosen || !advice.chosen_by || !advice.chosen_on) return "";
-  return telling.words.say("advice.decision", {{"name", telling.name(*advice.chosen_by)},
-                                               {"course", course(telling, *advice.chosen)},
-                                               {"date", telling.words.date(*advice.chosen_on)}});
+  return telling.words.say("advice.decision",
+                           {{"name", telling.words.capitalised(telling.name(*advice.chosen_by))},
+                            {"course", course(telling, *advice.chosen)},
+                            {"date", telling.words.date(*advice.chosen_on)}});
 }
 
 }  // namespace

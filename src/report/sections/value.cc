@@ -9,16 +9,19 @@ namespace {
 
 using assess::value::Method;
 
+/// Whether there is a figure for some state.
+bool told(const Worth& worth) {
+  return std::any_of(worth.finding.estimates.begin(), worth.finding.estimates.end(),
+                     [](const assess::value::Estimate& one) { return one.method != Method::none; });
+}
+
 /// What would change the answer: of a refusal, how many sales are wanting.
 std::string change(const Telling& telling) {
   const Worth& worth = *telling.worth;
   const auto least = static_cast<std::size_t>(worth.rules.least);
   const std::size_t count = worth.finding.evidence.counted.size();
   if (count < least) return telling.words.say("value.change-few", {{"count", least - count}});
-  const bool told =
-      std::any_of(worth.finding.estimates.begin(), worth.finding.estimates.end(),
-                  [](const assess::value::Estimate& one) { return one.method != Method::none; });
-  return telling.words.say(told ? "value.change-told" : "value.change-refused");
+  return telling.words.say(told(worth) ? "value.change-told" : "value.change-refused");
 }
 
 /// Not an appraisal, and who is asked for one.
@@ -143,7 +146,7 @@ std::optional<document::Chapter> tell_value_note(const Telling& telling) {
                                      {"date", words.day(worth.question.as_of)},
                                      {"count", worth.finding.evidence.counted.size()}})};
   if (worth.finding.trial) sentences.push_back(trial_words(telling));
-  sentences.push_back(change(telling));
+  if (!told(worth)) sentences.push_back(change(telling));
   document::Paragraph said = telling.sentence(joined(sentences));
   said.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(said));

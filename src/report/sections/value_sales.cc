@@ -214,11 +214,13 @@ std::optional<document::Chapter> tell_value_sales(const Telling& telling) {
   }
   document::Paragraph said = telling.sentence(joined(sentences));
   said.manner = document::ParagraphManner::small;
+  if (!telling.worth->finding.evidence.counted.empty()) {
+    said.beside.emplace_back(sales_chart_key(telling));
+  }
   chapter.blocks.emplace_back(std::move(said));
   if (!telling.worth->finding.evidence.counted.empty()) {
     chapter.blocks.emplace_back(document::Subhead{telling.words.say("value.chart-title")});
     chapter.blocks.emplace_back(sales_chart(telling));
-    chapter.blocks.emplace_back(sales_chart_key(telling));
     chapter.blocks.emplace_back(sales_table(telling, estimate));
   }
   if (estimate.fit && !estimate.columns.empty()) {
