@@ -229,13 +229,25 @@ class NewestSales {
  private:
   void cut() {
     if (sales_.size() <= most_) return;
-    std::stable_sort(sales_.begin(), sales_.end(), [](const Sale& a, const Sale& b) {
-      return b.date.earliest() < a.date.earliest();
+    std::vector<std::pair<base::Day, std::size_t>> by_day;
+    by_day.reserve(sales_.size());
+    for (std::size_t i = 0; i < sales_.size(); ++i)
+      by_day.emplace_back(sales_[i].date.earliest().value_or(base::Day{}), i);
+    const auto last = by_day.begin() + static_cast<std::ptrdiff_t>(most_);
+    // The newest; of one day those that came first.
+    std::nth_element(by_day.begin(), last, by_day.end(), [](const auto& a, const auto& b) {
+      return a.first != b.first ? b.first < a.first : a.second < b.second;
     });
+    std::vector<bool> kept(sales_.size());
+    std::for_each(by_day.begin(), last, [&](const auto& one) { kept[one.second] = true; });
+    std::size_t to = 0;
+    for (std::size_t i = 0; i < sales_.size(); ++i) {
+      if (!kept[i]) continue;
+      if (to != i) sales_[to] = std::move(sales_[i]);
+      ++to;
+    }
     older_ += sales_.size() - most_;
-    sales_.erase(sales_.begin() + static_cast<std::ptrdiff_t>(most_), sales_.end());
-    std::stable_sort(sales_.begin(), sales_.end(),
-                     [](const Sale& a, const Sale& b) { return a.line < b.line; });
+    sales_.resize(most_);
   }
 
   std::size_t most_;
