@@ -273,6 +273,8 @@ ExclusionTerm term(assess::value::Note note) {
               "in these sales the traits follow from each other and cannot be told apart"};
     case Note::beyond:
       return {"beyond", "this reel lies beyond all the sales in a trait"};
+    case Note::silent_sales:
+      return {"silent-sales", "no sale tells it, so nothing was adjusted for it"};
     case Note::not_told:
       return {"not-told", "a trait of this reel is not determined and was not adjusted"};
     case Note::no_index:

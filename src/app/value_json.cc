@@ -61,6 +61,7 @@ Json estimate_of(const Estimate& estimate) {
           {"notes", notes_of(estimate)},
           {"beyond", traits_of(estimate.beyond)},
           {"alike", traits_of(estimate.alike)},
+          {"silent", traits_of(estimate.silent)},
           {"untold", traits_of(estimate.untold)}};
 }
 

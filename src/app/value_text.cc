@@ -43,6 +43,7 @@ std::string note_words(const Estimate& estimate, assess::value::Note note) {
   using assess::value::Note;
   const std::string about = traits(note == Note::beyond            ? estimate.beyond
                                    : note == Note::alike           ? estimate.alike
+                                   : note == Note::silent_sales    ? estimate.silent
                                    : note == Note::change_not_told ? estimate.untold
                                                                    : decltype(estimate.untold){});
   return term(note).spoken + (about.empty() ? "" : ": " + about);

@@ -93,6 +93,9 @@ std::string note_words(const Telling& telling, const Estimate& estimate, Note no
       return words.say("value.note.collinear");
     case Note::beyond:
       return words.say("value.note.beyond", {{"traits", trait_list(telling, estimate.beyond)}});
+    case Note::silent_sales:
+      return words.say("value.note.silent-sales",
+                       {{"traits", trait_list(telling, estimate.silent)}});
     case Note::not_told:
       return words.say("value.note.not-told");
     case Note::no_index:

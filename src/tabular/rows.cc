@@ -155,6 +155,10 @@ base::Result<Header> Header::read(const Row& row, std::string_view file,
   Header header;
   base::Diagnostics faults;
   const base::Location where{std::string(file), row.line, 0};
+  if (row.fields.size() == 1 && row.fields[0].find_first_of(";\t") != std::string::npos) {
+    return base::error_at(where, "the columns are not kept apart by commas",
+                          "save the table as CSV with commas", "table-columns");
+  }
   for (const std::string& field : row.fields) {
     std::string name = lowered(field);
     if (std::find(known.begin(), known.end(), name) == known.end()) {

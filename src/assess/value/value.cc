@@ -88,7 +88,11 @@ double compare_with_sales(const State& reel, const std::vector<Comparable>& coun
       continue;
     }
     const auto told = ends(counted, trait);
-    if (!told) continue;
+    if (!told) {
+      note(estimate, Note::silent_sales);
+      estimate.silent.push_back(trait);
+      continue;
+    }
     const double away = std::max(told->first - *reel[trait], *reel[trait] - told->second);
     if (away <= 0) continue;
     const bool alike = told->first == told->second;

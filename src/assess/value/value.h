@@ -89,6 +89,7 @@ enum class Note {
   collinear,        ///< traits follow from each other in these sales
   beyond,           ///< the reel lies beyond the sales in a trait
   not_told,         ///< the reel's own state is not known in a trait
+  silent_sales,     ///< no sale tells a trait of the reel: nothing was adjusted for it
   no_index,         ///< some prices were taken as they were
   estimated_index,  ///< some index figures were estimated
 };
@@ -102,7 +103,8 @@ struct Estimate {
   std::vector<Note> notes;
   std::vector<Trait> beyond;       ///< traits in which the reel lies beyond the sales
   std::vector<Trait> alike;        ///< traits in which all sales are alike and the reel differs
-  std::vector<Trait> untold;       ///< traits that a course changes and no sale tells
+  std::vector<Trait> silent;       ///< traits of the reel that no sale tells
+  std::vector<Trait> untold;       ///< traits that a course changes and the sales do not tell
   std::vector<AdjustedSale> grid;  ///< for a grid
   std::optional<Fit> fit;          ///< for a regression
   std::vector<Trait> columns;      ///< of it

@@ -337,6 +337,8 @@ TEST_CASE("a state that nobody has seen is told only where the sales tell the di
     one.state[Trait::working].reset();
   const Finding untold = value(question(), {state(), better}, sales, bare(), {better});
   CHECK(untold.estimates.at(1).method == Method::grid);  // seen: the doubt is noted
+  CHECK(has(untold.estimates.at(1), Note::silent_sales));
+  CHECK(untold.estimates.at(1).silent == std::vector<Trait>{Trait::working});
   CHECK(untold.expected.at(0).method == Method::none);
   CHECK(untold.expected.at(0).untold == std::vector<Trait>{Trait::working});
   CHECK(has(untold.expected.at(0), Note::change_not_told));
