@@ -47,8 +47,7 @@ class StepSetter {
     slice_.beside = set_beside(step_.beside, body_, setting_);
     for (SideItem& item : slice_.beside)
       item.drop += kOver;
-    slice_.level_with_margin =
-        !step_.beside.empty() && std::holds_alternative<document::Caution>(step_.beside.front());
+    slice_.level_with_margin = !step_.beside.empty();
     put_number();
     const Length words = put_words();
     const Length foot = std::max(put_boxes(), put_facts(words));

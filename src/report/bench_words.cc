@@ -16,9 +16,11 @@ using assess::strip::Spring;
 
 constexpr double kPoundForce = 4.4482216152605;  // N
 constexpr double kKilogramForce = 9.80665;       // N
+constexpr double kFullPlot = 150;                // points
+constexpr double kSmallPlot = 81;
 
 std::string span_words(const Telling& telling, const Span& span, double unit, int places) {
-  const std::string low = number_words(telling, span.low / unit, places);
+  std::string low = number_words(telling, span.low / unit, places);
   const std::string high = number_words(telling, span.high / unit, places);
   if (low == high) return low;
   return telling.words.say("range", {{"low", low}, {"high", high}});
@@ -55,7 +57,7 @@ std::string across(const Telling& telling, const char* key, double diameter) {
   return telling.words.say(key, {{"diameter", number_words(telling, diameter, 1)}});
 }
 
-document::CurveChart curve_of(const Telling& telling, const RecordedDrag& drag) {
+document::CurveChart curve_of(const Telling& telling, const RecordedDrag& drag, ChartSize size) {
   document::CurveChart curve;
   curve.title = telling.words.say("drag.chart.title");
   curve.unit = telling.words.say("drag.chart.unit");
@@ -71,7 +73,9 @@ document::CurveChart curve_of(const Telling& telling, const RecordedDrag& drag) 
                  {0.5, telling.words.say("drag.chart.half")},
                  {0.75, telling.words.say("drag.chart.quarter")}};
   curve.from_nought = true;
-  if (drag.finding.setting) {
+  const bool full = size == ChartSize::full;
+  curve.height = full ? kFullPlot : kSmallPlot;
+  if (full && drag.finding.setting) {
     const Span share = *drag.finding.setting;
     curve.levels = {
         {share.low, telling.words.say("drag.chart.quarter-of-line",
@@ -79,10 +83,11 @@ document::CurveChart curve_of(const Telling& telling, const RecordedDrag& drag) 
         {share.high, telling.words.say("drag.chart.third-of-line",
                                        {{"force", newtons_words(telling, share.high)}})}};
   }
-  curve.below = document::plain(telling.words.say(
-      "drag.chart.key", {{"setting", newtons_words(telling, *drag.setting)},
-                         {"low", number_words(telling, drag.friction.low, 2)},
-                         {"high", number_words(telling, drag.friction.high, 2)}}));
+  curve.below =
+      document::plain(telling.words.say(full ? "drag.chart.key" : "drag.chart.key-short",
+                                        {{"setting", newtons_words(telling, *drag.setting)},
+                                         {"low", number_words(telling, drag.friction.low, 2)},
+                                         {"high", number_words(telling, drag.friction.high, 2)}}));
   return curve;
 }
 
@@ -181,11 +186,10 @@ bool has_drag(const Telling& telling) {
          brake == Brake::rear_drag;
 }
 
-std::optional<document::ChartFigure> drag_chart(const Telling& telling, double height) {
+std::optional<document::ChartFigure> drag_chart(const Telling& telling, ChartSize size) {
   if (telling.recorded == nullptr || !telling.recorded->drag.lacking.empty()) return std::nullopt;
   const RecordedDrag& drag = telling.recorded->drag;
-  document::CurveChart curve = curve_of(telling, drag);
-  curve.height = height;
+  document::CurveChart curve = curve_of(telling, drag, size);
   const Pull& full = drag.curve.front();
   const Pull& empty = drag.curve.back();
   document::ChartFigure figure{std::move(curve), ""};
@@ -194,7 +198,7 @@ std::optional<document::ChartFigure> drag_chart(const Telling& telling, double h
                                  {"full", pull_words(telling, whole(full))},
                                  {"at_empty", newtons_words(telling, middle(empty.pressure))},
                                  {"empty", pull_words(telling, whole(empty))}});
-  if (drag.finding.setting) {
+  if (size == ChartSize::full && drag.finding.setting) {
     figure.alternative +=
         " " + telling.words.say("drag.chart.alternative-share",
                                 {{"share", pull_words(telling, *drag.finding.setting)}});
@@ -231,6 +235,13 @@ std::string share_words(const Telling& telling) {
   }
   sentences.push_back(telling.words.say("drag.share-caveat"));
   return joined(sentences);
+}
+
+std::string short_share_words(const Telling& telling) {
+  if (telling.recorded == nullptr || !telling.recorded->drag.finding.setting) return "";
+  return telling.words.say(
+      "drag.share-short",
+      {{"share", pull_words(telling, *telling.recorded->drag.finding.setting)}});
 }
 
 }  // namespace winchbook::report

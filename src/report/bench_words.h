@@ -39,13 +39,17 @@ namespace winchbook::report {
 /// Whether the reel has a drag at all: by its brake, or by what was written down.
 [[nodiscard]] bool has_drag(const Telling& telling);
 /// The curve of the pull at the line over the spool's fill, with the range in which it may lie.
-/// Nothing where a measure is missing.
+/// Nothing where a measure is missing. A small one is for a card: without the line's strength, and
+/// with fewer words.
+enum class ChartSize { full, small };
 [[nodiscard]] std::optional<document::ChartFigure> drag_chart(const Telling& telling,
-                                                              double height);
+                                                              ChartSize size);
 /// Which measures are missing for the curve, in a sentence; empty when none is.
 [[nodiscard]] std::string lacking_words(const Telling& telling);
 /// The share of the line's strength within which drags are set, beside this one's setting, and why
 /// that is no rule; empty when the line's strength is not known.
 [[nodiscard]] std::string share_words(const Telling& telling);
+/// The same in one sentence, without the setting.
+[[nodiscard]] std::string short_share_words(const Telling& telling);
 
 }  // namespace winchbook::report

@@ -6,32 +6,33 @@
 #include "report/care_words.h"
 
 namespace winchbook::report {
-namespace {
 
-/// The bench's own flags of hazards in its own words; what only materials and dates say, short.
-std::vector<document::Caution> hazards_of(const Telling& telling, knowledge::Matters where) {
+std::vector<document::Caution> hazards_open(const Telling& telling) {
   std::vector<document::Caution> cautions;
-  for (ToldFlag& flag : flags_told(telling, {where})) {
+  for (ToldFlag& flag : flags_told(telling, {knowledge::Matters::open})) {
     if (flag.written && !flag.legal)
       cautions.push_back({telling.words.capitalised(flag.name), std::move(flag.words)});
   }
-  auto more = flag_cautions(telling, {where});
+  auto more = flag_cautions(telling, {knowledge::Matters::open});
   std::move(more.begin(), more.end(), std::back_inserter(cautions));
   return cautions;
 }
 
-}  // namespace
-
-std::vector<document::Caution> hazards(const Telling& telling, Hazards where) {
-  switch (where) {
-    case Hazards::open:
-      return hazards_of(telling, knowledge::Matters::open);
-    case Hazards::use:
-      return hazards_of(telling, knowledge::Matters::use);
-    case Hazards::keep:
-      break;
+std::vector<document::Caution> hazards_on_card(const Telling& telling, bool on_the_water) {
+  using knowledge::Matters;
+  const Matters where = on_the_water ? Matters::use : Matters::keep;
+  std::vector<std::string> names;
+  for (const ToldFlag& flag : flags_told(telling, {where})) {
+    if (flag.written && !flag.legal) names.push_back(flag.name);
   }
-  return hazards_of(telling, knowledge::Matters::keep);
+  std::vector<document::Caution> cautions = flag_cautions(telling, {where});
+  if (!names.empty()) {
+    const std::string listed = telling.words.capitalised(telling.words.list(names));
+    cautions.push_back(
+        {telling.words.say("care-card.flags"),
+         document::plain(telling.words.say("care-card.flags-are", {{"names", listed}}))});
+  }
+  return cautions;
 }
 
 }  // namespace winchbook::report

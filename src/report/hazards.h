@@ -7,11 +7,11 @@
 
 namespace winchbook::report {
 
-/// Where a hazard matters: under the screwdriver, on the water, on the shelf.
-enum class Hazards { open, use, keep };
-
-/// What to beware of there, as cautions of a few words: the bench's own flags and cautions, and
-/// what materials and dates add to them.
-[[nodiscard]] std::vector<document::Caution> hazards(const Telling& telling, Hazards where);
+/// What to beware of under the screwdriver: the bench's own flags in its own words, then what only
+/// materials and dates say, in a few.
+[[nodiscard]] std::vector<document::Caution> hazards_open(const Telling& telling);
+/// The same for a card, on the water or on the shelf: the bench's flags by their names alone.
+[[nodiscard]] std::vector<document::Caution> hazards_on_card(const Telling& telling,
+                                                             bool on_the_water);
 
 }  // namespace winchbook::report

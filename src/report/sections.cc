@@ -51,7 +51,6 @@ constexpr std::array kSections{
     SectionRow{"bench-assembly", tell_bench_assembly},
     SectionRow{"bench-drag", tell_bench_drag},
     SectionRow{"bench-tests", tell_bench_tests},
-    SectionRow{"bench-notes", tell_bench_notes},
     SectionRow{"care-card", tell_care_card},
 };
 

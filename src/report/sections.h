@@ -83,10 +83,8 @@ std::optional<document::Chapter> tell_bench_sheet(const Telling& telling);
 std::optional<document::Chapter> tell_bench_assembly(const Telling& telling);
 /// Seats, the stack in its order, the faces that rub, and the curve.
 std::optional<document::Chapter> tell_bench_drag(const Telling& telling);
-/// Tests to make, with room to write before and after.
+/// Tests to make, with room to write before and after, and ruled lines for a pencil.
 std::optional<document::Chapter> tell_bench_tests(const Telling& telling);
-/// Ruled lines for a pencil.
-std::optional<document::Chapter> tell_bench_notes(const Telling& telling);
 /// The card for the tackle box, or for the shelf of a reel that is not fished.
 std::optional<document::Chapter> tell_care_card(const Telling& telling);
 

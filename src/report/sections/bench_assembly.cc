@@ -70,7 +70,7 @@ document::Table backwards(const Telling& telling, const Finding& finding) {
   document::Table table;
   table.width = document::Width::main;
   table.columns = {
-      {Align::numbers, 18}, {Align::words, 0, true}, {Align::words, 57}, {Align::words, 18}};
+      {Align::numbers, 24}, {Align::words, 0, true}, {Align::words, 57}, {Align::words, 18}};
   document::Row head;
   for (const char* key : {"bench-assembly.head.step", "bench-assembly.head.parts",
                           "bench-assembly.head.lubricant", "bench-assembly.head.in"}) {

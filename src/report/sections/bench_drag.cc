@@ -16,8 +16,6 @@ using document::Column;
 using document::Run;
 using document::Text;
 
-constexpr double kCurve = 150;  // points
-
 std::string millimetres(const Telling& telling, const std::optional<base::Millimetres>& size) {
   return size ? telling.words.number(size->value) : "";
 }
@@ -38,9 +36,9 @@ document::Row head_of(const Telling& telling, std::initializer_list<const char*>
 std::optional<document::Table> seats(const Telling& telling) {
   document::Table table;
   table.columns = {{Column::Align::words, 0, true},
-                   {Column::Align::numbers, 45},
-                   {Column::Align::numbers, 45},
-                   {Column::Align::numbers, 45}};
+                   {Column::Align::numbers, 36},
+                   {Column::Align::numbers, 42},
+                   {Column::Align::numbers, 36}};
   table.width = document::Width::main;
   table.dashed = true;
   table.title = telling.words.say("bench-drag.seats");
@@ -58,24 +56,20 @@ std::optional<document::Table> seats(const Telling& telling) {
                                                  {{"name", piece->name}, {"count", piece->count}})
                              : piece->name),
         .bold = true});
+    const auto add = [&](const char* key, const Text& said) {
+      if (said.empty()) return;
+      name.parts.emplace_back(document::LineEnd{});
+      name.parts.emplace_back(Run{.text = telling.words.say(key) + " ", .bold = true});
+      append(name, said);
+    };
+    add("bench-drag.from", document::plain(donor_words(telling, *piece)));
+    add("bench-drag.adapted", telling.text(fitting.adaptation));
+    add("bench-drag.seat-note", telling.text(fitting.seat->note));
     row.cells = {{std::move(name)},
                  {document::plain(millimetres(telling, fitting.seat->bore))},
                  {document::plain(millimetres(telling, fitting.seat->outside))},
                  {document::plain(millimetres(telling, fitting.seat->depth))}};
     table.rows.push_back(std::move(row));
-    Text words =
-        document::with_lead(telling.words.say("bench-drag.from"), donor_words(telling, *piece));
-    const auto add = [&](const char* key, const record::Words& said) {
-      if (said.empty()) return;
-      words.parts.emplace_back(document::LineEnd{});
-      words.parts.emplace_back(Run{.text = telling.words.say(key) + " ", .bold = true});
-      append(words, telling.text(said));
-    };
-    add("bench-drag.adapted", fitting.adaptation);
-    add("bench-drag.seat-note", fitting.seat->note);
-    document::Row below;
-    below.cells = {{std::move(words), static_cast<int>(table.columns.size())}};
-    table.rows.push_back(std::move(below));
   }
   if (table.rows.empty()) return std::nullopt;
   table.summary = telling.words.say("bench-drag.seats-summary");
@@ -152,7 +146,7 @@ document::Table stack(const Telling& telling, const RecordedDrag& drag) {
 }
 
 std::string span(const Telling& telling, const assess::fitting::Span& newtons) {
-  const std::string low = number_words(telling, newtons.low, 1);
+  std::string low = number_words(telling, newtons.low, 1);
   const std::string high = number_words(telling, newtons.high, 1);
   return low == high ? low : telling.words.say("test.range", {{"low", low}, {"high", high}});
 }
@@ -217,7 +211,7 @@ std::optional<Chapter> tell_bench_drag(const Telling& telling) {
   if (seated) chapter.blocks.emplace_back(std::move(*seated));
   if (!has_drag(telling)) return chapter;
   if (!drag.stack.empty()) chapter.blocks.emplace_back(stack(telling, drag));
-  if (auto chart = drag_chart(telling, kCurve)) {
+  if (auto chart = drag_chart(telling, ChartSize::full)) {
     chapter.blocks.emplace_back(std::move(*chart));
     chapter.blocks.emplace_back(pulls(telling, drag));
   }

@@ -94,7 +94,7 @@ document::Facts what_it_is(const Telling& telling) {
 /// What holds for every reel, and the hazards of this one in the margin.
 void add_rules(const Telling& telling, Chapter& chapter) {
   Subhead head{telling.words.say("bench-sheet.before")};
-  for (document::Caution& caution : hazards(telling, Hazards::open))
+  for (document::Caution& caution : hazards_open(telling))
     head.beside.emplace_back(std::move(caution));
   chapter.blocks.emplace_back(std::move(head));
   document::List rules;

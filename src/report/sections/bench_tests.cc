@@ -12,7 +12,7 @@ using document::Chapter;
 using document::Column;
 
 constexpr double kRoomForPencil = 22.5;
-constexpr int kLines = 10;
+constexpr int kLines = 8;
 
 struct StandardTest {
   const char* key;
@@ -79,13 +79,8 @@ std::optional<Chapter> tell_bench_tests(const Telling& telling) {
   Chapter chapter = telling.chapter("bench-tests");
   chapter.stand_first = telling.words.say("bench-tests.answer");
   chapter.blocks.emplace_back(tests(telling));
-  return chapter;
-}
-
-std::optional<Chapter> tell_bench_notes(const Telling& telling) {
-  Chapter chapter = telling.chapter("bench-notes");
   document::RuledLines lines;
-  lines.labels = {telling.words.say("bench-notes.pencil")};
+  lines.labels = {telling.words.say("bench-tests.pencil")};
   lines.lines_each = kLines;
   chapter.blocks.emplace_back(std::move(lines));
   return chapter;

@@ -4,6 +4,7 @@
 
 #include "report/bench_words.h"
 #include "report/bench_work.h"
+#include "report/care_words.h"
 #include "report/hazards.h"
 #include "report/ledger_words.h"
 #include "report/sections.h"
@@ -21,7 +22,6 @@ using document::Subhead;
 using document::Text;
 using knowledge::Lubricant;
 
-constexpr double kCurve = 84;   // points
 constexpr double kLabels = 66;  // points
 
 /// One panel of the folded sheet: short blocks under subheads.
@@ -123,7 +123,7 @@ std::string load_limit(const Telling& telling) {
           safe ? "care-card.limit" : "care-card.limit-untested",
           {{"test", test.what},
            {"limit", newtons_words(telling, test.after.load_limit->value.approximate())}}));
-    } else if (safe && test.unit == "N" && test.after.reading) {
+    } else if (safe && test.unit == "N" && test.after.reading && !test.after.reading_high) {
       sentences.push_back(telling.words.say(
           "care-card.tried",
           {{"test", test.what}, {"result", test_reading(telling, test.after, test.unit)}}));
@@ -164,9 +164,9 @@ Panel curve_panel(const Telling& telling) {
   Panel panel(telling);
   if (!has_drag(telling)) return panel;
   panel.head("care-card.curve");
-  if (auto chart = drag_chart(telling, kCurve)) panel.add(std::move(*chart));
+  if (auto chart = drag_chart(telling, ChartSize::small)) panel.add(std::move(*chart));
   panel.say(lacking_words(telling));
-  panel.say(share_words(telling));
+  panel.say(short_share_words(telling));
   return panel;
 }
 
@@ -209,17 +209,18 @@ std::string must_stay(const Telling& telling) {
   }
   for (const record::LifeEvent& event : telling.record.life)
     add(event.must_stay);
-  std::vector<std::string> names;
+  std::string names;
   for (const record::PieceId& piece : pieces)
-    names.push_back(telling.piece_name(piece));
-  return names.empty() ? "" : telling.words.capitalised(telling.words.list(names)) + ".";
+    names += (names.empty() ? "" : "; ") + telling.piece_name(piece);
+  return names.empty() ? "" : telling.words.capitalised(names) + ".";
 }
 
 std::string bags(const Telling& telling) {
   if (!telling.visit.hand_back || telling.visit.hand_back->bags.empty()) return "";
-  return telling.words.say("care-card.bags-are",
-                           {{"count", telling.visit.hand_back->bags.size()},
-                            {"bags", telling.words.list(telling.visit.hand_back->bags)}});
+  return telling.words.say(
+      "care-card.bags-are",
+      {{"count", telling.visit.hand_back->bags.size()},
+       {"bags", telling.words.capitalised(telling.words.list(telling.visit.hand_back->bags))}});
 }
 
 void say_keeping(const Telling& telling, Panel& panel) {
@@ -228,9 +229,7 @@ void say_keeping(const Telling& telling, Panel& panel) {
     panel.fact("care-card.original", ledger_answer(telling, last->originality));
   panel.fact("care-card.stays", must_stay(telling));
   panel.fact("care-card.bags", bags(telling));
-  if (telling.visit.next_service)
-    panel.fact("care-card.service",
-               telling.words.capitalised(telling.words.date(*telling.visit.next_service)));
+  panel.fact("care-card.service", next_service_words(telling));
   if (telling.visit.review_by)
     panel.fact("care-card.review",
                telling.words.capitalised(telling.words.date(*telling.visit.review_by)));
@@ -251,7 +250,7 @@ Panel never_panel(const Telling& telling) {
         document::plain(telling.words.say("care-card.unsafe-is", {{"fault", fault.name}}))});
   }
   const bool fish = telling.recorded->use == Use::fish;
-  for (document::Caution& caution : hazards(telling, fish ? Hazards::use : Hazards::keep))
+  for (document::Caution& caution : hazards_on_card(telling, fish))
     panel.add(std::move(caution));
   panel.say(telling.words.say(fish ? "care-card.never-fish" : "care-card.never-shelf"));
   return panel;
@@ -287,7 +286,7 @@ std::optional<Chapter> tell_care_card(const Telling& telling) {
       above.right = originals.take();
     } else {
       auto more = originals.take();
-      std::move(more.begin(), more.end(), std::back_inserter(below.left));
+      std::move(more.begin(), more.end(), std::back_inserter(below.right));
     }
   } else {
     upkeep.say(care_of(telling).fish);
