@@ -6,6 +6,8 @@
 #include <utility>
 #include <variant>
 
+#include "app/named_people.h"
+
 namespace winchbook::app {
 namespace {
 
@@ -20,8 +22,10 @@ constexpr const char* kNotes = "urn:winchbook:bench-notes:1";
 std::string without_people(const Record& record, const record::Words& words) {
   std::string text;
   for (const record::Run& run : words.runs) {
-    if (const auto* plain = std::get_if<record::Plain>(&run)) text += plain->words;
-    if (const auto* stressed = std::get_if<record::Emphasis>(&run)) text += stressed->words;
+    if (const auto* plain = std::get_if<record::Plain>(&run))
+      text += without_names(record, plain->words);
+    if (const auto* stressed = std::get_if<record::Emphasis>(&run))
+      text += without_names(record, stressed->words);
     if (const auto* person = std::get_if<record::PersonMention>(&run)) {
       const record::Person* found = record::find(record, person->person);
       text += found == nullptr ? "somebody" : found->stand_in;
@@ -47,10 +51,10 @@ std::string material_in(const Record& record, const PlaceId& place) {
 std::string substitute(const Record& record, const Fitting& fitting) {
   const record::Piece* piece = record::find(record, fitting.piece);
   if (piece == nullptr) return {};
-  std::string text = piece->name;
+  std::string text = without_names(record, piece->name);
   if (piece->donor) {
     const record::Donor* donor = record::find(record, *piece->donor);
-    if (donor != nullptr) text += ": " + donor->name;
+    if (donor != nullptr) text += ": " + without_names(record, donor->name);
   }
   if (!piece->maker_name.empty()) text += ", by " + piece->maker_name;
   if (!fitting.adaptation.empty()) text += "; " + without_people(record, fitting.adaptation);
@@ -76,7 +80,7 @@ void add_step(Draft& draft, pugi::xml_node strip_down, const Record& earlier,
   for (const std::string& part : parts)
     draft.add_ref(added, "piece", part);
   draft.add_words(added, "orientation", without_people(earlier, step.orientation));
-  draft.add_if(added, "tool", step.tool);
+  draft.add_if(added, "tool", without_names(earlier, step.tool));
   if (step.spring_loose) draft.add(added, "spring-loose", "yes");
   if (!step.caution) return;
   const pugi::xml_node caution = draft.add(added, "caution");
@@ -117,7 +121,8 @@ std::string add_filled_place(Draft& draft, const record::Place& place,
 std::vector<std::string> take_over(Draft& draft, const Record& earlier, pugi::xml_node visit) {
   std::vector<std::string> notes;
   std::map<PieceId, std::string> taken;  // every piece that sat in a place to the new one there
-  for (const record::Place& place : earlier.places) {
+  for (record::Place place : earlier.places) {
+    place.name = without_names(earlier, place.name);
     const std::string piece = add_filled_place(draft, place, material_in(earlier, place.id));
     for (const Fitting& fitting : earlier.fittings) {
       if (fitting.place != place.id) continue;

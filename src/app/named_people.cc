@@ -73,4 +73,43 @@ std::vector<NamedStretch> name_people(const record::Record& record, std::string_
   return stretches;
 }
 
+namespace {
+
+/// Every word of every full name, but those of the maker's and "and" or "of".
+std::vector<std::string> words_of_names(const record::Record& record) {
+  constexpr std::size_t kShortest = 3;
+  std::vector<std::string> words;
+  for (const record::Person& person : record.people) {
+    const std::string* full = record::told(person.name);
+    std::string_view rest = full == nullptr ? std::string_view() : *full;
+    while (!rest.empty()) {
+      const std::size_t end = std::min(rest.find(' '), rest.size());
+      std::string word(rest.substr(0, end));
+      rest.remove_prefix(std::min(end + 1, rest.size()));
+      const bool of_maker = record.reel.maker.name.find(word) != std::string::npos;
+      if (word.size() >= kShortest && !of_maker &&
+          std::isupper(static_cast<unsigned char>(word[0])))
+        words.push_back(std::move(word));
+    }
+  }
+  return words;
+}
+
+}  // namespace
+
+std::string without_names(const record::Record& record, std::string_view text) {
+  std::string out;
+  for (const NamedStretch& stretch : name_people(record, text)) {
+    const record::Person* person =
+        stretch.person.empty() ? nullptr : record::find(record, stretch.person);
+    out += person == nullptr ? stretch.words : person->stand_in;
+  }
+  for (const std::string& word : words_of_names(record)) {
+    for (std::size_t at = out.find(word); at != std::string::npos; at = out.find(word, at + 1)) {
+      if (stands_alone(out, at, word.size())) out.replace(at, word.size(), "…");
+    }
+  }
+  return out;
+}
+
 }  // namespace winchbook::app

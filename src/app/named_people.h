@@ -20,4 +20,8 @@ struct NamedStretch {
 [[nodiscard]] std::vector<NamedStretch> name_people(const record::Record& record,
                                                     std::string_view text);
 
+/// The text in which nobody is named: people by their stand-ins, and what is left of their names (a
+/// family's name that several share) by an ellipsis. Words of the maker's name stay.
+[[nodiscard]] std::string without_names(const record::Record& record, std::string_view text);
+
 }  // namespace winchbook::app
