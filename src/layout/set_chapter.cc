@@ -197,7 +197,7 @@ class BlockSetter {
     slice.full = true;
     slice.at_foot = true;
     slice.frame = set_signatures(block, section_, setting_);
-    slices_.start_block(setting_.style.line);
+    // It stands by the foot, not on the grid.
     slices_.add(std::move(slice));
   }
 

@@ -10,7 +10,8 @@ namespace {
 using base::points;
 using document::Role;
 
-constexpr Length kPen = points(30);  // room for a hand
+constexpr Length kPen = points(30);    // room for a hand
+constexpr Length kOver = points(7.5);  // clear of what it is signed for
 constexpr Length kRule = points(0.5);
 constexpr Length kUnderRule = points(3.75);
 
@@ -32,12 +33,12 @@ Frame set_signatures(const document::Signatures& signatures, TagId parent, const
   };
   Frame frame;
   frame.width = style.frame_width();
-  Length top;
+  Length top = kOver;
   if (!signatures.above.empty()) {
     const Frame above =
         set_words(signatures.above, Role::small_reading, style.frame_width(), paragraph(), setting);
-    place(above, {}, frame.items);
-    top = above.height;
+    place(above, {{}, top}, frame.items);
+    top += above.height;
   }
   const Length column = (style.side - style.gutter) / 2;
   const Length half = style.side + style.gutter + column + style.gutter;

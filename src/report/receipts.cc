@@ -39,7 +39,7 @@ void append_told(Text& text, const std::optional<record::MaybeText>& words) {
 document::SideNote bench_note(const Telling& telling) {
   const record::Bench& bench = telling.record.bench;
   Text text = lead(telling, "receipt.bench");
-  append_lines(text, bench.name);
+  text.parts.emplace_back(Run{" " + bench.name});
   append_lines(text, bench.address.empty() ? bench.place : bench.address);
   append_lines(text, bench.contact);
   return {std::move(text)};
@@ -85,8 +85,9 @@ document::SideNote person_note(const Telling& telling, const char* key,
                                const std::optional<record::PersonId>& person) {
   Text text = lead(telling, key);
   const record::Person* known = person ? find(telling.record, *person) : nullptr;
-  append_lines(
-      text, known != nullptr ? telling.name(known->id) : telling.words.say("receipt.nobody-named"));
+  text.parts.emplace_back(
+      Run{" " + (known != nullptr ? telling.name(known->id)
+                                  : telling.words.say("receipt.nobody-named"))});
   if (known != nullptr) {
     append_told(text, known->address);
     append_told(text, known->contact);
