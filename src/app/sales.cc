@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <istream>
 #include <optional>
 #include <utility>
 
@@ -320,12 +321,23 @@ base::Diagnostics walk_xml(const World& world, const std::filesystem::path& path
   return std::move(faults).done(path.string());
 }
 
+/// Whether XML begins here: behind a byte-order mark and white space there is a "<".
+bool begins_with_element(std::istream& in) {
+  for (const int mark : {0xEF, 0xBB, 0xBF}) {
+    if (in.peek() != mark) break;
+    static_cast<void>(in.get());
+  }
+  in >> std::ws;
+  return in.peek() == '<';
+}
+
 base::Diagnostics walk(const World& world, const std::filesystem::path& file,
                        const base::Day& today, const WantsSale& wants, const TakeSale& take) {
+  const auto sniffed = world.files.open(file);
+  if (!sniffed) return sniffed.faults();
+  if (begins_with_element(**sniffed)) return walk_xml(world, file, today, wants, take);
   const auto stream = world.files.open(file);
   if (!stream) return stream.faults();
-  const int first = (*stream)->peek();
-  if (first == '<') return walk_xml(world, file, today, wants, take);
   return walk_csv(**stream, file.string(), today, wants, take);
 }
 

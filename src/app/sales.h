@@ -30,9 +30,9 @@ struct SalesRead {
   std::size_t older = 0;  ///< wanted too, but older than those that were kept
 };
 
-/// Reads a sales file row by row: CSV, or XML by `schemas/sales-1.xsd`, told apart by the first
-/// byte. Rows that are wanted are read whole, and what is wrong in them is told with its line (a
-/// hundred at most, then how many more). A date after `today` is a fault. Of more than `most`
+/// Reads a sales file row by row: CSV, or XML by `schemas/sales-1.xsd`, told apart by how
+/// they begin. Rows that are wanted are read whole, and what is wrong in them is told with its line
+/// (a hundred at most, then how many more). A date after `today` is a fault. Of more than `most`
 /// wanted sales the newest are kept, so that memory does not grow with the file.
 [[nodiscard]] base::Result<SalesRead> read_sales(const World& world,
                                                  const std::filesystem::path& file,
