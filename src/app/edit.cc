@@ -93,11 +93,11 @@ base::Result<Edited> edit(const World& world, const EditRequest& request, const 
   if (!said) return said.faults();
   const std::vector<xml::Splice> splices = draft->splices();
   Edited edited{record, std::move(said.value().sentence), std::move(said.value().warnings), {}};
-  if (splices.empty()) {
+  const std::string after = xml::spliced(loaded->bytes, splices);
+  if (after == loaded->bytes) {
     edited.sentence = "nothing to change: the record says so already";
     return edited;
   }
-  const std::string after = xml::spliced(loaded->bytes, splices);
   auto looked_over = recordfile::read_bytes(loaded->file, after, *schema);
   if (!looked_over) return refused(looked_over.faults());
   add_new_doubts(loaded->warnings, looked_over->warnings, edited.warnings);
