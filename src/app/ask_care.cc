@@ -137,9 +137,10 @@ std::string sentence(const CareQuestion& asked, const Objection& objection) {
           method, judged.substance->name, names);
     case Because::captive:
       return fmt::format(
-          "{}: {} is under load in it and is not off ({}): what has captive or "
-          "moving pieces is taken apart before the bath",
-          method, other_name(asked.record, judged), names);
+          "{}: {} not off, with a spring under load ({}): what has captive or moving "
+          "pieces is taken apart before the bath",
+          method, names + (objection.pieces.size() == 1 ? " is" : " are"),
+          other_name(asked.record, judged));
     case Because::joined:
       return fmt::format("{}: {}, of {}, is not off and goes in with {}. {}", method,
                          other_name(asked.record, judged), judged.substance->name, names,

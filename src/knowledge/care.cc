@@ -58,6 +58,7 @@ Found longest_at(const std::vector<Row>& rows, const std::vector<StampWord>& wor
   Found found;
   for (std::size_t row = 0; row < rows.size(); ++row) {
     for (const std::string& form : rows[row].forms) {
+      if (!form.starts_with(words[at].folded)) continue;  // most end here
       const std::size_t length = phrase_at(words, at, form);
       if (length > found.length) found = {row, length};
     }

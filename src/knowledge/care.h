@@ -87,6 +87,7 @@ struct FlagTrigger {
   std::vector<std::string> kinds;     ///< of reel
   std::vector<std::string> brakes;
   std::vector<std::string> line;         ///< phrases in the advice on the line, folded
+  bool no_line = false;                  ///< no advice on the line is written
   bool content = false;                  ///< it came with the reel and is no part of it
   bool captive_spring = false;           ///< a spring under load sits in its place
   bool custody_gap = false;              ///< nobody knows who had it for a while

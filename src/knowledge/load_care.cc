@@ -128,6 +128,7 @@ FlagTrigger trigger_from(pugi::xml_node node) {
   trigger.kinds = words_of(node, "kinds");
   trigger.brakes = words_of(node, "brakes");
   trigger.line = phrases_of(node, "line");
+  trigger.no_line = yes(node.attribute("no-line"));
   trigger.content = yes(node.attribute("content"));
   trigger.captive_spring = yes(node.attribute("captive-spring"));
   trigger.custody_gap = yes(node.attribute("custody-gap"));

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <map>
 #include <utility>
 #include <variant>
 
@@ -58,7 +59,16 @@ class Watch {
  public:
   Watch(const record::Record& record, const record::Visit& visit, const CareTable& table,
         const Made& reel)
-      : record_(record), visit_(visit), table_(table), reel_(reel) {}
+      : record_(record), visit_(visit), table_(table), reel_(reel) {
+    for (const Piece& piece : record.pieces) {
+      auto& all = substances_[piece.id];
+      all = knowledge::substances_in(table, piece.material);
+      for (const record::FinishLayer& layer : piece.finish) {
+        const auto layers = knowledge::substances_in(table, layer.what);
+        all.insert(all.end(), layers.begin(), layers.end());
+      }
+    }
+  }
 
   /// The flag of a rule, or nothing.
   [[nodiscard]] std::optional<Flag> raised(const FlagRule& rule) const {
@@ -121,6 +131,7 @@ class Watch {
     if (!trigger.line.empty() &&
         (!visit_.care || !knowledge::has_phrase(visit_.care->line, trigger.line)))
       return false;
+    if (trigger.no_line && visit_.care && !visit_.care->line.empty()) return false;
     if (trigger.custody_gap && !has_gap()) return false;
     return trigger.older_than == 0 || is_older_than(trigger.older_than);
   }
@@ -148,14 +159,9 @@ class Watch {
   }
 
   [[nodiscard]] bool is_of(const Piece& piece, const Words& words) const {
-    const auto named = [&](const std::string& text) {
-      const auto all = knowledge::substances_in(table_, text);
-      return std::any_of(all.begin(), all.end(),
-                         [&](const Substance* one) { return knowledge::names(words, *one); });
-    };
-    return named(piece.material) ||
-           std::any_of(piece.finish.begin(), piece.finish.end(),
-                       [&](const record::FinishLayer& layer) { return named(layer.what); });
+    const auto& all = substances_.at(piece.id);
+    return std::any_of(all.begin(), all.end(),
+                       [&](const Substance* one) { return knowledge::names(words, *one); });
   }
 
   [[nodiscard]] bool sits_right(const FlagTrigger& trigger, const Piece& piece) const {
@@ -229,6 +235,7 @@ class Watch {
   const record::Visit& visit_;
   const CareTable& table_;
   const Made& reel_;
+  std::map<record::PieceId, std::vector<const Substance*>> substances_;  ///< of its layers too
 };
 
 std::vector<Judged> judge_cleaning(const record::Record& record, const record::Visit& visit,

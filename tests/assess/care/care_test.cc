@@ -306,6 +306,8 @@ TEST_CASE("kinds, brakes, lines, contents, faults and methods raise their flags"
   CHECK(find_flag(reel.finding(), "nylon-line")->says == Says::may_be);
   CHECK(find_flag(reel.finding({base::Day{1990, 1, 1}, {}}), "nylon-line") == nullptr);
   reel.visit().care = record::CareAdvice{};
+  reel.visit().care->line = "braided polyester";
+  CHECK(find_flag(reel.finding(), "nylon-line") == nullptr);  // the bench has said which
   reel.visit().care->line = "nylon, 0.20 mm, 150 m";
   CHECK(find_flag(reel.finding(), "nylon-line")->says == Says::is);
 
