@@ -67,8 +67,12 @@ std::string kind_and_maker(const Telling& telling) {
   const char* form = maker.kind == Kind::attributed ? "attributed"
                      : maker.place.empty()          ? "made"
                                                     : "made-at";
-  return telling.words.say("statement.kind-and-maker",
-                           {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
+  std::string words =
+      telling.words.say("statement.kind-and-maker",
+                        {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
+  // "Reel Co." brings a full stop of its own.
+  if (words.ends_with("..")) words.pop_back();
+  return words;
 }
 
 std::size_t standing_faults(const Telling& telling) {

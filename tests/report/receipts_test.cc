@@ -102,7 +102,7 @@ TEST_CASE("what came with the reel is listed with whether it was born with it") 
   // the bench wound that on itself
   CHECK_FALSE(says(text, "braided polyester"));
   CHECK(says(text, "Loose in it: "));
-  CHECK(says(text, "Drag washers, leather, three"));
+  CHECK(says(text, "Drag washers of leather, three."));
   // found in the grease only when it was taken apart
   CHECK_FALSE(says(text, "spring"));
 }

@@ -56,7 +56,7 @@ std::vector<Text> loose_parts(const Telling& telling) {
       return named_in(step.pieces, line.piece);
     });
     if (!in_step)
-      lines.push_back(document::plain(name_and_count(telling, *piece, line.found_loose)));
+      lines.push_back(document::plain(name_and_count(telling, *piece, line.found_loose) + "."));
   }
   return lines;
 }
