@@ -1,5 +1,7 @@
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -25,8 +27,10 @@ std::string becomes(const Telling& telling, Trait trait, const State& state) {
   if (!state[trait]) return telling.words.say("value.becomes.unknown", {{"trait", name}});
   if (trait == Trait::originality) {
     constexpr double kTens = 10;
-    const auto points = static_cast<std::size_t>(100 - kTens * *state[trait] + 0.5);
-    return telling.words.say("value.becomes.points", {{"trait", name}, {"points", points}});
+    constexpr double kWhole = 100;
+    const auto points = std::lround(kWhole - kTens * *state[trait]);
+    return telling.words.say("value.becomes.points",
+                             {{"trait", name}, {"points", static_cast<std::size_t>(points)}});
   }
   constexpr std::array<std::string_view, 4> kAxes{"surface", "structure", "working",
                                                   "completeness"};
