@@ -43,7 +43,7 @@ struct IntakeRequest {
   std::string wish;
   std::vector<record::Matter> ranking;  ///< the most important first; empty: not asked
   std::string promised_by;
-  std::string number;  ///< the bench's own number of the job
+  std::string number;   ///< the bench's own number of the job
   AgreeRequest agreed;  ///< limits and estimate; may be empty
 
   std::function<std::string()> draw_salt;  ///< 32 hexadecimal digits from a real source of chance

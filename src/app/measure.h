@@ -23,8 +23,8 @@ struct MeasureRequest {
   /// The drag as it was put together, from the gear outwards: "metal-eared: to-gear 7.4 23.6 0.9",
   /// the part, how it is held, and in mm its hole, outside and thickness.
   std::vector<std::string> washers;
-  bool greased = false;  ///< with `washers`
-  std::string setting;   ///< N at the line, the spool full
+  bool greased = false;       ///< with `washers`
+  std::string setting;        ///< N at the line, the spool full
   std::string spool_full;     ///< mm across the wound line
   std::string spool_empty;    ///< mm across the core, or the last line on it
   std::string line_strength;  ///< N
