@@ -179,7 +179,8 @@ class TableSetter {
     Frame frame;
     frame.width = setting_.style.frame_width();
     frame.height = kRowHeight + leading * static_cast<int>(most - 1);
-    if (role == Role::table) frame.height = std::max(frame.height, points(table_.least_row));
+    if (role == Role::table && !row.names_group)
+      frame.height = std::max(frame.height, points(table_.least_row));
     for (std::size_t i = 0; i < set.size(); ++i) {
       const SetCell& cell = row.cells[i];
       const int sunk = at_foot ? static_cast<int>(most - set[i].size()) : 0;

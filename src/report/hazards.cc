@@ -6,33 +6,48 @@
 #include "report/care_words.h"
 
 namespace winchbook::report {
+namespace {
 
-std::vector<document::Caution> hazards_open(const Telling& telling) {
+/// The bench's own flags of hazards in its own words.
+std::vector<document::Caution> written(const Telling& telling, knowledge::Matters where) {
   std::vector<document::Caution> cautions;
-  for (ToldFlag& flag : flags_told(telling, {knowledge::Matters::open})) {
+  for (ToldFlag& flag : flags_told(telling, {where})) {
     if (flag.written && !flag.legal)
       cautions.push_back({telling.words.capitalised(flag.name), std::move(flag.words)});
   }
-  auto more = flag_cautions(telling, {knowledge::Matters::open});
-  std::move(more.begin(), more.end(), std::back_inserter(cautions));
   return cautions;
 }
 
-std::vector<document::Caution> hazards_on_card(const Telling& telling, bool on_the_water) {
-  using knowledge::Matters;
-  const Matters where = on_the_water ? Matters::use : Matters::keep;
+/// The same by their names alone.
+std::vector<document::Caution> named(const Telling& telling, knowledge::Matters where) {
   std::vector<std::string> names;
   for (const ToldFlag& flag : flags_told(telling, {where})) {
     if (flag.written && !flag.legal) names.push_back(flag.name);
   }
-  std::vector<document::Caution> cautions = flag_cautions(telling, {where});
-  if (!names.empty()) {
-    const std::string listed = telling.words.capitalised(telling.words.list(names));
-    cautions.push_back(
-        {telling.words.say("care-card.flags"),
-         document::plain(telling.words.say("care-card.flags-are", {{"names", listed}}))});
-  }
+  if (names.empty()) return {};
+  const std::string listed = telling.words.capitalised(telling.words.list(names));
+  return {{telling.words.say("care-card.flags"),
+           document::plain(telling.words.say("care-card.flags-are", {{"names", listed}}))}};
+}
+
+std::vector<document::Caution> with_derived(std::vector<document::Caution> cautions,
+                                            const Telling& telling, knowledge::Matters where) {
+  auto more = flag_cautions(telling, {where});
+  std::move(more.begin(), more.end(), std::back_inserter(cautions));
   return cautions;
+}
+
+}  // namespace
+
+std::vector<document::Caution> hazards_open(const Telling& telling) {
+  using knowledge::Matters;
+  return with_derived(written(telling, Matters::open), telling, Matters::open);
+}
+
+std::vector<document::Caution> hazards_on_card(const Telling& telling, bool on_the_water) {
+  using knowledge::Matters;
+  if (on_the_water) return with_derived(named(telling, Matters::use), telling, Matters::use);
+  return with_derived(written(telling, Matters::keep), telling, Matters::keep);
 }
 
 }  // namespace winchbook::report

@@ -40,6 +40,7 @@ Text tick(const Telling& telling) {
   Text text;
   text.parts.emplace_back(
       document::SignRun{document::Sign::tick_box, telling.words.say("bench-sheet.spoken.back")});
+  text.parts.emplace_back(Run{"\u00A0"});  // a sign stands before a character
   return text;
 }
 

@@ -161,6 +161,7 @@ document::Step step_of(const Telling& telling, const assess::strip::Step& found)
 Text tick(const std::string& spoken) {
   Text text;
   text.parts.emplace_back(document::SignRun{document::Sign::tick_box, spoken});
+  text.parts.emplace_back(Run{"\u00A0"});  // a sign stands before a character
   return text;
 }
 
@@ -185,7 +186,7 @@ Text place_words(const Telling& telling, const PlaceToStrip& place) {
 document::Table places_table(const Telling& telling, const Finding& finding) {
   using Align = document::Column::Align;
   document::Table table;
-  table.columns = {{Align::words, 30}, {Align::words, 150, true}, {Align::numbers, 27},
+  table.columns = {{Align::words, 30}, {Align::words, 150, true}, {Align::numbers, 36},
                    {Align::words, 0},  {Align::words, 27},        {Align::words, 27}};
   table.least_row = kRoomForPencil;
   document::Row head;
