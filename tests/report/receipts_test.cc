@@ -19,8 +19,8 @@ document::Document issued(const record::Record& record, const std::string& docum
                            edition);
 }
 
-std::string words(const record::Record& record, const std::string& document, base::Day date,
-                  const std::string& chapter) {
+std::string told_in(const record::Record& record, const std::string& document, base::Day date,
+                    const std::string& chapter) {
   const auto told = issued(record, document, date);
   const document::Chapter* found = report_test::chapter(told, chapter);
   REQUIRE(found != nullptr);
@@ -28,11 +28,11 @@ std::string words(const record::Record& record, const std::string& document, bas
 }
 
 std::string intake(const record::Record& record, base::Day date) {
-  return words(record, "intake-receipt", date, "intake-owner");
+  return told_in(record, "intake-receipt", date, "intake-owner");
 }
 
 std::string hand_back(const record::Record& record) {
-  return words(record, "hand-back-receipt", {2026, 6, 19}, "hand-back-owner");
+  return told_in(record, "hand-back-receipt", {2026, 6, 19}, "hand-back-owner");
 }
 
 bool says(const std::string& text, const std::string& sentence) {
@@ -80,7 +80,7 @@ TEST_CASE("both copies of a receipt say the same, but whose they are") {
 TEST_CASE("an intake receipt tells what was known on its day, and nothing later") {
   const record::Record record = report_test::demo("skerry-40");
   const std::string then = intake(record, kIntake);
-  CHECK(says(then, "Taken in from Nell Merrow, 3\u00A0March\u00A02026."));
+  CHECK(says(then, "Taken in from Nell Merrow, 3\u00A0March 2026."));
   CHECK(says(then, "The teak knob."));
   CHECK(says(then, "No more than £120.00 without asking."));
   CHECK(says(then, "Not examined yet"));
@@ -119,7 +119,7 @@ TEST_CASE("a part that must stay is named once") {
 TEST_CASE("an estimate that was agreed stands before that of the course") {
   const std::string text = intake(report_test::demo("dunlin-2"), {2026, 6, 8});
   CHECK(says(text, "Estimated at £25.00 to £35.00. No more than £40.00 without asking."));
-  CHECK(says(text, "Promised for 13\u00A0June\u00A02026."));
+  CHECK(says(text, "Promised for 13\u00A0June 2026."));
   CHECK(says(text, "written about twice"));
   CHECK(says(text, "26-031"));
 }
@@ -133,7 +133,7 @@ TEST_CASE("a bench that gives no number has the reel's code on its receipts") {
 TEST_CASE("a hand-back receipt lists every bag with what lies in it") {
   const record::Record record = report_test::demo("skerry-40");
   const std::string text = hand_back(record);
-  CHECK(says(text, "Handed back to Nell Merrow, 19\u00A0June\u00A02026, with six bags."));
+  CHECK(says(text, "Handed back to Nell Merrow, 19\u00A0June 2026, with six bags."));
   for (const record::Piece& one : record.pieces) {
     if (one.now.kind != record::Whereabouts::Kind::bagged) continue;
     CAPTURE(one.name);
@@ -149,7 +149,7 @@ TEST_CASE("hours and money are added up from the record") {
   // 2.5 + 1.5 + 1 + 2 + 2 + 3 + 0.5 hours; 2.40 + 1.80 + 14.50 and 45.00 + 22.50 pounds
   record::Record record = report_test::demo("skerry-40");
   const std::string text = hand_back(record);
-  CHECK(says(text, "Up to £355.00 was agreed, 9\u00A0June\u00A02026."));
+  CHECK(says(text, "Up to £355.00 was agreed, 9\u00A0June 2026."));
   CHECK(says(text, "The work took 12.5 hours."));
   CHECK(says(text, "Material cost £18.70."));
   CHECK(says(text, "What was bought for its parts cost £67.50."));
@@ -173,7 +173,7 @@ TEST_CASE("what does not go back is named, with the leave for it") {
     if (line.piece == screw.id) line.lost = 1;
   }
   const std::string text = hand_back(record);
-  CHECK(says(text, "three: scrapped. With leave of 11\u00A0March\u00A02026."));
+  CHECK(says(text, "three: scrapped. With leave of 11\u00A0March 2026."));
   CHECK(says(text, ": lost."));
   CHECK_FALSE(says(text, "Nothing was kept"));
   // the bags they would have lain in went back, and hold nothing that is known
@@ -248,12 +248,12 @@ TEST_CASE("cards and bag labels are blank while nothing is written") {
 
 TEST_CASE("a label a bag holds every piece in it; the tags go by what came apart") {
   const record::Record record = report_test::demo("skerry-40");
-  const std::string bags = words(record, "labels", kIntake, "bag-labels");
+  const std::string bags = told_in(record, "labels", kIntake, "bag-labels");
   CHECK(report_test::times(bags, "name: Bag ") == 6);
   for (const record::Piece& one : record.pieces) {
     if (one.now.kind == record::Whereabouts::Kind::bagged) CHECK(says(bags, one.name));
   }
-  const std::string tags = words(record, "labels", kIntake, "reel-tags");
+  const std::string tags = told_in(record, "labels", kIntake, "reel-tags");
   CHECK(says(tags, "name: The reel"));
   CHECK(says(tags, "name: Its tray"));
   CHECK(says(tags, "name: Biscuit tin"));
