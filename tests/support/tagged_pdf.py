@@ -91,12 +91,13 @@ class Element:
 
 
 def join(runs):
-    """The text of runs as a reader takes it: a change of line is a space."""
+    """The text of runs as a reader takes it: a change of line is a space, but after a hyphen (a space that ended the
+    line still stands before the change)."""
     out = ""
     last = None
     for run in runs:
         moved = last is not None and (abs(run.y - last.y) > 0.5 or run.x < last.x)
-        if moved and out and not out[-1].isspace() and not run.text[:1].isspace():
+        if moved and out and not (out[-1].isspace() or out[-1] == "-") and not run.text[:1].isspace():
             out += " "
         out += run.text
         last = run
