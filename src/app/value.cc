@@ -274,7 +274,7 @@ ExclusionTerm term(assess::value::Note note) {
     case Note::beyond:
       return {"beyond", "this reel lies beyond all the sales in a trait"};
     case Note::silent_sales:
-      return {"silent-sales", "no sale tells it, so nothing was adjusted for it"};
+      return {"silent-sales", "no sale tells these, so nothing was adjusted for them"};
     case Note::not_told:
       return {"not-told", "a trait of this reel is not determined and was not adjusted"};
     case Note::no_index:
