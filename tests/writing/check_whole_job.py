@@ -125,6 +125,10 @@ def said(winchbook, *arguments):
                           check=False, cwd=ROOT)  # fmt: skip
 
 
+def failure(ran):
+    return [] if ran.returncode == 0 else [f"exit code {ran.returncode}: {ran.stderr}"]
+
+
 def without_secrets(text):
     """Without what depends on the salts: fingerprints, roots and codes."""
     text = re.sub(r"\b[0-9a-f]{64}\b", "DIGEST", text)
@@ -160,12 +164,12 @@ def check_reading(report, winchbook, reel):
         report.check(f"winchbook {command[0]} says the same of both",
                      different_lines(without_unreferred(ours.stdout),
                                      without_unreferred(theirs.stdout))
-                     + [ours.stderr] * ours.returncode)
+                     + failure(ours) + failure(theirs))
     for document, options in DOCUMENTS.items():
         asked = ["--document", document, "--date", DATE, *options, "--dump", "words"]
         ours, theirs = said(winchbook, "issue", reel, *asked), said(winchbook, "issue", DEMO, *asked)
         wrong = different_lines(without_secrets(ours.stdout), without_secrets(theirs.stdout))
-        report.check(f"the {document} reads the same", wrong + [ours.stderr] * ours.returncode)
+        report.check(f"the {document} reads the same", wrong + failure(ours) + failure(theirs))
         if ours.returncode == 0:
             pdf = reel.parent / f"{document}.pdf"
             made = said(winchbook, "issue", reel, *asked[:-2], "-o", pdf)
