@@ -3,11 +3,9 @@
 #include <cmath>
 #include <cstddef>
 #include <string>
-#include <string_view>
 #include <utility>
 #include <vector>
 
-#include "knowledge/courses.h"
 #include "report/value_words.h"
 
 namespace winchbook::report {
@@ -32,11 +30,10 @@ std::string becomes(const Telling& telling, Trait trait, const State& state) {
     return telling.words.say("value.becomes.points",
                              {{"trait", name}, {"points", static_cast<std::size_t>(points)}});
   }
-  constexpr std::array<std::string_view, 4> kAxes{"surface", "structure", "working",
-                                                  "completeness"};
+  static constexpr std::array<const char*, 4> kAxes{"surface", "structure", "working",
+                                                    "completeness"};
   const std::string axis(kAxes.at(static_cast<std::size_t>(trait)));
-  const auto step = static_cast<int>(*state[trait]);
-  const std::string word(knowledge::axis_word(axis, step));
+  const std::string word(assess::value::axis_word(trait, state));
   return telling.words.say(
       "value.becomes.word",
       {{"trait", name}, {"word", telling.words.say("condition." + axis + "." + word)}});

@@ -15,7 +15,7 @@ TEST_CASE("no value is told, and no course weighed, unless somebody reckoned it"
   };
   for (const std::string section :
        {R"(<section id="value"/></template>)", R"(<section id="value-sales"/></template>)",
-        R"(<section id="value-limits"/></template>)"}) {
+        R"(<section id="value-note"/></template>)", R"(<section id="value-limits"/></template>)"}) {
     CHECK(report_test::chapters(report_test::told(record, with(section))).empty());
   }
   const auto advice = report_test::told(record, with("<section id=\"advice\"/></template>"));

@@ -52,6 +52,11 @@ std::vector<Trait> changes(const State& from, const State& to) {
   return changed;
 }
 
+std::string_view axis_word(Trait axis, const State& state) {
+  return knowledge::axis_word(kAxes.at(static_cast<std::size_t>(axis)),
+                              static_cast<int>(*state[axis]));
+}
+
 const Estimate& estimate_of(const Finding& finding, const CourseState& course) {
   return course.from == StateFrom::expected ? finding.expected.at(course.at)
                                             : finding.estimates.at(course.at);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string_view>
 #include <vector>
 
 #include "assess/value/value.h"
@@ -33,6 +34,9 @@ struct CourseState {
 
 /// The traits in which two states differ.
 [[nodiscard]] std::vector<Trait> changes(const State& from, const State& to);
+
+/// The word of one of the four axes in a state that tells it. Example: working, 1: "with-care".
+[[nodiscard]] std::string_view axis_word(Trait axis, const State& state);
 
 /// The estimate of a course's state.
 [[nodiscard]] const Estimate& estimate_of(const Finding& finding, const CourseState& course);
