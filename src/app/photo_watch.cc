@@ -22,9 +22,10 @@ bool is_picture_name(const std::string& name) {
   return std::find(kEndings.begin(), kEndings.end(), ending) != kEndings.end();
 }
 
+/// True when the name of every fault's rule begins so.
 bool is_because_of(const base::Diagnostics& faults, std::string_view rule) {
   return std::all_of(faults.begin(), faults.end(),
-                     [&](const base::Diagnostic& one) { return one.rule == rule; });
+                     [&](const base::Diagnostic& one) { return one.rule.starts_with(rule); });
 }
 
 }  // namespace
@@ -79,17 +80,32 @@ std::vector<base::Result<Edited>> Watch::look() {
       waiting_ = true;
       continue;
     }
-    done_[name] = *size;
-    auto edited = take(file);
-    if (edited) {
-      ++taken_;
-    } else if (is_because_of(edited.faults(), "photo-twice")) {
-      continue;
-    }
-    results.push_back(std::move(edited));
+    if (auto result = try_to_take(name, *size)) results.push_back(std::move(*result));
   }
   seen_ = std::move(now);
   return results;
+}
+
+/// Nothing when there is nothing to tell. What stands in the way beside the photograph itself (a
+/// record that is locked or wrong) is told once, and tried again at the next look.
+std::optional<base::Result<Edited>> Watch::try_to_take(const std::string& name,
+                                                       std::uintmax_t size) {
+  auto edited = take(request_.folder / name);
+  if (edited) {
+    ++taken_;
+    done_[name] = size;
+    return edited;
+  }
+  const base::Diagnostics& faults = edited.faults();
+  if (is_because_of(faults, "photo-")) {
+    done_[name] = size;
+    if (is_because_of(faults, "photo-twice")) return std::nullopt;
+    return edited;
+  }
+  const auto told = told_.find(name);
+  if (told != told_.end() && told->second == faults.front().message) return std::nullopt;
+  told_[name] = faults.front().message;
+  return edited;
 }
 
 base::Result<Edited> Watch::take(const fs::path& file) {

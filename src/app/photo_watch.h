@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -30,7 +31,8 @@ class Watch {
 
   /// Looks once, and takes every picture whose length has not changed since the look before; one
   /// result for each that was tried, by name. A picture that is in the record already is passed
-  /// over; one that is cut short is tried again when it has grown.
+  /// over; one that is cut short is tried again when it has grown, and one that could not be
+  /// written at the next look.
   [[nodiscard]] std::vector<base::Result<Edited>> look();
   /// Some file was still growing, or seen for the first time, at the last look.
   [[nodiscard]] bool is_waiting() const { return waiting_; }
@@ -40,6 +42,8 @@ class Watch {
 
  private:
   Watch(const World& world, WatchRequest request);
+  [[nodiscard]] std::optional<base::Result<Edited>> try_to_take(const std::string& name,
+                                                                std::uintmax_t size);
   [[nodiscard]] base::Result<Edited> take(const std::filesystem::path& file);
   [[nodiscard]] std::string current_step() const;
 
@@ -47,6 +51,7 @@ class Watch {
   WatchRequest request_;
   std::map<std::string, std::uintmax_t> seen_;  ///< lengths at the last look
   std::map<std::string, std::uintmax_t> done_;  ///< names that need no more looking at this length
+  std::map<std::string, std::string> told_;     ///< what stood in the way of a name
   std::set<std::string> passed_over_;
   bool waiting_ = false;
   int left_alone_ = 0;
