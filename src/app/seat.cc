@@ -7,6 +7,7 @@ namespace winchbook::app {
 namespace {
 
 using assess::fitting::StackWasher;
+using assess::fitting::StockWasher;
 using assess::fitting::Turns;
 using knowledge::WasherSort;
 
@@ -27,6 +28,21 @@ void ask_for_friction_washers(const std::vector<StackWasher>& stack,
     if (!wanted.thickness && washer.thickness > 0) wanted.thickness = washer.thickness;
   }
   if (wanted.count == 0) wanted.count = std::max(count, 1);
+}
+
+/// Those of a material, by any of its names; all of them when none is asked for.
+std::vector<StockWasher> of_material(const std::vector<StockWasher>& stock,
+                                     const std::string& material,
+                                     const knowledge::DragKnowledge& knowledge) {
+  if (material.empty()) return stock;
+  const knowledge::Friction* row = find_friction(knowledge, material);
+  std::vector<StockWasher> found;
+  for (const StockWasher& washer : stock) {
+    const bool same = row == nullptr ? washer.material == material
+                                     : find_friction(knowledge, washer.material) == row;
+    if (same) found.push_back(washer);
+  }
+  return found;
 }
 
 }  // namespace
@@ -50,9 +66,11 @@ base::Result<SeatAnswer> find_seat(const World& world, SeatRequest request) {
   }
   answer.request.wanted.count = std::max(answer.request.wanted.count, 1);
   if (answer.request.stock.empty()) return answer;
-  auto stock = read_stock(world, answer.request.stock);
+  const auto stock = read_stock(world, answer.request.stock);
   if (!stock) return stock.faults();
-  answer.candidates = find_washers(answer.request.seat, answer.request.wanted, *stock,
+  const auto wanted = of_material(*stock, answer.request.material, answer.knowledge);
+  answer.of_other_materials = stock->size() - wanted.size();
+  answer.candidates = find_washers(answer.request.seat, answer.request.wanted, wanted,
                                    answer.request.caliper, answer.knowledge);
   return answer;
 }

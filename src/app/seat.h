@@ -15,10 +15,10 @@ namespace winchbook::app {
 /// A seat to find washers for.
 struct SeatRequest {
   assess::fitting::Seat seat;
-  double caliper = 0.1;                 ///< ± of the stock's figures, mm
-  std::string stack;                    ///< a list or a file (read_stack); empty: not given
-  std::filesystem::path stock;          ///< empty: none, the stack alone is judged
-  std::optional<std::string> material;  ///< the one to look for; empty: any friction washer
+  double caliper = 0.1;         ///< ± of the stock's figures, mm
+  std::string stack;            ///< a list or a file (read_stack); empty: not given
+  std::filesystem::path stock;  ///< empty: none, the stack alone is judged
+  std::string material;         ///< the one to look for; empty: any
   assess::fitting::Wanted wanted;
 };
 
@@ -28,6 +28,7 @@ struct SeatAnswer {
   knowledge::DragKnowledge knowledge;
   std::optional<assess::fitting::StackFinding> stack;
   std::vector<assess::fitting::Candidate> candidates;  ///< the best first
+  std::size_t of_other_materials = 0;                  ///< washers of the stock not looked at
 };
 
 /// Reads the stack and the stock, and judges them. With a stack and no thickness or count wanted,

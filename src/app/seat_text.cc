@@ -141,8 +141,11 @@ void say_candidate(const Candidate& candidate, std::string& text) {
   }
 }
 
-std::string_view title(Fit fit) {
-  switch (fit) {
+std::string_view title(const Candidate& candidate) {
+  if (candidate.fit != Fit::not_at_all && has(candidate, SeatReason::too_few)) {
+    return "Would fit, but there are too few";
+  }
+  switch (candidate.fit) {
     case Fit::as_it_is:
       return "Fits as it is";
     case Fit::one_size_down:
@@ -199,6 +202,19 @@ void say_stack(const SeatAnswer& answer, std::string& text) {
   }
 }
 
+void say_what_was_left_out(const SeatAnswer& answer, std::string& text) {
+  if (answer.request.stock.empty()) return;
+  if (answer.candidates.empty()) {
+    text += answer.of_other_materials == 0
+                ? "\nThe stock file has no washers.\n"
+                : fmt::format("\nThe stock file has no washers of {}.\n", answer.request.material);
+  }
+  if (answer.of_other_materials > 0) {
+    text +=
+        fmt::format("\nOf other materials, and not looked at: {}.\n", answer.of_other_materials);
+  }
+}
+
 }  // namespace
 
 std::string seat_in_words(const SeatAnswer& answer) {
@@ -213,19 +229,18 @@ std::string seat_in_words(const SeatAnswer& answer) {
       running_clearance(answer.knowledge, seat.bore.value),
       running_clearance(answer.knowledge, seat.sleeve.value));
   if (answer.stack) say_stack(answer, text);
-  for (const Fit fit : {Fit::as_it_is, Fit::one_size_down, Fit::after_trimming, Fit::not_at_all}) {
-    bool titled = false;
-    for (const Candidate& candidate : answer.candidates) {
-      if (candidate.fit != fit) continue;
-      if (!titled) text += fmt::format("\n{}\n", title(fit));
-      titled = true;
-      say_candidate(candidate, text);
-    }
-    if (titled && fit == Fit::after_trimming) text += std::string("\n") + kTrimming;
+  std::string_view last;
+  for (const Candidate& candidate : answer.candidates) {
+    const std::string_view heading = title(candidate);
+    if (heading != last) text += fmt::format("\n{}\n", heading);
+    last = heading;
+    say_candidate(candidate, text);
   }
-  if (!answer.request.stock.empty() && answer.candidates.empty()) {
-    text += "\nThe stock file has no washers.\n";
+  if (std::any_of(answer.candidates.begin(), answer.candidates.end(),
+                  [](const Candidate& one) { return one.fit == Fit::after_trimming; })) {
+    text += std::string("\n") + kTrimming;
   }
+  say_what_was_left_out(answer, text);
   return text;
 }
 

@@ -1,4 +1,4 @@
-#include "app/seat.h"
+#include "app/seat_choice.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -9,6 +9,7 @@
 
 #include "cli/command.h"
 #include "cli/measures.h"
+#include "cli/writing.h"
 
 namespace winchbook::cli {
 namespace {
@@ -31,9 +32,13 @@ struct Options {
   std::string stock;
   std::string held = "free";
   std::string thickness;
+  std::string material;
   int count = 0;
   bool metal = false;
   bool json = false;
+
+  WritingOptions writing;  // for a choice
+  app::SeatChoice choice;
 };
 
 Turns turns_of(const std::string& held) {
@@ -66,6 +71,7 @@ app::SeatRequest request_of(const Options& options, Measures& measures) {
   request.seat.sunk = maybe("--sunk", options.sunk, true);
   request.stack = options.stack;
   request.stock = options.stock;
+  request.material = options.material;
   request.wanted.metal = options.metal;
   request.wanted.turns = turns_of(options.held);
   request.wanted.count = options.count;
@@ -75,13 +81,55 @@ app::SeatRequest request_of(const Options& options, Measures& measures) {
   return request;
 }
 
+/// Writes the chosen washer into the record.
+Exit choose(const Options& options, const app::SeatAnswer& answer, Surroundings& surroundings) {
+  app::SeatChoice choice = options.choice;
+  Questions questions(surroundings);
+  questions.need("--why", "Why is it fitted?", choice.said.why);
+  questions.need("--way-back", "How far can it be undone: \"100: Fully.\"?", choice.said.way_back);
+  questions.need("--label", "In which bag is the old part?", choice.said.bag);
+  if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
+  const auto day = day_of(options.writing, surroundings);
+  if (!day) return tell(day.faults(), surroundings.err);
+  choice.said.on = *day;
+  const auto change = app::fit_choice(answer, std::move(choice));
+  if (!change) return tell(change.faults(), surroundings.err);
+  return write(options.writing, *change, surroundings);
+}
+
+/// Which options want which.
+base::Diagnostics wanting(const Options& options) {
+  base::Diagnostics faults;
+  const auto want = [&](bool there, const char* message, const char* cure) {
+    if (!there) faults.push_back(base::error(message, cure, "command-missing"));
+  };
+  const bool record = !options.writing.path.empty();
+  want(
+      record == !options.choice.part.empty(), "--record and --part go together",
+      "name the reel's folder with --record, and with --part the part whose place is to be filled");
+  want(record || options.choice.line == 0, "--choose writes into a record, and none is named",
+       "add --record and --part");
+  want(options.choice.line == 0 || !options.stock.empty(), "--choose takes a line of the stock",
+       "name the stock's file with --stock");
+  return faults;
+}
+
 Exit seat(const Options& options, Surroundings& surroundings) {
   Measures measures;
   app::SeatRequest request = request_of(options, measures);
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
+  if (const auto faults = wanting(options); !faults.empty()) {
+    return wrong_command(faults, surroundings.err);
+  }
   const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  if (!options.writing.path.empty()) {
+    const auto count = app::count_of_part(world, options.writing.path, options.choice.part);
+    if (!count) return tell(count.faults(), surroundings.err);
+    if (request.wanted.count == 0) request.wanted.count = *count;
+  }
   const auto answer = app::find_seat(world, std::move(request));
   if (!answer) return tell(answer.faults(), surroundings.err);
+  if (options.choice.line > 0) return choose(options, *answer, surroundings);
   surroundings.out << (options.json ? app::seat_as_json(*answer) : app::seat_in_words(*answer));
   return kFine;
 }
@@ -114,7 +162,26 @@ Action add_seat(CLI::App& app) {
       ->check(CLI::Range(1, 1000));
   app.add_option("--thickness", options->thickness,
                  "of each washer it replaces; left out, the stack's");
+  app.add_option("--material", options->material, "look at washers of this material alone");
   app.add_flag("--json", options->json, "the answer as JSON (schemas/seat.schema.json)");
+  app.add_option("--record", options->writing.path, "the reel's folder, or its record.xml");
+  app.add_option("--part", options->choice.part,
+                 "the part whose place is to be filled; so many as there are of it are wanted");
+  app.add_option("--choose", options->choice.line,
+                 "write into the record that the washers of this line of the stock are fitted")
+      ->check(CLI::Range(1, 1'000'000'000));
+  app.add_option("--name", options->choice.said.name, "what they are called there");
+  app.add_option("--why", options->choice.said.why, "why they are fitted");
+  app.add_option("--way-back", options->choice.said.way_back,
+                 "how far it can be undone: \"100: Fully. They lift out.\"");
+  app.add_option("--label", options->choice.said.bag, "the label of the old part's bag: \"bag 3\"");
+  app.add_option("--pattern", options->choice.said.pattern,
+                 "right, running-change, service-spare, wrong or not-determined");
+  app.add_option("--maker-name", options->choice.said.maker_name, "another maker's name");
+  app.add_option("--photo", options->choice.said.photos, "a photograph of the new part");
+  app.add_option("--on", options->writing.on,
+                 "the day of the entry, as 2026-06-19; left out, today");
+  app.add_flag("--dry-run", options->writing.dry_run, "print what would change, and write nothing");
   return [options](Surroundings& surroundings) { return seat(*options, surroundings); };
 }
 

@@ -134,7 +134,7 @@ class Author {
     if (choose_.of(2) == 0) made.picture = document::Figure{photograph()};
     // Words of marks may give way to the name, so that they are not looked for.
     for (int i = made.picture ? 0 : choose_.of(9); i > 0; --i)
-      made.marks_as_read.push_back(choose_.of(2) == 0 ? "MARK" : "MARK\nOF THE MAKER");
+      made.marks_as_read.emplace_back(choose_.of(2) == 0 ? "MARK" : "MARK\nOF THE MAKER");
     if (!made.picture) made.no_picture_note = "As read";
     made.foot_left = {words(1 + choose_.of(12))};
     made.foot_right = {words(1 + choose_.of(30)), words(3)};

@@ -210,7 +210,8 @@ std::vector<Candidate> find_washers(const Seat& seat, const Wanted& wanted,
   const auto rank = [](const Candidate& one) {
     const bool short_of =
         std::find(one.reasons.begin(), one.reasons.end(), SeatReason::too_few) != one.reasons.end();
-    return std::tuple(one.fit, short_of,
+    const bool usable = one.fit != Fit::not_at_all;
+    return std::tuple(!usable, usable && short_of, one.fit,
                       one.fit == Fit::after_trimming ? one.trim_outside + one.open_inside
                                                      : std::abs(middle(one.outside_clearance)));
   };

@@ -121,8 +121,9 @@ struct StackFinding {
 /// clearance of the loose running fit H9/d9 for the seat's size (ISO 286-1).
 [[nodiscard]] double running_clearance(const knowledge::DragKnowledge& knowledge, double nominal);
 
-/// Every washer of the stock, the best first: as it is, one size down, after trimming, not at all;
-/// within each those that leave the least room; then the stock's order. Outside clearance = recess
+/// Every washer of the stock, the best first: as it is, one size down, after trimming, those of
+/// which there are too few, not at all; within each those that leave the least room; then the
+/// stock's order. Outside clearance = recess
 /// − washer, inside clearance = washer − sleeve, each ± the tolerances of both. `caliper` is the
 /// tolerance of the stock's own figures.
 [[nodiscard]] std::vector<Candidate> find_washers(const Seat& seat, const Wanted& wanted,
