@@ -77,7 +77,8 @@ struct Reel {
     record.fittings.push_back(one);
   }
 
-  std::vector<Judged> judge(const char* id, const char* method, Intent more = blank()) const {
+  std::vector<Judged> judge(const char* id, const char* method,
+                            const Intent& more = blank()) const {
     return assess::care::judge(
         table(), record, record.visits.back(),
         {*find(record, record::PieceId{id}), method, more.minutes, more.joined_to, more.beside});
