@@ -69,7 +69,7 @@ TEST_CASE("a section nobody knows is told with all that there are") {
         "statement-identity, statement-first-ledger, statement-life, statement-second-ledger, "
         "statement-figures, statement-photographs, statement-seal, intake-owner, intake-bench, "
         "hand-back-owner, hand-back-bench, reel-tags, bag-labels, step-cards, bench-sheet, "
-        "bench-assembly, bench-drag, bench-tests, bench-notes, care-card\n");
+        "bench-assembly, bench-drag, bench-tests, care-card\n");
 }
 
 TEST_CASE("every section that is not known is told in one go, in the short list too") {
