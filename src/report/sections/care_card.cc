@@ -223,12 +223,15 @@ std::string bags(const Telling& telling) {
        {"bags", telling.words.capitalised(telling.words.list(telling.visit.hand_back->bags))}});
 }
 
-void say_keeping(const Telling& telling, Panel& panel) {
+void say_originals(const Telling& telling, Panel& panel) {
   const assess::VisitAssessment* last = telling.assessment.last();
   if (last != nullptr && !last->originality.rows.empty())
     panel.fact("care-card.original", ledger_answer(telling, last->originality));
   panel.fact("care-card.stays", must_stay(telling));
   panel.fact("care-card.bags", bags(telling));
+}
+
+void say_dates(const Telling& telling, Panel& panel) {
   panel.fact("care-card.service", next_service_words(telling));
   if (telling.visit.review_by)
     panel.fact("care-card.review",
@@ -271,7 +274,8 @@ std::optional<Chapter> tell_care_card(const Telling& telling) {
   say_upkeep(telling, upkeep);
   Panel originals(telling);
   originals.head("care-card.whole");
-  say_keeping(telling, originals);
+  say_originals(telling, originals);
+  say_dates(telling, originals);
 
   document::Halves above;
   document::Halves below;
@@ -280,14 +284,16 @@ std::optional<Chapter> tell_care_card(const Telling& telling) {
     say_lubrication(telling, upkeep);
     above.left = setting_panel(telling).take();
     above.right = curve_panel(telling).take();
-    below.left = upkeep.take();
-    below.right = never_panel(telling).take();
+    Panel never = never_panel(telling);
     if (above.right.empty()) {
       above.right = originals.take();
     } else {
-      auto more = originals.take();
-      std::move(more.begin(), more.end(), std::back_inserter(below.right));
+      // The curve has its place: what is to be kept follows under the rest.
+      say_originals(telling, upkeep);
+      say_dates(telling, never);
     }
+    below.left = upkeep.take();
+    below.right = never.take();
   } else {
     upkeep.say(care_of(telling).fish);
     above.left = upkeep.take();
