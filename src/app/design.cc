@@ -108,8 +108,12 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
     if (!dense) return dense.faults();
     tight = std::move(dense).value();
   }
-  return Design{std::move(chapters).value(), std::move(style).value(), std::move(tight),
-                std::move(words).value(),    file,                     faces_of(*style_document)};
+  return Design{std::move(chapters).value(),
+                std::move(style).value(),
+                std::move(tight),
+                std::move(words).value(),
+                file,
+                faces_of(*style_document)};
 }
 
 Result<text::FontBook> open_fonts(const World& world, const Design& design) {

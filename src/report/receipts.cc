@@ -176,7 +176,7 @@ std::string reel_and_model(const Telling& telling) {
 }
 
 std::string name_and_count(const Telling& telling, const record::Piece& piece, int count) {
-  const std::string name = telling.words.capitalised(piece.name);
+  std::string name = telling.words.capitalised(piece.name);
   if (count < 2) return name;
   return telling.words.say("ledger.name-and-count",
                            {{"name", name}, {"count", telling.words.spelled(count)}});

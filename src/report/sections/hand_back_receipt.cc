@@ -48,7 +48,11 @@ void add_bags(const Telling& telling, ReceiptFacts& facts) {
       if (piece.now.kind != Kind::bagged || piece.now.bag != label) continue;
       held += (held.empty() ? "" : "; ") + name_and_count(telling, piece);
     }
-    held = held.empty() ? telling.words.say("hand-back.not-recorded") : held + ".";
+    if (held.empty()) {
+      held = telling.words.say("hand-back.not-recorded");
+    } else {
+      held += ".";
+    }
     facts.facts().facts.push_back(
         {telling.words.capitalised(label), document::plain(std::move(held))});
   }

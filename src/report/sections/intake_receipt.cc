@@ -13,7 +13,6 @@ using document::Text;
 using record::Agreement;
 using record::Piece;
 using record::TrayLine;
-using record::Whereabouts;
 
 /// More faults than these are counted: each has its line in the record.
 constexpr std::size_t kMostFaults = 6;
@@ -67,8 +66,8 @@ std::string axes(const Telling& telling) {
   if (last == nullptr) return "";
   const auto& at = last->condition.found;
   struct Axis {
-    const char* key;
-    std::array<const char*, 4> words;
+    const char* key = nullptr;
+    std::array<const char*, 4> words{};
     assess::condition::WordRange word;
   };
   const std::array<Axis, 4> all{{
