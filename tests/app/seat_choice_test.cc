@@ -17,9 +17,12 @@ const fs::path kProject = WINCHBOOK_SOURCE_DIR;
 /// The heirloom's seat, as its fitting gives it, and the bench's stock.
 SeatRequest heirloom_seat(const record::Seat& seat) {
   SeatRequest request;
-  request.seat.bore = {seat.outside->value(), 0.1};
-  request.seat.sleeve = {seat.bore->value(), 0.1};
-  request.seat.depth = assess::fitting::Gauge{seat.depth->value(), 0.1};
+  const auto gauge = [](const base::Millimetres& of) {
+    return assess::fitting::Gauge{of.value.approximate(), 0.1};
+  };
+  request.seat.bore = gauge(*seat.outside);
+  request.seat.sleeve = gauge(*seat.bore);
+  request.seat.depth = gauge(*seat.depth);
   request.stock = kProject / "demo" / "stock" / "washers.csv";
   request.material = "red fibre";
   request.wanted.count = 3;

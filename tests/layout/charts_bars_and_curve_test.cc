@@ -158,11 +158,11 @@ TEST_CASE("strokes fill the band from the least to the most, and the curve runs 
   const layout::Frame frame = set(banded(), bench, 471);
   const auto strokes = strokes_in(frame);
   REQUIRE(strokes.size() > 100);
-  // The axis runs from 0 to 24 over 150 points: 8 stands at 50, its band from 5.6 to 10.4.
-  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 24;
+  // The axis runs from 0 to 30 over 150 points: 8 stands at 40, its band from 5.6 to 10.4.
+  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 30;
   const Shape& first = strokes.front();
-  CHECK(first.box.foot == doctest::Approx(foot - 150 * 5.6 / 24).epsilon(0.01));
-  CHECK(first.box.top == doctest::Approx(foot - 150 * 10.4 / 24).epsilon(0.01));
+  CHECK(first.box.foot == doctest::Approx(foot - 150 * 5.6 / 30).epsilon(0.01));
+  CHECK(first.box.top == doctest::Approx(foot - 150 * 10.4 / 30).epsilon(0.01));
   const Shape& last = strokes.back();
   CHECK(last.box.height() > first.box.height() * 2);
   const CurveChart bare = drag();
@@ -172,18 +172,18 @@ TEST_CASE("strokes fill the band from the least to the most, and the curve runs 
 TEST_CASE("a level has its name over it, and its line stands at its value") {
   const drawn::Bench bench;
   const layout::Frame frame = set(banded(), bench, 471);
-  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 24;
+  const double foot = to_points(curve_in(frame).steps.front().to.y) + 150 * 8.0 / 30;
   const auto quarter = drawn::find(frame, bench.fonts, "quarter");
   const auto third = drawn::find(frame, bench.fonts, "third");
   REQUIRE(quarter);
   REQUIRE(third);
-  CHECK(quarter->box.foot <= foot - 150 * 16.0 / 24);
-  CHECK(third->box.foot <= foot - 150 * 21.0 / 24);
+  CHECK(quarter->box.foot <= foot - 150 * 16.0 / 30);
+  CHECK(third->box.foot <= foot - 150 * 21.0 / 30);
   CHECK(third->box.foot < quarter->box.top);
   const auto shapes = drawn::shapes_in(frame);
   CHECK(std::any_of(shapes.begin(), shapes.end(), [&](const Shape& shape) {
     return shape.box.width() > 400 &&
-           std::abs((shape.box.top + shape.box.foot) / 2 - (foot - 100)) < 0.1;
+           std::abs((shape.box.top + shape.box.foot) / 2 - (foot - 80)) < 0.1;
   }));
   CHECK(drawn::find(frame, bench.fonts, "key"));
   CHECK(drawn::find(frame, bench.fonts, "5"));

@@ -156,10 +156,10 @@ TEST_CASE("the best stands first, and too few of it behind enough") {
                                   0, table());
   CHECK(order[0].washer.outside == 21.7);
   CHECK(order[1].washer.outside == 21.2);
-  CHECK(order[2].washer.outside == 21.9);
-  CHECK(says(order[2], SeatReason::too_few));
-  CHECK(order[3].fit == Fit::one_size_down);
-  CHECK(order[4].fit == Fit::after_trimming);
+  CHECK(order[2].fit == Fit::one_size_down);
+  CHECK(order[3].fit == Fit::after_trimming);
+  CHECK(order[4].washer.outside == 21.9);
+  CHECK(says(order[4], SeatReason::too_few));
   CHECK(order[5].fit == Fit::not_at_all);
 }
 
