@@ -30,9 +30,9 @@ TEST_CASE("a sentence holds the record's own elements, and people by their names
   CHECK(put("Gus had <piece ref=\"knob\">the knob</piece>.") ==
         "<p><person ref=\"gus\">Gus</person> had <piece ref=\"knob\">the knob</piece>.</p>");
   CHECK(put("See <photo ref=\"ph-1\"/>.<note>Told by Gus.</note>") ==
-        "<p>See <photo ref=\"ph-1\" />.<note>Told by <person ref=\"gus\">Gus</person>.</note></p>");
+        "<p>See <photo ref=\"ph-1\"/>.<note>Told by <person ref=\"gus\">Gus</person>.</note></p>");
   CHECK(put("<person ref=\"gus\"/> <emphasis>slowly</emphasis>") ==
-        "<p><person ref=\"gus\" /> <emphasis>slowly</emphasis></p>");
+        "<p><person ref=\"gus\"/> <emphasis>slowly</emphasis></p>");
 }
 
 TEST_CASE("any other angle brackets and ampersands are text") {
