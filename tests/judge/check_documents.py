@@ -3,7 +3,7 @@
 
     check_documents.py DIRECTORY PDF...
 
-The first PDF is also damaged in several ways below DIRECTORY (see spoil.py); each must be refused by
+A keepsake is also damaged in several ways below DIRECTORY (see spoil.py); each must be refused by
 at least one flavour, while the undamaged rewriting is accepted.
 """
 
@@ -39,8 +39,9 @@ def main():
     directory, documents = Path(sys.argv[1]), sys.argv[2:]
     report = Report()
     shutil.rmtree(directory, ignore_errors=True)
+    whole = next((one for one in documents if one.endswith("keepsake.pdf")), documents[0])
     spoiled = subprocess.run(
-        [sys.executable, HERE / "spoil.py", documents[0], directory], capture_output=True, text=True
+        [sys.executable, HERE / "spoil.py", whole, directory], capture_output=True, text=True
     )
     report.check("a document was damaged for the judge",
                  [spoiled.stderr.strip()] if spoiled.returncode else [])  # fmt: skip
