@@ -48,7 +48,7 @@ std::string what_of(const Telling& telling, const record::Test& test) {
 document::Table tests(const Telling& telling) {
   document::Table table;
   table.columns = {{Column::Align::words, 0, true},
-                   {Column::Align::words, 24},
+                   {Column::Align::words, 33},
                    {Column::Align::words, 90},
                    {Column::Align::words, 84},
                    {Column::Align::words, 84}};
