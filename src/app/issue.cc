@@ -298,7 +298,8 @@ Result<document::Document> write(const World& world, const Made& made,
   const auto facts = facts_of(photographs);
   const auto pointer = [](const auto& found) { return found ? &*found : nullptr; };
   return report::write({record, assessment, made.design.chapters, made.design.words, made.edition,
-                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses), pointer(*recorded)});
+                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses),
+                        pointer(*recorded)});
 }
 
 /// Nothing is given back on paper that has not been handed over.

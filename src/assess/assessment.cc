@@ -8,8 +8,7 @@ namespace {
 
 /// What the bench wrote; else what the marks and materials leave.
 care::Made when_made(const record::Record& record, const dating::Finding& dating) {
-  if (record.reel.made)
-    return {record.reel.made->date.earliest(), record.reel.made->date.latest()};
+  if (record.reel.made) return {record.reel.made->date.earliest(), record.reel.made->date.latest()};
   const auto& window = dating.window;
   care::Made made;
   if (window.not_before) made.first = window.not_before->day;
@@ -31,11 +30,10 @@ Assessment assess(const record::Record& record, const knowledge::Knowledge& know
   assessment.dating = dating::assess(record, knowledge);
   const care::Made made = when_made(record, assessment.dating);
   for (const record::Visit& visit : record.visits) {
-    assessment.visits.push_back({visit.id,
-                                 originality::assess(record, visit, knowledge.originality, parts),
-                                 condition::assess(record, visit, knowledge, parts),
-                                 strip::strip(record, visit, parts),
-                                 care::assess(record, visit, knowledge.care, made)});
+    assessment.visits.push_back(
+        {visit.id, originality::assess(record, visit, knowledge.originality, parts),
+         condition::assess(record, visit, knowledge, parts), strip::strip(record, visit, parts),
+         care::assess(record, visit, knowledge.care, made)});
   }
   return assessment;
 }

@@ -242,8 +242,9 @@ struct Halves {
   bool above_fold = false;  ///< stays above the middle of the sheet; what is too much goes on below
 };
 
-using Block = std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry,
-                           Facts, List, Notes, RuledLines, Seal, Tally, Halves, Signatures, Labels, Step, Fold>;
+using Block =
+    std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry, Facts,
+                 List, Notes, RuledLines, Seal, Tally, Halves, Signatures, Labels, Step, Fold>;
 
 enum class Ledger { none, first, second };
 

@@ -128,7 +128,7 @@ struct DragWasher {
 struct DragStack {
   std::vector<DragWasher> washers;
   bool greased = false;
-  std::optional<base::Newtons> setting;  ///< at the line, spool full
+  std::optional<base::Newtons> setting;          ///< at the line, spool full
   std::optional<base::Millimetres> spool_full;   ///< across the wound line, spool full
   std::optional<base::Millimetres> spool_empty;  ///< across the core, or the last line on it
   std::optional<base::Newtons> line_strength;    ///< of the line it is set for, unknotted

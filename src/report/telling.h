@@ -48,8 +48,8 @@ struct Telling {
   const PicturePlan& pictures;
   const Edition& edition;
   const PhotographFactsById& photograph_facts;
-  const Worth* worth = nullptr;                      ///< null: no value was asked for
-  const assess::advice::Finding* courses = nullptr;  ///< null: the courses were not weighed
+  const Worth* worth = nullptr;                         ///< null: no value was asked for
+  const assess::advice::Finding* courses = nullptr;     ///< null: the courses were not weighed
   const assess::fitting::Recorded* recorded = nullptr;  ///< null: drag and line were not asked for
   bool nameless = false;  ///< nobody is named: everybody is told by the words that stand in
 

@@ -18,8 +18,8 @@ struct Source {
   const words::Catalogue& words;  ///< with the template's rewordings already in it
   const Edition& edition;
   const PhotographFactsById& photograph_facts;
-  const Worth* worth = nullptr;                      ///< null: no value was asked for
-  const assess::advice::Finding* courses = nullptr;  ///< null: the courses were not weighed
+  const Worth* worth = nullptr;                         ///< null: no value was asked for
+  const assess::advice::Finding* courses = nullptr;     ///< null: the courses were not weighed
   const assess::fitting::Recorded* recorded = nullptr;  ///< null: drag and line were not asked for
 };
 
