@@ -316,9 +316,9 @@ Diagnostics faults_of_hand_back(const recordfile::LoadedRecord& full) {
 Diagnostics keep_only(const IssueRequest& request, report::Template& chapters) {
   constexpr std::pair<std::string_view, std::string_view> kParts[] = {
       {"tags", "reel-tags"}, {"bags", "bag-labels"}, {"steps", "step-cards"}};
-  for (const auto& [word, section] : kParts) {
-    if (request.only != word) continue;
-    std::erase_if(chapters.sections, [&](const auto& one) { return one.id != section; });
+  for (const auto& part : kParts) {
+    if (request.only != part.first) continue;
+    std::erase_if(chapters.sections, [&](const auto& one) { return one.id != part.second; });
     if (!chapters.sections.empty()) return {};
   }
   return {base::error("only the labels are printed in parts, not the " + request.document,

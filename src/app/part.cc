@@ -36,8 +36,9 @@ void set_place(Draft& draft, pugi::xml_node place, const PlaceRequest& request) 
   if (request.spring) draft.set(place, "captive-spring", "yes");
 }
 
-/// The place that is meant, or a new one when its kind is given; its id.
-Result<std::string> place_of(Draft& draft, const PlaceRequest& request) {
+/// The place that is meant, or a new one when its kind is given, for so many as there are of the
+/// part; its id.
+Result<std::string> place_of(Draft& draft, PlaceRequest request, const std::string& count) {
   const record::Record& record = draft.record();
   const auto same = std::find_if(record.places.begin(), record.places.end(), [&](const auto& one) {
     return one.id.text == request.said || one.name == request.said;
@@ -56,6 +57,7 @@ Result<std::string> place_of(Draft& draft, const PlaceRequest& request) {
   if (!id) return id.faults();
   const pugi::xml_node place = draft.add_with_id(draft.section("places"), "place", *id);
   draft.add(place, "name", request.said);
+  if (request.quantity.empty()) request.quantity = count;
   set_place(draft, place, request);
   return id;
 }
@@ -187,7 +189,7 @@ Result<Said> set_known(Draft& draft, const PartRequest& request) {
   }
   if (auto faults = add_fitted_photos(draft, known, request.photos); !faults.empty()) return faults;
   if (!request.place.said.empty()) {
-    const auto place = place_of(draft, request.place);
+    const auto place = place_of(draft, request.place, request.count);
     if (!place) return place.faults();
   }
   return Said{fmt::format("{}: what is known of it is set", known.name), {}};
@@ -208,13 +210,13 @@ Change part(PartRequest request) {
     if (request.empty) {
       PlaceRequest place = request.place;
       place.said = request.name;
-      const auto id = place_of(draft, place);
+      const auto id = place_of(draft, place, request.count);
       if (!id) return id.faults();
       return Said{fmt::format("place {}: {}, nothing sits there", *id, request.name), {}};
     }
     std::string place;
     if (!request.place.said.empty()) {
-      const auto found = place_of(draft, request.place);
+      const auto found = place_of(draft, request.place, request.count);
       if (!found) return found.faults();
       place = *found;
     }
