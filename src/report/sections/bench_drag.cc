@@ -99,7 +99,7 @@ std::string rubbing(const Telling& telling, const RecordedDrag& drag) {
                                               {"inner", number_words(telling, face.ring.inner, 2)},
                                               {"material", face.material}}));
   }
-  const std::string faces = telling.words.say(
+  std::string faces = telling.words.say(
       "bench-drag.faces",
       {{"count", drag.faces}, {"spelled", telling.words.spelled(drag.faces, true)}});
   if (rings.empty()) return faces;

@@ -17,9 +17,7 @@ using assess::fitting::Span;
 using assess::fitting::Use;
 using document::Chapter;
 using document::HalfBlock;
-using document::Paragraph;
 using document::Subhead;
-using document::Text;
 using knowledge::Lubricant;
 
 constexpr double kLabels = 66;  // points
