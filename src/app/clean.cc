@@ -65,6 +65,9 @@ base::Diagnostics objections(const CleanRequest& request, const record::Record& 
 }  // namespace
 
 Change clean(CleanRequest request) {
+  // A blank is no reason.
+  if (request.against_warning.find_first_not_of(" \t\n") == std::string::npos)
+    request.against_warning.clear();
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
     const auto open = open_visit(draft, request.on);
     if (!open) return open.faults();

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 #include "app/find_named.h"
@@ -51,6 +52,9 @@ class Going {
   }
 
   void refit(const Piece& piece, int count) {
+    count += moved_[piece.id.text];
+    if (count <= 0) return;
+    moved_[piece.id.text] -= count;
     add_to_tray(draft_, tray_line_of(draft_, open_.element, piece.id), "refitted", count);
     gone_.push_back(&piece);
   }
@@ -65,7 +69,8 @@ class Going {
 
   void go(const Way& way, const CountedPiece& one) {
     const std::string_view count = way.count;
-    const int there = unaccounted(*open_.visit, one.piece->id);
+    int& moved = moved_[one.piece->id.text];
+    const int there = unaccounted(*open_.visit, one.piece->id) + moved;
     const bool comes = count == "found-loose" || count == "taken-off";
     if (!comes && one.count > there) {
       add({base::error_at(
@@ -86,6 +91,7 @@ class Going {
       }
       leave = *given;
     }
+    moved += comes ? one.count : -one.count;
     add_to_tray(draft_, tray_line_of(draft_, open_.element, one.piece->id), way.count, one.count);
     gone_.push_back(one.piece);
     if (way.whereabouts != nullptr && one.count == one.piece->count) {
@@ -99,6 +105,7 @@ class Going {
   const TrayRequest& request_;
   base::Diagnostics faults_;
   std::vector<const Piece*> gone_;
+  std::map<std::string, int, std::less<>> moved_;  ///< by this command, into the tray and out of it
 };
 
 std::string gone_where(const assess::tray::PieceAccount& one) {

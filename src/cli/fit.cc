@@ -69,7 +69,8 @@ Action add_fit(CLI::App& app) {
   app.add_option("--instead-of", options->request.instead_of,
                  "the old part; left out, the place was empty");
   app.add_option("--material", options->request.material, "of what it is");
-  app.add_option("--count", options->request.count, "how many like things it is");
+  app.add_option("--count", options->request.count, "how many like things it is")
+      ->check(CLI::Range(1, 1000));
   app.add_option("--donor", options->request.donor,
                  "what it came from: \"a broken Skerry No. 30\"");
   app.add_flag("--same-maker", options->request.same_maker, "the donor is by the reel's own maker");

@@ -41,7 +41,7 @@ Action add_undo(CLI::App& app) {
   app.add_option("PATH", options->path, "the reel's folder, or its record.xml")->required();
   app.add_option("--change", options->change,
                  "go back before the change with this number; left out, the last one")
-      ->check(CLI::PositiveNumber);
+      ->check(CLI::Range(1, 1'000'000'000));
   app.add_flag("--list", options->list, "tell the changes, oldest first, and write nothing");
   app.add_flag("--dry-run", options->dry_run, "print what would change, and write nothing");
   return [options](Surroundings& surroundings) { return tell_undo(*options, surroundings); };
