@@ -4,25 +4,17 @@
 
 #include <algorithm>
 #include <array>
-#include <csetjmp>
-#include <cstdio>
-#include <cstdlib>
 #include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
 
-// jpeglib.h needs size_t and FILE declared before it.
-#include <jpeglib.h>
-
-#include "photo/exif.h"
+#include "photo/jpeg_source.h"
 
 namespace winchbook::photo {
 namespace {
 
 using base::Diagnostic;
-
-constexpr int kMostScans = 100;
 
 Diagnostic refuse(std::string message, std::string hint, std::string rule) {
   return base::error(std::move(message), std::move(hint), std::move(rule));
@@ -62,61 +54,8 @@ std::optional<Diagnostic> fault_of_kind(std::string_view bytes) {
                 "save it as JPEG; renaming does not change what it is", "photo-kind");
 }
 
-/// libjpeg's state, and where to go when it gives up.
-struct Decoder {
-  jpeg_decompress_struct info{};
-  jpeg_error_mgr errors{};
-  jpeg_progress_mgr progress{};
-  std::jmp_buf give_up{};
-  std::array<char, JMSG_LENGTH_MAX> said{};
-  bool too_many_scans = false;
-};
-
-Decoder& decoder_of(j_common_ptr info) {
-  return *static_cast<Decoder*>(info->client_data);
-}
-
-void on_error(j_common_ptr info) {
-  Decoder& decoder = decoder_of(info);
-  decoder.errors.format_message(info, decoder.said.data());
-  std::longjmp(decoder.give_up, 1);  // NOLINT(cert-err52-cpp): the only way out of libjpeg
-}
-
-/// A warning means that the picture is not what was saved.
-void on_message(j_common_ptr info, int level) {
-  if (level < 0) on_error(info);
-}
-
-/// For what is read between two guarded stretches: a bad profile is no profile.
-void ignore_message(j_common_ptr /*info*/, int /*level*/) {}
-
-void on_progress(j_common_ptr info) {
-  Decoder& decoder = decoder_of(info);
-  if (decoder.info.input_scan_number <= kMostScans) return;
-  decoder.too_many_scans = true;
-  std::longjmp(decoder.give_up, 1);  // NOLINT(cert-err52-cpp)
-}
-
-void prepare(Decoder& decoder, std::string_view bytes) {
-  jpeg_create_decompress(&decoder.info);
-  decoder.progress.progress_monitor = on_progress;
-  decoder.info.progress = &decoder.progress;
-  jpeg_save_markers(&decoder.info, JPEG_APP0 + 1, 0xFFFF);
-  jpeg_save_markers(&decoder.info, JPEG_APP0 + 2, 0xFFFF);
-  // libjpeg-turbo declares the bytes const; the plain library does not write to them either.
-  jpeg_mem_src(&decoder.info, reinterpret_cast<const unsigned char*>(bytes.data()),  // NOLINT
-               static_cast<unsigned long>(bytes.size()));                            // NOLINT
-  jpeg_read_header(&decoder.info, TRUE);
-}
-
 /// False when libjpeg gave up; nothing with a destructor may live in here.
-bool read_header(Decoder& decoder, std::string_view bytes) {
-  if (setjmp(decoder.give_up) != 0) return false;  // NOLINT(cert-err52-cpp)
-  prepare(decoder, bytes);
-  return true;
-}
-
-bool read_rows(Decoder& decoder, unsigned char* row) {
+bool read_rows(JpegSource& decoder, unsigned char* row) {
   if (setjmp(decoder.give_up) != 0) return false;  // NOLINT(cert-err52-cpp)
   jpeg_start_decompress(&decoder.info);
   while (decoder.info.output_scanline < decoder.info.output_height) {
@@ -131,17 +70,17 @@ Diagnostic cut_short() {
                 "photo-truncated");
 }
 
-Diagnostic damaged(const Decoder& decoder) {
-  if (decoder.too_many_scans) {
-    return refuse(fmt::format("the photograph is stored in more than {} passes", kMostScans),
-                  "save it again as a plain JPEG", "photo-damaged");
+Diagnostic damaged(const JpegSource& decoder) {
+  switch (decoder.why()) {
+    case JpegSource::GaveUp::too_many_scans:
+      return refuse(fmt::format("the photograph is stored in more than {} passes", kMostScans),
+                    "save it again as a plain JPEG", "photo-damaged");
+    case JpegSource::GaveUp::cut_short:
+      return cut_short();
+    case JpegSource::GaveUp::damaged:
+      break;
   }
-  const std::string_view said = decoder.said.data();
-  if (said.find("Premature end") != std::string_view::npos ||
-      said.find("No more bytes") != std::string_view::npos) {
-    return cut_short();
-  }
-  return refuse(fmt::format("the photograph is damaged ({})", said),
+  return refuse(fmt::format("the photograph is damaged ({})", decoder.said.data()),
                 "copy it again from the camera or the backup", "photo-damaged");
 }
 
@@ -168,35 +107,16 @@ std::optional<Diagnostic> fault_of_header(const jpeg_decompress_struct& info) {
   return std::nullopt;
 }
 
-std::string_view exif_of(const jpeg_decompress_struct& info) {
-  constexpr std::string_view kHead{"Exif\0\0", 6};
-  for (auto marker = info.marker_list; marker != nullptr; marker = marker->next) {
-    const std::string_view data(reinterpret_cast<const char*>(marker->data),
-                                marker->data_length);  // NOLINT
-    if (marker->marker == JPEG_APP0 + 1 && data.substr(0, kHead.size()) == kHead) {
-      return data.substr(kHead.size());
-    }
-  }
-  return {};
-}
-
-std::string icc_of(jpeg_decompress_struct& info) {
-  unsigned char* data = nullptr;
-  unsigned int length = 0;
-  if (jpeg_read_icc_profile(&info, &data, &length) == FALSE) return {};
-  const std::unique_ptr<unsigned char, decltype(&std::free)> owner(data, &std::free);
-  return {reinterpret_cast<const char*>(data), length};  // NOLINT
-}
-
-JpegFacts facts_of(jpeg_decompress_struct& info) {
-  const ExifFacts exif = read_exif(exif_of(info));
+JpegFacts facts_of(JpegSource& source) {
+  const jpeg_decompress_struct& info = source.info;
+  const ExifFacts exif = source.exif();
   JpegFacts facts;
   facts.width = static_cast<int>(info.image_width);
   facts.height = static_cast<int>(info.image_height);
   facts.colour = info.num_components == 1 ? Colour::grey : Colour::rgb;
   facts.orientation = static_cast<Orientation>(exif.orientation);
   facts.tells_where_taken = exif.has_gps;
-  facts.icc_profile = icc_of(info);
+  facts.icc_profile = source.icc_profile();
   return facts;
 }
 
@@ -215,18 +135,10 @@ base::Result<JpegFacts> look(std::string_view bytes, Depth depth) {
     return refuse(fmt::format("the photograph is longer than {} MB", kMostBytes >> 20U),
                   "save it smaller: 2000 pixels on the longer side print well", "photo-large");
   }
-  const auto decoder = std::make_unique<Decoder>();
-  decoder->info.err = jpeg_std_error(&decoder->errors);
-  decoder->errors.error_exit = on_error;
-  decoder->errors.emit_message = on_message;
-  decoder->info.client_data = decoder.get();
-  const std::unique_ptr<jpeg_decompress_struct, decltype(&jpeg_destroy_decompress)> end(
-      &decoder->info, &jpeg_destroy_decompress);
-  if (!read_header(*decoder, bytes)) return damaged(*decoder);
+  const auto decoder = std::make_unique<JpegSource>();
+  if (!decoder->read_header(bytes)) return damaged(*decoder);
   if (auto fault = fault_of_header(decoder->info)) return *fault;
-  decoder->errors.emit_message = ignore_message;
-  JpegFacts facts = facts_of(decoder->info);
-  decoder->errors.emit_message = on_message;
+  JpegFacts facts = facts_of(*decoder);
   if (!has_end(bytes)) return cut_short();
   if (depth == Depth::header) return facts;
   std::vector<unsigned char> row(static_cast<std::size_t>(facts.width) * 4);

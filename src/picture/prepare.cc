@@ -4,7 +4,7 @@
 #include <utility>
 
 #include "picture/colour.h"
-#include "picture/jpeg_source.h"
+#include "picture/jpeg_fault.h"
 #include "picture/read.h"
 #include "picture/scale.h"
 #include "picture/write_jpeg.h"
@@ -20,8 +20,8 @@ struct JpegHead {
 };
 
 base::Result<JpegHead> head_of(std::string_view jpeg) {
-  const auto source = std::make_unique<JpegSource>();
-  if (!source->read_header(jpeg)) return source->fault();
+  const auto source = std::make_unique<photo::JpegSource>();
+  if (!source->read_header(jpeg)) return fault_of(*source);
   const jpeg_decompress_struct& info = source->info;
   if (auto faults = fault_of_size(info.image_width, info.image_height); !faults.empty()) {
     return faults;

@@ -1,13 +1,13 @@
 #include <memory>
 
-#include "picture/jpeg_source.h"
+#include "picture/jpeg_fault.h"
 #include "picture/read.h"
 
 namespace winchbook::picture {
 namespace {
 
 /// False when libjpeg gave up.
-bool read_rows(JpegSource& source, unsigned char* samples, std::size_t row_bytes) {
+bool read_rows(photo::JpegSource& source, unsigned char* samples, std::size_t row_bytes) {
   if (setjmp(source.give_up) != 0) return false;  // NOLINT(cert-err52-cpp)
   jpeg_start_decompress(&source.info);
   while (source.info.output_scanline < source.info.output_height) {
@@ -21,8 +21,8 @@ bool read_rows(JpegSource& source, unsigned char* samples, std::size_t row_bytes
 }  // namespace
 
 base::Result<Picture> read_jpeg(std::string_view bytes) {
-  const auto source = std::make_unique<JpegSource>();
-  if (!source->read_header(bytes)) return source->fault();
+  const auto source = std::make_unique<photo::JpegSource>();
+  if (!source->read_header(bytes)) return fault_of(*source);
   jpeg_decompress_struct& info = source->info;
   if (auto faults = fault_of_size(info.image_width, info.image_height); !faults.empty()) {
     return faults;
@@ -51,7 +51,7 @@ base::Result<Picture> read_jpeg(std::string_view bytes) {
                     "save it as RGB", "photo-coding");
   }
   raster.allocate();
-  if (!read_rows(*source, raster.samples.data(), raster.row_bytes())) return source->fault();
+  if (!read_rows(*source, raster.samples.data(), raster.row_bytes())) return fault_of(*source);
   return picture;
 }
 

@@ -5,7 +5,7 @@
 #include <cstdlib>
 #include <memory>
 
-#include "picture/jpeg_source.h"
+#include "picture/jpeg_fault.h"
 
 namespace winchbook::picture {
 namespace {
@@ -73,18 +73,18 @@ bool encode(Target& target, const Raster& raster) {
 }
 
 /// Reads every coefficient; null when libjpeg gave up.
-jvirt_barray_ptr* read_coefficients(JpegSource& source) {
+jvirt_barray_ptr* read_coefficients(photo::JpegSource& source) {
   if (setjmp(source.give_up) != 0) return nullptr;  // NOLINT(cert-err52-cpp)
   return jpeg_read_coefficients(&source.info);
 }
 
-bool finish(JpegSource& source) {
+bool finish(photo::JpegSource& source) {
   if (setjmp(source.give_up) != 0) return false;  // NOLINT(cert-err52-cpp)
   jpeg_finish_decompress(&source.info);
   return true;
 }
 
-bool write_coefficients(Target& target, JpegSource& source, jvirt_barray_ptr* coefficients) {
+bool write_coefficients(Target& target, photo::JpegSource& source, jvirt_barray_ptr* coefficients) {
   if (setjmp(target.give_up) != 0) return false;  // NOLINT(cert-err52-cpp)
   jpeg_create_compress(&target.info);
   jpeg_mem_dest(&target.info, &target.bytes, &target.length);
@@ -122,15 +122,15 @@ base::Result<std::string> write_jpeg(const Raster& raster) {
 }
 
 base::Result<std::string> without_remarks(std::string_view jpeg) {
-  const auto source = std::make_unique<JpegSource>();
-  if (!source->read_header(jpeg)) return source->fault();
+  const auto source = std::make_unique<photo::JpegSource>();
+  if (!source->read_header(jpeg)) return fault_of(*source);
   jvirt_barray_ptr* coefficients = read_coefficients(*source);
-  if (coefficients == nullptr) return source->fault();
+  if (coefficients == nullptr) return fault_of(*source);
   const auto target = std::make_unique<Target>();
   if (!write_coefficients(*target, *source, coefficients)) {
     return fault_of_decoder(target->said.data());
   }
-  if (!finish(*source)) return source->fault();
+  if (!finish(*source)) return fault_of(*source);
   return target->take();
 }
 

@@ -1,16 +1,11 @@
-#include "picture/jpeg_source.h"
-
-#include <fmt/format.h>
+#include "photo/jpeg_source.h"
 
 #include <cstdlib>
 #include <memory>
 
-#include "picture/raster.h"
-
-namespace winchbook::picture {
+namespace winchbook::photo {
 namespace {
 
-constexpr int kMostScans = 100;
 constexpr unsigned kMostRemark = 0xFFFF;
 
 JpegSource& source_of(j_common_ptr info) {
@@ -23,6 +18,7 @@ void on_error(j_common_ptr info) {
   std::longjmp(source.give_up, 1);  // NOLINT(cert-err52-cpp): the only way out of libjpeg
 }
 
+/// A warning means that the picture is not what was saved.
 void on_message(j_common_ptr info, int level) {
   if (level < 0) on_error(info);
 }
@@ -53,32 +49,28 @@ bool JpegSource::read_header(std::string_view bytes) {
   info.progress = &progress;
   jpeg_save_markers(&info, JPEG_APP0 + 1, kMostRemark);
   jpeg_save_markers(&info, JPEG_APP0 + 2, kMostRemark);
+  // libjpeg-turbo declares the bytes const; the plain library does not write to them either.
   jpeg_mem_src(&info, reinterpret_cast<const unsigned char*>(bytes.data()),  // NOLINT
                static_cast<unsigned long>(bytes.size()));                    // NOLINT
   jpeg_read_header(&info, TRUE);
   return true;
 }
 
-base::Diagnostic JpegSource::fault() const {
-  if (too_many_scans) {
-    return refuse(fmt::format("is stored in more than {} passes", kMostScans),
-                  "save it again as a plain JPEG", "photo-damaged");
-  }
+JpegSource::GaveUp JpegSource::why() const {
+  if (too_many_scans) return GaveUp::too_many_scans;
   const std::string_view what = said.data();
-  if (what.find("Premature end") != std::string_view::npos ||
-      what.find("No more bytes") != std::string_view::npos) {
-    return cut_short();
-  }
-  return fault_of_decoder(std::string(what));
+  const bool ended = what.find("Premature end") != std::string_view::npos ||
+                     what.find("No more bytes") != std::string_view::npos;
+  return ended ? GaveUp::cut_short : GaveUp::damaged;
 }
 
-photo::ExifFacts JpegSource::exif() const {
+ExifFacts JpegSource::exif() const {
   constexpr std::string_view kHead{"Exif\0\0", 6};
   for (auto* marker = info.marker_list; marker != nullptr; marker = marker->next) {
     const std::string_view data(reinterpret_cast<const char*>(marker->data),  // NOLINT
                                 marker->data_length);
     if (marker->marker == JPEG_APP0 + 1 && data.starts_with(kHead)) {
-      return photo::read_exif(data.substr(kHead.size()));
+      return read_exif(data.substr(kHead.size()));
     }
   }
   return {};
@@ -95,4 +87,4 @@ std::string JpegSource::icc_profile() {
   return {reinterpret_cast<const char*>(data), length};  // NOLINT
 }
 
-}  // namespace winchbook::picture
+}  // namespace winchbook::photo
