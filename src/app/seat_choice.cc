@@ -14,11 +14,6 @@ using assess::fitting::Candidate;
 using assess::fitting::Fit;
 using assess::fitting::SeatReason;
 
-bool too_few(const Candidate& candidate) {
-  return std::find(candidate.reasons.begin(), candidate.reasons.end(), SeatReason::too_few) !=
-         candidate.reasons.end();
-}
-
 /// The place a part sits in, or sat in last.
 const record::PlaceId* place_of(const record::Record& record, const record::PieceId& part) {
   const record::PlaceId* place = nullptr;
@@ -108,7 +103,7 @@ base::Result<Change> fit_choice(const SeatAnswer& answer, SeatChoice choice) {
         fmt::format("--choose: the washer of line {} does not fit this seat", choice.line),
         "leave --choose away to read why, and which do", "command-choice");
   }
-  if (too_few(*chosen)) {
+  if (has(*chosen, SeatReason::too_few)) {
     return base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted",
                                    choice.line, chosen->washer.count, answer.request.wanted.count),
                        "take another line, or count the stock again", "command-choice");

@@ -41,11 +41,6 @@ std::string room(const Span& span) {
   return fmt::format("{:.2f} to {:.2f} mm", hundredths(span.low), hundredths(span.high));
 }
 
-bool has(const Candidate& candidate, SeatReason reason) {
-  return std::find(candidate.reasons.begin(), candidate.reasons.end(), reason) !=
-         candidate.reasons.end();
-}
-
 std::string washer(const Candidate& candidate) {
   const auto& of = candidate.washer;
   std::string text = fmt::format("  line {}: {}, {}: {:.4g} × {:.4g} × {:.4g} mm", of.line,

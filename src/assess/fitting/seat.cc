@@ -187,6 +187,11 @@ void judge_press(const std::optional<Span>& over_post, const std::optional<Span>
 
 }  // namespace
 
+bool has(const Candidate& candidate, SeatReason reason) {
+  return std::find(candidate.reasons.begin(), candidate.reasons.end(), reason) !=
+         candidate.reasons.end();
+}
+
 double running_clearance(const DragKnowledge& knowledge, double nominal) {
   const knowledge::FitLimit* hole = find_limit(knowledge, "H9", nominal);
   const knowledge::FitLimit* washer = find_limit(knowledge, "d9", nominal);
@@ -208,10 +213,8 @@ std::vector<Candidate> find_washers(const Seat& seat, const Wanted& wanted,
     candidates.push_back(Trial(seat, wanted, washer, caliper, knowledge).judged());
   }
   const auto rank = [](const Candidate& one) {
-    const bool short_of =
-        std::find(one.reasons.begin(), one.reasons.end(), SeatReason::too_few) != one.reasons.end();
     const bool usable = one.fit != Fit::not_at_all;
-    return std::tuple(!usable, usable && short_of, one.fit,
+    return std::tuple(!usable, usable && has(one, SeatReason::too_few), one.fit,
                       one.fit == Fit::after_trimming ? one.trim_outside + one.open_inside
                                                      : std::abs(middle(one.outside_clearance)));
   };

@@ -91,6 +91,9 @@ struct Candidate {
   std::optional<double> height_change;  ///< of the whole stack, mm, when its thicknesses are known
 };
 
+/// True when this is among its reasons.
+[[nodiscard]] bool has(const Candidate& candidate, SeatReason reason);
+
 /// What is wanted of the stock.
 struct Wanted {
   bool metal = false;               ///< a metal washer of the stack, not a friction washer
