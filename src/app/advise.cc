@@ -7,8 +7,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "assess/assessment.h"
-#include "knowledge/knowledge.h"
+#include "app/assessed.h"
 #include "record/enum_words.h"
 
 namespace winchbook::app {
@@ -189,24 +188,23 @@ base::Result<std::vector<Matter>> parse_ranking(std::string_view text) {
 
 base::Result<Advised> advise(const World& world, const ValueRequest& request,
                              const std::vector<Matter>& ranking) {
-  auto valued = value(world, request);
+  auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
+  if (!loaded) return loaded.faults();
+  const auto found = assessed(world, loaded->record);
+  if (!found) return found.faults();
+  auto valued = value(world, request, std::move(loaded).value(), found->assessment);
   if (!valued) return valued.faults();
-  return advise(world, std::move(valued).value(), ranking);
+  return advise(std::move(valued).value(), found->assessment, ranking);
 }
 
-base::Result<Advised> advise(const World& world, Valued valued,
+base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
                              const std::vector<Matter>& ranking) {
-  auto bench = knowledge::load_courses(world.files, world.data);
-  if (!bench) return bench.faults();
   const record::Record& record = valued.loaded.record;
   const record::Visit* visit = last_visit(record);
   if (visit == nullptr) {
     return base::error_at({valued.loaded.file, 0, 0}, "there is no visit to advise on",
                           "take the reel in first: winchbook intake", "advice-visit");
   }
-  const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
-  if (!knowledge) return knowledge.faults();
-  const assess::Assessment assessment = assess::assess(record, *knowledge);
   std::array<std::optional<double>, advice::kCourses> values;
   for (std::size_t i = 0; i < valued.courses.size(); ++i) {
     const auto& estimate = estimate_of(valued.finding, valued.courses[i]);
@@ -214,9 +212,9 @@ base::Result<Advised> advise(const World& world, Valued valued,
   }
   const assess::VisitAssessment& last = *assessment.last();
   Advised advised;
-  advised.finding =
-      advice::advise({record, *visit, last.originality, last.condition, bench->scores, values},
-                     ranking.empty() ? visit->wishes.ranking : ranking);
+  advised.finding = advice::advise(
+      {record, *visit, last.originality, last.condition, valued.bench.scores, values},
+      ranking.empty() ? visit->wishes.ranking : ranking);
   advised.loaded = std::move(valued.loaded);
   return advised;
 }

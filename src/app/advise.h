@@ -24,8 +24,8 @@ struct Advised {
 [[nodiscard]] base::Result<Advised> advise(const World& world, const ValueRequest& request,
                                            const std::vector<record::Matter>& ranking);
 
-/// The same of what has been valued already.
-[[nodiscard]] base::Result<Advised> advise(const World& world, Valued valued,
+/// The same of what has been assessed and valued already.
+[[nodiscard]] base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
                                            const std::vector<record::Matter>& ranking);
 
 /// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <utility>
 
+#include "app/assessed.h"
 #include "app/check.h"
 #include "app/design.h"
 #include "app/edit.h"
@@ -21,7 +22,6 @@
 #include "assess/tray/tray.h"
 #include "document/document.h"
 #include "knowledge/drag.h"
-#include "knowledge/knowledge.h"
 #include "layout/lay_out.h"
 #include "pdf/draw.h"
 #include "photo/jpeg.h"
@@ -266,6 +266,7 @@ struct Made {
   const Shown& shown;
   const Design& design;
   const report::Edition& edition;
+  const assess::Assessment& assessment;
   const Weighed& weighed;
 };
 
@@ -288,18 +289,15 @@ Result<std::optional<assess::fitting::Recorded>> recorded_in(const World& world,
 Result<document::Document> write(const World& world, const Made& made,
                                  const std::vector<pdf::Jpeg>& photographs) {
   const record::Record& record = made.shown.record.record;
-  const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
-  if (!knowledge) return knowledge.faults();
-  const assess::Assessment assessment = assess::assess(record, *knowledge);
   const auto recorded = recorded_in(world, made.design.chapters, record);
   if (!recorded) return recorded.faults();
   // From here on nothing computes a fact.
 
   const auto facts = facts_of(photographs);
   const auto pointer = [](const auto& found) { return found ? &*found : nullptr; };
-  return report::write({record, assessment, made.design.chapters, made.design.words, made.edition,
-                        facts, pointer(made.weighed.worth), pointer(made.weighed.courses),
-                        pointer(*recorded)});
+  return report::write({record, made.assessment, made.design.chapters, made.design.words,
+                        made.edition, facts, pointer(made.weighed.worth),
+                        pointer(made.weighed.courses), pointer(*recorded)});
 }
 
 /// Nothing is given back on paper that has not been handed over.
@@ -397,9 +395,11 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   edition.value().reel_code = reel_code(full->record);
-  const auto weighed = weigh(world, request, shown->record);
+  const auto found = assessed(world, shown->record.record);
+  if (!found) return found.faults();
+  const auto weighed = weigh(world, request, shown->record, found->assessment);
   if (!weighed) return weighed.faults();
-  const Made made{*full, *shown, *design, *edition, *weighed};
+  const Made made{*full, *shown, *design, *edition, found->assessment, *weighed};
   const auto written = write(world, made, *photographs);
   if (!written) return written.faults();
   // From here on there is only a document.

@@ -6,9 +6,8 @@
 #include <map>
 #include <utility>
 
+#include "app/assessed.h"
 #include "app/sales.h"
-#include "assess/assessment.h"
-#include "knowledge/knowledge.h"
 
 namespace winchbook::app {
 namespace {
@@ -160,17 +159,17 @@ std::vector<CourseState> course_states(const record::Visit& visit, const State& 
 base::Result<Valued> value(const World& world, const ValueRequest& request) {
   auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  return value(world, request, std::move(loaded).value());
+  const auto found = assessed(world, loaded->record);
+  if (!found) return found.faults();
+  return value(world, request, std::move(loaded).value(), found->assessment);
 }
 
 base::Result<Valued> value(const World& world, const ValueRequest& request,
-                           recordfile::LoadedRecord loaded) {
+                           recordfile::LoadedRecord loaded, const assess::Assessment& assessment) {
   const record::Record& record = loaded.record;
-  const auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
-  if (!knowledge) return knowledge.faults();
   const auto prices = knowledge::load_prices(world.files, world.data, request.terms.prices);
   if (!prices) return prices.faults();
-  const auto courses = knowledge::load_courses(world.files, world.data);
+  auto courses = knowledge::load_courses(world.files, world.data);
   if (!courses) return courses.faults();
   const ValueTerms& terms = request.terms;
   const knowledge::Purpose* purpose = find_purpose(*prices, terms.purpose);
@@ -198,7 +197,6 @@ base::Result<Valued> value(const World& world, const ValueRequest& request,
   if (valued.question.currency.empty()) {
     valued.question.currency = most_frequent_currency(sales);
   }
-  const assess::Assessment assessment = assess::assess(record, *knowledge);
   std::vector<State> states;
   std::vector<State> expected;
   if (const assess::VisitAssessment* last = assessment.last()) {
@@ -214,6 +212,7 @@ base::Result<Valued> value(const World& world, const ValueRequest& request,
     states.push_back(one.state);
   valued.finding = assess::value::value(valued.question, states, sales, *prices, expected);
   valued.rules = prices->rules;
+  valued.bench = std::move(courses).value();
   valued.loaded = std::move(loaded);
   return valued;
 }

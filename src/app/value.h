@@ -7,6 +7,7 @@
 
 #include "app/value_terms.h"
 #include "app/world.h"
+#include "assess/assessment.h"
 #include "assess/value/expected.h"
 #include "assess/value/rounding.h"
 #include "assess/value/value.h"
@@ -34,6 +35,7 @@ struct Valued {
   assess::value::Question question;
   std::vector<ValuedState> states;                  ///< as found, as left: one for each estimate
   std::vector<assess::value::CourseState> courses;  ///< all four; none without a visit
+  knowledge::Courses bench;                         ///< what is known of the courses
   assess::value::Finding finding;
   knowledge::PriceRules rules;
   std::size_t older = 0;  ///< sales of the model that are older than those that were used
@@ -42,9 +44,10 @@ struct Valued {
 /// Reads the record, the sales and the prices, and answers. Error when there is no such purpose, no
 /// currency can be told, the day has not come, or a file is wrong.
 [[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request);
-/// The same of a record that has been read, as its reader may see it.
+/// The same of a record that has been read, as its reader may see it, and assessed.
 [[nodiscard]] base::Result<Valued> value(const World& world, const ValueRequest& request,
-                                         recordfile::LoadedRecord loaded);
+                                         recordfile::LoadedRecord loaded,
+                                         const assess::Assessment& assessment);
 
 /// An amount rounded to two figures, as a price is told: low ends down, high ends up.
 using assess::value::RoundPrice;

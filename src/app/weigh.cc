@@ -26,16 +26,17 @@ report::Worth worth_of(const Valued& valued) {
 }  // namespace
 
 base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
-                            const recordfile::LoadedRecord& shown) {
+                            const recordfile::LoadedRecord& shown,
+                            const assess::Assessment& assessment) {
   Weighed weighed;
   if (record::last_visit(shown.record) == nullptr) return weighed;
   const ValueRequest asked{{}, request.value, request.date};
-  auto valued = value(world, asked, shown);
+  auto valued = value(world, asked, shown, assessment);
   if (!valued) return valued.faults();
   if (request.document == "value-statement" || request.with_value || !request.value.sales.empty()) {
     weighed.worth = worth_of(*valued);
   }
-  auto advised = advise(world, std::move(valued).value(), {});
+  auto advised = advise(std::move(valued).value(), assessment, {});
   if (!advised) return advised.faults();
   weighed.courses = std::move(advised.value().finding);
   return weighed;

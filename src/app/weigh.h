@@ -5,6 +5,7 @@
 #include "app/issue.h"
 #include "app/world.h"
 #include "assess/advice/advice.h"
+#include "assess/assessment.h"
 #include "base/result.h"
 #include "recordfile/record_file.h"
 #include "report/worth.h"
@@ -20,6 +21,7 @@ struct Weighed {
 /// Values the record as its reader may see it, and weighs the courses by the owner's ranking.
 /// Errors: those of `value` and `advise`.
 [[nodiscard]] base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
-                                          const recordfile::LoadedRecord& shown);
+                                          const recordfile::LoadedRecord& shown,
+                                          const assess::Assessment& assessment);
 
 }  // namespace winchbook::app
