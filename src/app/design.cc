@@ -37,12 +37,12 @@ Diagnostics reword(const report::Template& chapters, const fs::path& file,
 }
 
 /// The documents the program has templates for.
-std::string documents_of(const World& world) {
+std::string documents_of(const library::World& world) {
   const fs::path folder = world.data / "report-templates";
   std::string names;
   for (const std::string& name : world.files.names_in(folder)) {
     if (!name.ends_with(".xml")) continue;
-    const auto file = read_xml(world, folder / name);
+    const auto file = library::read_xml(world, folder / name);
     if (!file || std::string_view(file->root().name()) != "template") continue;
     names += (names.empty() ? "" : ", ") + name.substr(0, name.size() - 4);
   }
@@ -74,7 +74,7 @@ Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
 
 }  // namespace
 
-Result<Design> read_design(const World& world, const DesignRequest& request) {
+Result<Design> read_design(const library::World& world, const DesignRequest& request) {
   const fs::path file = request.file.empty()
                             ? world.data / "report-templates" / (request.document + ".xml")
                             : request.file;
@@ -84,13 +84,13 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
         "the documents are " + documents_of(world) + "; or name a template with --template",
         "command-document");
   }
-  const auto schema = read_schema(world, "template-1.xsd");
+  const auto schema = library::read_schema(world, "template-1.xsd");
   if (!schema) return schema.faults();
-  const auto document = read_xml(world, file);
+  const auto document = library::read_xml(world, file);
   if (!document) return document.faults();
   auto chapters = report::read_template(*document, *schema);
   if (!chapters) return chapters.faults();
-  const auto style_document = read_xml(world, file.parent_path() / chapters->style_file);
+  const auto style_document = library::read_xml(world, file.parent_path() / chapters->style_file);
   if (!style_document) return style_document.faults();
   const std::string paper = !request.paper.empty()     ? request.paper
                             : !chapters->paper.empty() ? chapters->paper
@@ -99,7 +99,7 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
   if (!style) {
     return request.paper.empty() ? style.faults() : told_as_typed(style.faults(), paper);
   }
-  auto words = read_words(world, request.language, *schema);
+  auto words = library::read_words(world, request.language, *schema);
   if (!words) return words.faults();
   if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
   document::Style tight = *style;
@@ -116,7 +116,7 @@ Result<Design> read_design(const World& world, const DesignRequest& request) {
                 faces_of(*style_document)};
 }
 
-Result<text::FontBook> open_fonts(const World& world, const Design& design) {
+Result<text::FontBook> open_fonts(const library::World& world, const Design& design) {
   const fs::path file = world.data / "shared" / "fonts.txt";
   const auto bytes = world.files.read(file, kMostListBytes);
   if (!bytes) return bytes.faults();

@@ -4,9 +4,9 @@
 #include <map>
 #include <string>
 
-#include "app/world.h"
 #include "base/result.h"
 #include "document/style.h"
+#include "library/world.h"
 #include "report/template.h"
 #include "text/font_book.h"
 #include "words/catalogue.h"
@@ -33,10 +33,12 @@ struct Design {
 
 /// Errors: no such document or paper ("command-…"); what the schemas refuse; a message that is not
 /// there to be reworded.
-[[nodiscard]] base::Result<Design> read_design(const World& world, const DesignRequest& request);
+[[nodiscard]] base::Result<Design> read_design(const library::World& world,
+                                               const DesignRequest& request);
 
 /// Opens the faces a design names. Errors: a face that shared/fonts.txt does not list, told with
 /// its place in the style.
-[[nodiscard]] base::Result<text::FontBook> open_fonts(const World& world, const Design& design);
+[[nodiscard]] base::Result<text::FontBook> open_fonts(const library::World& world,
+                                                      const Design& design);
 
 }  // namespace winchbook::app

@@ -48,12 +48,13 @@ std::string list_of(const std::vector<IssuedEdition>& editions) {
 
 }  // namespace
 
-base::Result<std::vector<IssuedEdition>> read_editions(const World& world, const fs::path& folder) {
+base::Result<std::vector<IssuedEdition>> read_editions(const library::World& world,
+                                                       const fs::path& folder) {
   std::vector<IssuedEdition> editions;
   if (!world.files.exists(list_path(folder))) return editions;
-  const auto document = read_xml(world, list_path(folder));
+  const auto document = library::read_xml(world, list_path(folder));
   if (!document) return document.faults();
-  const auto schema = read_schema(world, "editions-1.xsd");
+  const auto schema = library::read_schema(world, "editions-1.xsd");
   if (!schema) return schema.faults();
   base::Diagnostics faults = schema->faults_in(*document, document->root());
   if (base::has_error(faults)) return faults;
@@ -66,7 +67,7 @@ base::Result<std::vector<IssuedEdition>> read_editions(const World& world, const
   return editions;
 }
 
-base::Diagnostics keep_edition(const World& world, const fs::path& folder,
+base::Diagnostics keep_edition(const library::World& world, const fs::path& folder,
                                const IssuedEdition& edition, std::string_view pdf) {
   auto editions = read_editions(world, folder);
   if (!editions) return editions.faults();

@@ -9,10 +9,8 @@
 #include <string_view>
 #include <utility>
 
-#include "app/assessed.h"
-#include "app/check.h"
+#include "answers/assessed.h"
 #include "app/design.h"
-#include "app/edit.h"
 #include "app/editions.h"
 #include "app/reel_code.h"
 #include "app/survivors.h"
@@ -23,6 +21,8 @@
 #include "document/document.h"
 #include "knowledge/drag.h"
 #include "layout/lay_out.h"
+#include "library/lock.h"
+#include "library/photographs.h"
 #include "pdf/draw.h"
 #include "photo/jpeg.h"
 #include "photo/remarks.h"
@@ -50,7 +50,7 @@ struct Shown {
 };
 
 /// A withheld edition is a record like any other: it keeps the schema and the rules.
-Result<Shown> shown_to(const World& world, record::Reader reader,
+Result<Shown> shown_to(const library::World& world, record::Reader reader,
                        const recordfile::LoadedRecord& full) {
   auto withheld = recordfile::withhold(full, reader);
   if (!withheld) return withheld.faults();
@@ -67,7 +67,7 @@ Result<Shown> shown_to(const World& world, record::Reader reader,
 
 /// Reads every photograph once, and makes sure that it is the one the record knows; gives those
 /// that are shown. The edition has the same photographs in the same order, if by other ids.
-Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
+Result<std::vector<pdf::Jpeg>> read_photographs(const library::World& world,
                                                 const recordfile::LoadedRecord& full,
                                                 const recordfile::LoadedRecord& shown,
                                                 record::Reader reader) {
@@ -76,7 +76,7 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const World& world,
   for (std::size_t i = 0; i < full.record.photos.size(); ++i) {
     const record::Photo& photo = full.record.photos[i];
     if (photo.withheld) continue;
-    if (auto fault = fault_of_place(world.files, full.folder, photo.file)) {
+    if (auto fault = library::fault_of_place(world.files, full.folder, photo.file)) {
       fault->where = full.where(photo.id.text);
       faults.push_back(std::move(*fault));
       continue;
@@ -121,7 +121,7 @@ std::string kept_name(const report::Edition& edition) {
 }
 
 /// The edition that would be issued now; `withheld` are the digests in the record it carries.
-Result<report::Edition> next_edition(const World& world, const IssueRequest& request,
+Result<report::Edition> next_edition(const library::World& world, const IssueRequest& request,
                                      const recordfile::LoadedRecord& loaded,
                                      const std::vector<std::string>& withheld) {
   const auto issued = read_editions(world, loaded.folder);
@@ -149,7 +149,7 @@ Result<report::Edition> next_edition(const World& world, const IssueRequest& req
   return edition;
 }
 
-pdf::Contents contents_of(const World& world, const document::Document& written,
+pdf::Contents contents_of(const library::World& world, const document::Document& written,
                           const report::Edition& edition, const recordfile::LoadedRecord& loaded) {
   pdf::Contents contents;
   contents.attachments.push_back({"record.xml", "text/xml", written.subject, loaded.bytes, true});
@@ -174,7 +174,7 @@ fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord
 
 /// A file that is there and is no PDF is somebody's work, perhaps the record itself; and what is in
 /// issued/ is never written over.
-Diagnostics faults_of_output(const World& world, const fs::path& output,
+Diagnostics faults_of_output(const library::World& world, const fs::path& output,
                              const recordfile::LoadedRecord& loaded) {
   const base::Location where{output.string(), 0, 0};
   const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
@@ -204,7 +204,7 @@ struct Finished {
   const std::string& bytes;
 };
 
-Diagnostics write_files(const World& world, const recordfile::LoadedRecord& loaded,
+Diagnostics write_files(const library::World& world, const recordfile::LoadedRecord& loaded,
                         const Finished& finished) {
   if (!finished.final) return world.files.write_aside(finished.output, finished.bytes);
   const report::Edition& edition = finished.edition;
@@ -220,7 +220,7 @@ Diagnostics write_files(const World& world, const recordfile::LoadedRecord& load
 }
 
 /// Nothing that was withheld may be left anywhere in what the reader gets.
-Diagnostics survivors_in(const World& world, const Design& design,
+Diagnostics survivors_in(const library::World& world, const Design& design,
                          const recordfile::LoadedRecord& full, const Shown& shown,
                          record::Reader reader, const document::Document& written,
                          const std::vector<pdf::Jpeg>& photographs) {
@@ -271,7 +271,7 @@ struct Made {
 };
 
 /// Drag and line, where a chapter of the document tells them.
-Result<std::optional<assess::fitting::Recorded>> recorded_in(const World& world,
+Result<std::optional<assess::fitting::Recorded>> recorded_in(const library::World& world,
                                                              const report::Template& design,
                                                              const record::Record& record) {
   const record::Visit* visit = record::last_visit(record);
@@ -286,7 +286,7 @@ Result<std::optional<assess::fitting::Recorded>> recorded_in(const World& world,
   return recorded;
 }
 
-Result<document::Document> write(const World& world, const Made& made,
+Result<document::Document> write(const library::World& world, const Made& made,
                                  const std::vector<pdf::Jpeg>& photographs) {
   const record::Record& record = made.shown.record.record;
   const auto recorded = recorded_in(world, made.design.chapters, record);
@@ -354,12 +354,12 @@ Diagnostics faults_of_tray(const recordfile::LoadedRecord& full) {
 
 }  // namespace
 
-Result<Issued> issue(const World& world, const IssueRequest& request) {
+Result<Issued> issue(const library::World& world, const IssueRequest& request) {
   std::unique_ptr<base::HeldLock> held;
   if (request.final && request.give == IssueRequest::Give::pdf) {
     const fs::path file = recordfile::record_path(world.files, request.record);
-    auto lock = lock_reel(world, file.has_parent_path() ? file.parent_path() : fs::path("."),
-                          request.command);
+    auto lock = library::lock_reel(
+        world, file.has_parent_path() ? file.parent_path() : fs::path("."), request.command);
     if (!lock) return lock.faults();
     held = std::move(lock).value();
   }
@@ -395,9 +395,12 @@ Result<Issued> issue(const World& world, const IssueRequest& request) {
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   edition.value().reel_code = reel_code(full->record);
-  const auto found = assessed(world, shown->record.record);
+  const auto found = answers::assessed(world, shown->record.record);
   if (!found) return found.faults();
-  const auto weighed = weigh(world, request, shown->record, found->assessment);
+  const bool worth_told =
+      request.document == "value-statement" || request.with_value || !request.value.sales.empty();
+  const auto weighed =
+      weigh(world, {{}, request.value, request.date}, worth_told, shown->record, found->assessment);
   if (!weighed) return weighed.faults();
   const Made made{*full, *shown, *design, *edition, found->assessment, *weighed};
   const auto written = write(world, made, *photographs);

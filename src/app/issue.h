@@ -4,9 +4,9 @@
 #include <optional>
 #include <string>
 
-#include "app/value_terms.h"
-#include "app/world.h"
+#include "answers/value_terms.h"
 #include "base/edtf_date.h"
+#include "library/world.h"
 #include "record/people.h"
 
 namespace winchbook::app {
@@ -21,7 +21,7 @@ struct IssueRequest {
   std::string paper;                     ///< "a4" or "letter"; empty: template, then region
   std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
   base::Day date;
-  ValueTerms value;              ///< by the day of issue, where no other is given
+  answers::ValueTerms value;     ///< by the day of issue, where no other is given
   bool with_value = false;       ///< the value is told, by the record's own sales too
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   std::string only = {};         ///< of the labels: tags, bags or steps; empty: all
@@ -46,6 +46,6 @@ struct Issued {
 /// Nothing is left half written. A keepsake is refused while anything that came off is unaccounted
 /// for, unless a reason is given, which is printed. For good, it holds the lock of the reel's
 /// folder, so that two at once do not take one edition.
-[[nodiscard]] base::Result<Issued> issue(const World& world, const IssueRequest& request);
+[[nodiscard]] base::Result<Issued> issue(const library::World& world, const IssueRequest& request);
 
 }  // namespace winchbook::app

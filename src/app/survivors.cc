@@ -352,7 +352,7 @@ class Searcher {
 
 }  // namespace
 
-base::Result<NameWords> read_name_words(const World& world) {
+base::Result<NameWords> read_name_words(const library::World& world) {
   constexpr std::uintmax_t kMostBytes = std::uintmax_t{1} << 20U;
   const std::filesystem::path path = world.data / "shared" / "names.txt";
   const auto bytes = world.files.read(path, kMostBytes);

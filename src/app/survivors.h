@@ -4,9 +4,9 @@
 #include <string_view>
 #include <vector>
 
-#include "app/world.h"
 #include "base/diagnostic.h"
 #include "base/result.h"
+#include "library/world.h"
 #include "record/people.h"
 #include "recordfile/record_file.h"
 #include "recordfile/withhold.h"
@@ -20,7 +20,7 @@ struct NameWords {
 };
 
 /// Reads shared/names.txt, whose lines are "never WORD…" or "ordinary WORD…"; '#' begins a comment.
-[[nodiscard]] base::Result<NameWords> read_name_words(const World& world);
+[[nodiscard]] base::Result<NameWords> read_name_words(const library::World& world);
 
 /// A text outside the record that a reader will get.
 struct Offered {

@@ -2,21 +2,20 @@
 
 #include <utility>
 
-#include "app/advise.h"
-#include "app/value.h"
+#include "answers/advise.h"
 
 namespace winchbook::app {
 namespace {
 
-report::Worth worth_of(const Valued& valued) {
+report::Worth worth_of(const answers::Valued& valued) {
   report::Worth worth;
   worth.question = valued.question;
   worth.finding = valued.finding;
   worth.rules = valued.rules;
   worth.courses = valued.courses;
   worth.older = valued.older;
-  for (const ValuedState& one : valued.states) {
-    const bool found = one.kind == ValuedState::Kind::found;
+  for (const answers::ValuedState& one : valued.states) {
+    const bool found = one.kind == answers::ValuedState::Kind::found;
     worth.states.push_back(found ? report::Worth::State::found : report::Worth::State::left);
     if (found) worth.found = one.state;
   }
@@ -25,18 +24,15 @@ report::Worth worth_of(const Valued& valued) {
 
 }  // namespace
 
-base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
-                            const recordfile::LoadedRecord& shown,
+base::Result<Weighed> weigh(const library::World& world, const answers::ValueRequest& asked,
+                            bool told, const recordfile::LoadedRecord& shown,
                             const assess::Assessment& assessment) {
   Weighed weighed;
   if (record::last_visit(shown.record) == nullptr) return weighed;
-  const ValueRequest asked{{}, request.value, request.date};
-  auto valued = value(world, asked, shown, assessment);
+  auto valued = answers::value(world, asked, shown, assessment);
   if (!valued) return valued.faults();
-  if (request.document == "value-statement" || request.with_value || !request.value.sales.empty()) {
-    weighed.worth = worth_of(*valued);
-  }
-  auto advised = advise(std::move(valued).value(), assessment, {});
+  if (told) weighed.worth = worth_of(*valued);
+  auto advised = answers::advise(std::move(valued).value(), assessment, {});
   if (!advised) return advised.faults();
   weighed.courses = std::move(advised.value().finding);
   return weighed;

@@ -2,8 +2,7 @@
 
 #include <optional>
 
-#include "app/issue.h"
-#include "app/world.h"
+#include "answers/value.h"
 #include "assess/advice/advice.h"
 #include "assess/assessment.h"
 #include "base/result.h"
@@ -18,9 +17,11 @@ struct Weighed {
   std::optional<assess::advice::Finding> courses;  ///< empty: there is no visit to advise on
 };
 
-/// Values the record as its reader may see it, and weighs the courses by the owner's ranking.
+/// Values the record as its reader may see it (`told`: the document says what it is worth), and
+/// weighs the courses by the owner's ranking.
 /// Errors: those of `value` and `advise`.
-[[nodiscard]] base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
+[[nodiscard]] base::Result<Weighed> weigh(const library::World& world,
+                                          const answers::ValueRequest& asked, bool told,
                                           const recordfile::LoadedRecord& shown,
                                           const assess::Assessment& assessment);
 

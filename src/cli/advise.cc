@@ -1,4 +1,4 @@
-#include "app/advise.h"
+#include "answers/advise.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -8,33 +8,33 @@
 #include <string>
 #include <utility>
 
-#include "app/decide.h"
 #include "cli/measures.h"
 #include "cli/valuing.h"
 #include "cli/writing.h"
+#include "daybook/entries/decide.h"
 
 namespace winchbook::cli {
 namespace {
 
 struct Options {
   WritingOptions writing;
-  app::DecideRequest decide;
+  daybook::DecideRequest decide;
   std::string rank;
   ValuingOptions valuing;
   bool json = false;
 };
 
 Exit advise(const Options& options, Surroundings& surroundings) {
-  const auto ranking = app::parse_ranking(options.rank);
+  const auto ranking = answers::parse_ranking(options.rank);
   if (!ranking) return tell(ranking.faults(), surroundings.err);
   const auto terms = terms_of(options.valuing);
   if (!terms) return wrong_command(terms.faults(), surroundings.err);
-  const app::ValueRequest request{options.writing.path, *terms, surroundings.today};
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto advised = app::advise(world, request, *ranking);
+  const answers::ValueRequest request{options.writing.path, *terms, surroundings.today};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto advised = answers::advise(world, request, *ranking);
   if (!advised) return tell(advised.faults(), surroundings.err);
-  surroundings.out << (options.json ? app::advice_as_json(*advised)
-                                    : app::advice_in_words(*advised));
+  surroundings.out << (options.json ? answers::advice_as_json(*advised)
+                                    : answers::advice_in_words(*advised));
   return kFine;
 }
 
@@ -42,10 +42,10 @@ Exit tell_decide(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.decide.on = *day;
-  return write(options.writing, app::decide(std::move(options.decide)), surroundings);
+  return write(options.writing, daybook::decide(std::move(options.decide)), surroundings);
 }
 
-void add_decide_options(CLI::App& app, app::DecideRequest& decide) {
+void add_decide_options(CLI::App& app, daybook::DecideRequest& decide) {
   app.add_option(
       "--set", decide.advised,
       "write down what the bench advises: keep-as-found, clean-for-show, make-it-fish or "
@@ -71,7 +71,7 @@ Action add_advise(CLI::App& app) {
   app.add_flag("--json", options->json, "the answer as JSON (schemas/advise.schema.json)");
   add_decide_options(app, options->decide);
   return [options](Surroundings& surroundings) {
-    const app::DecideRequest& decide = options->decide;
+    const daybook::DecideRequest& decide = options->decide;
     const bool writes = !decide.advised.empty() || !decide.costs.empty() || !decide.chosen.empty();
     return writes ? tell_decide(*options, surroundings) : advise(*options, surroundings);
   };

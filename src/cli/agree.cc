@@ -1,4 +1,4 @@
-#include "app/agree.h"
+#include "daybook/entries/agree.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::AgreeRequest request;
+  daybook::AgreeRequest request;
 };
 
 Exit tell_agree(Options options, Surroundings& surroundings) {
@@ -24,7 +24,7 @@ Exit tell_agree(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::agree(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::agree(std::move(options.request)), surroundings);
 }
 
 }  // namespace

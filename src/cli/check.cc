@@ -1,4 +1,4 @@
-#include "app/check.h"
+#include "answers/check.h"
 
 #include <fmt/format.h>
 
@@ -22,8 +22,8 @@ std::string counted(std::size_t number, const char* one) {
 }
 
 Exit check(const std::string& path, Surroundings& surroundings) {
-  const app::CheckReport report =
-      app::check(surroundings.files, path, surroundings.data / "schemas");
+  const answers::CheckReport report =
+      answers::check(surroundings.files, path, surroundings.data / "schemas");
   const base::Diagnostics& found = report.found;
   const std::size_t shown = std::min(found.size(), kMostFaults);
   const auto first_hidden = found.begin() + static_cast<std::ptrdiff_t>(shown);

@@ -1,4 +1,4 @@
-#include "app/clean.h"
+#include "daybook/entries/clean.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -16,16 +16,16 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::CleanRequest request;
+  daybook::CleanRequest request;
 };
 
 /// Asks somebody at a terminal why it is done in spite of what the care table says. False: it is
 /// left alone.
 bool reason_given(Options& options, Surroundings& surroundings) {
   if (surroundings.terminal == nullptr || !options.request.against_warning.empty()) return true;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto tried = app::edit(world, {options.writing.path, surroundings.command_line, true},
-                               app::clean(options.request));
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto tried = daybook::edit(world, {options.writing.path, surroundings.command_line, true},
+                                   daybook::clean(options.request));
   if (tried) return true;
   base::Diagnostics objections;
   for (const base::Diagnostic& one : tried.faults()) {
@@ -46,16 +46,16 @@ Exit tell_clean(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  auto care = app::care_asker(world);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  auto care = daybook::care_asker(world);
   if (!care) return tell(care.faults(), surroundings.err);
   options.request.care = std::move(care).value();
   if (!reason_given(options, surroundings)) return kRecordWrong;
   const std::string agreed = options.request.agreed;
   const auto make = [request = std::move(options.request)](const std::string& given) {
-    app::CleanRequest wanted = request;
+    daybook::CleanRequest wanted = request;
     wanted.agreed = given;
-    return app::clean(std::move(wanted));
+    return daybook::clean(std::move(wanted));
   };
   return write_within_limits(options.writing, make, agreed, surroundings);
 }

@@ -1,4 +1,4 @@
-#include "app/custody.h"
+#include "daybook/entries/custody.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::CustodyRequest request;
+  daybook::CustodyRequest request;
 };
 
 Exit tell_custody(Options options, Surroundings& surroundings) {
@@ -23,7 +23,7 @@ Exit tell_custody(Options options, Surroundings& surroundings) {
     source.need("--source", "How is that known?", options.request.source);
     if (!source.faults().empty()) return tell(source.faults(), surroundings.err);
   }
-  return write(options.writing, app::custody(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::custody(std::move(options.request)), surroundings);
 }
 
 }  // namespace

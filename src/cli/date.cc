@@ -1,4 +1,4 @@
-#include "app/date.h"
+#include "answers/date.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -18,11 +18,12 @@ struct Options {
 };
 
 Exit date(const Options& options, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto graded = app::grade(world, options.path);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto graded = answers::grade(world, options.path);
   if (!graded) return tell(graded.faults(), surroundings.err);
   static_cast<void>(tell(graded->loaded.warnings, surroundings.err));
-  surroundings.out << (options.json ? app::date_as_json(*graded) : app::date_in_words(*graded));
+  surroundings.out << (options.json ? answers::date_as_json(*graded)
+                                    : answers::date_in_words(*graded));
   return kFine;
 }
 

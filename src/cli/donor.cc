@@ -1,4 +1,4 @@
-#include "app/donor.h"
+#include "daybook/entries/donor.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::DonorRequest request;
+  daybook::DonorRequest request;
 };
 
 Exit tell_donor(Options options, Surroundings& surroundings) {
@@ -25,7 +25,7 @@ Exit tell_donor(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.acquired = base::iso_text(*day);
-  return write(options.writing, app::donor(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::donor(std::move(options.request)), surroundings);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "app/drag.h"
+#include "answers/drag.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -56,8 +56,8 @@ base::Diagnostics contradictions(const Options& options) {
   return faults;
 }
 
-app::DragRequest request_of(const Options& options, Measures& measures) {
-  app::DragRequest request;
+answers::DragRequest request_of(const Options& options, Measures& measures) {
+  answers::DragRequest request;
   auto& drag = request.drag;
   drag.ring.outer = measures.needed("--outer", options.outer, Dimension::length);
   drag.ring.inner = measures.given("--inner", options.inner, Dimension::length, true)
@@ -89,10 +89,11 @@ app::DragRequest request_of(const Options& options, Measures& measures) {
 }
 
 Exit recorded_drag(const Options& options, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto answer = app::reckon_recorded_drag(world, options.record);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto answer = answers::reckon_recorded_drag(world, options.record);
   if (!answer) return tell(answer.faults(), surroundings.err);
-  surroundings.out << (options.json ? app::drag_as_json(*answer) : app::drag_in_words(*answer));
+  surroundings.out << (options.json ? answers::drag_as_json(*answer)
+                                    : answers::drag_in_words(*answer));
   return kFine;
 }
 
@@ -102,12 +103,13 @@ Exit drag(const Options& options, Surroundings& surroundings) {
     return wrong_command(faults, surroundings.err);
   }
   Measures measures;
-  app::DragRequest request = request_of(options, measures);
+  answers::DragRequest request = request_of(options, measures);
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto answer = app::reckon_drag(world, std::move(request));
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto answer = answers::reckon_drag(world, std::move(request));
   if (!answer) return tell(answer.faults(), surroundings.err);
-  surroundings.out << (options.json ? app::drag_as_json(*answer) : app::drag_in_words(*answer));
+  surroundings.out << (options.json ? answers::drag_as_json(*answer)
+                                    : answers::drag_in_words(*answer));
   return kFine;
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/evidence.h"
+#include "daybook/evidence.h"
 
 namespace CLI {
 class App;
@@ -9,6 +9,6 @@ class App;
 namespace winchbook::cli {
 
 /// Adds --because, --mark, --photo and --told-by.
-void add_evidence_options(CLI::App& app, app::Evidence& evidence);
+void add_evidence_options(CLI::App& app, daybook::Evidence& evidence);
 
 }  // namespace winchbook::cli

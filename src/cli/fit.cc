@@ -1,4 +1,4 @@
-#include "app/fit.h"
+#include "daybook/entries/fit.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::FitRequest request;
+  daybook::FitRequest request;
   bool fresh = false;
   bool used = false;
   bool made = false;
@@ -49,9 +49,9 @@ Exit tell_fit(Options options, Surroundings& surroundings) {
   options.request.on = *day;
   const std::string agreed = options.request.agreed;
   const auto make = [request = std::move(options.request)](const std::string& given) {
-    app::FitRequest wanted = request;
+    daybook::FitRequest wanted = request;
     wanted.agreed = given;
-    return app::fit(std::move(wanted));
+    return daybook::fit(std::move(wanted));
   };
   return write_within_limits(options.writing, make, agreed, surroundings);
 }

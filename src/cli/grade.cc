@@ -1,4 +1,4 @@
-#include "app/grade.h"
+#include "answers/grade.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -9,9 +9,9 @@
 #include <utility>
 #include <vector>
 
-#include "app/grade_set.h"
 #include "cli/evidence.h"
 #include "cli/writing.h"
+#include "daybook/entries/grade_set.h"
 
 namespace winchbook::cli {
 namespace {
@@ -19,19 +19,20 @@ namespace {
 struct Options {
   WritingOptions writing;
   bool json = false;
-  app::GradeRequest set;
-  app::FaultRequest fault;
-  app::FlagRequest flag;
+  daybook::GradeRequest set;
+  daybook::FaultRequest fault;
+  daybook::FlagRequest flag;
   std::string place;
   std::string findings_note;
 };
 
 Exit grade(const Options& options, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto graded = app::grade(world, options.writing.path);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto graded = answers::grade(world, options.writing.path);
   if (!graded) return tell(graded.faults(), surroundings.err);
   static_cast<void>(tell(graded->loaded.warnings, surroundings.err));
-  surroundings.out << (options.json ? app::grade_as_json(*graded) : app::grade_in_words(*graded));
+  surroundings.out << (options.json ? answers::grade_as_json(*graded)
+                                    : answers::grade_in_words(*graded));
   return kFine;
 }
 
@@ -44,7 +45,7 @@ Exit set_grade(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.set.on = *day;
-  return write(options.writing, app::set_grade(std::move(options.set)), surroundings);
+  return write(options.writing, daybook::set_grade(std::move(options.set)), surroundings);
 }
 
 Exit add_fault(Options options, Surroundings& surroundings) {
@@ -61,7 +62,7 @@ Exit add_fault(Options options, Surroundings& surroundings) {
   options.fault.on = *day;
   options.fault.photos = options.set.evidence.photos;
   if (!options.set.parts.empty()) options.fault.part = options.set.parts.front();
-  return write(options.writing, app::add_fault(std::move(options.fault)), surroundings);
+  return write(options.writing, daybook::add_fault(std::move(options.fault)), surroundings);
 }
 
 Exit add_flag(Options options, Surroundings& surroundings) {
@@ -74,7 +75,7 @@ Exit add_flag(Options options, Surroundings& surroundings) {
   options.flag.on = *day;
   options.flag.what = options.fault.what;
   options.flag.parts = options.set.parts;
-  return write(options.writing, app::add_flag(std::move(options.flag)), surroundings);
+  return write(options.writing, daybook::add_flag(std::move(options.flag)), surroundings);
 }
 
 Exit set_place(Options options, Surroundings& surroundings) {
@@ -83,15 +84,16 @@ Exit set_place(Options options, Surroundings& surroundings) {
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
-  app::PlaceGradeRequest request{*day, options.place, options.set.phrases.front(), options.set.left,
-                                 options.set.note};
-  return write(options.writing, app::set_place_grade(std::move(request)), surroundings);
+  daybook::PlaceGradeRequest request{*day, options.place, options.set.phrases.front(),
+                                     options.set.left, options.set.note};
+  return write(options.writing, daybook::set_place_grade(std::move(request)), surroundings);
 }
 
 Exit set_note(const Options& options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
-  return write(options.writing, app::set_findings_note(*day, options.findings_note), surroundings);
+  return write(options.writing, daybook::set_findings_note(*day, options.findings_note),
+               surroundings);
 }
 
 void add_fault_options(CLI::App& app, Options& options) {

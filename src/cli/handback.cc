@@ -1,4 +1,4 @@
-#include "app/handback.h"
+#include "daybook/entries/handback.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,14 +14,14 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::HandbackRequest request;
+  daybook::HandbackRequest request;
 };
 
 Exit tell_handback(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   options.request.on = *day;
-  return write(options.writing, app::hand_back(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::hand_back(std::move(options.request)), surroundings);
 }
 
 }  // namespace

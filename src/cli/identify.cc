@@ -1,4 +1,4 @@
-#include "app/identify.h"
+#include "daybook/entries/identify.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -15,11 +15,11 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::IdentifyRequest request;
+  daybook::IdentifyRequest request;
 };
 
 Exit tell_identify(Options options, Surroundings& surroundings) {
-  const app::IdentifyRequest& request = options.request;
+  const daybook::IdentifyRequest& request = options.request;
   const bool rests = !request.evidence.empty() || !request.certainty.empty();
   if (rests && request.maker.empty() == request.made.empty()) {
     return tell({base::error("what it rests on is of the maker or of the date",
@@ -27,14 +27,14 @@ Exit tell_identify(Options options, Surroundings& surroundings) {
                              "command-evidence")},
                 surroundings.err);
   }
-  return write(options.writing, app::identify(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::identify(std::move(options.request)), surroundings);
 }
 
 }  // namespace
 
 Action add_identify(CLI::App& app) {
   auto options = std::make_shared<Options>();
-  app::IdentifyRequest& request = options->request;
+  daybook::IdentifyRequest& request = options->request;
   add_writing_options(app, options->writing);
   app.add_option("--name", request.name, "what the documents call it");
   app.add_option("--model", request.model, "the maker's name for the model");

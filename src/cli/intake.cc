@@ -1,4 +1,4 @@
-#include "app/intake.h"
+#include "daybook/entries/intake.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -7,7 +7,7 @@
 #include <string>
 #include <utility>
 
-#include "app/advise.h"
+#include "answers/advise.h"
 #include "cli/writing.h"
 
 namespace winchbook::cli {
@@ -15,7 +15,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::IntakeRequest request;
+  daybook::IntakeRequest request;
   std::string like;
   std::string bench_of;
   std::string rank;
@@ -23,7 +23,7 @@ struct Options {
 };
 
 void ask(Options& options, Questions& questions) {
-  app::IntakeRequest& request = options.request;
+  daybook::IntakeRequest& request = options.request;
   if (options.again) return;
   if (options.like.empty()) {
     questions.need("--kind",
@@ -45,8 +45,8 @@ Exit tell_intake(Options options, Surroundings& surroundings) {
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
-  app::IntakeRequest& request = options.request;
-  auto ranking = app::parse_ranking(options.rank);
+  daybook::IntakeRequest& request = options.request;
+  auto ranking = answers::parse_ranking(options.rank);
   if (!ranking) return tell(ranking.faults(), surroundings.err);
   request.ranking = std::move(ranking).value();
   request.on = *day;
@@ -57,13 +57,13 @@ Exit tell_intake(Options options, Surroundings& surroundings) {
   request.bench_of = options.bench_of;
   request.draw_salt = surroundings.draw_salt;
   if (options.again)
-    return write(options.writing, app::intake_again(std::move(request)), surroundings);
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  return tell_edited(app::intake(world, request), request.dry_run, surroundings);
+    return write(options.writing, daybook::intake_again(std::move(request)), surroundings);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  return tell_edited(daybook::intake(world, request), request.dry_run, surroundings);
 }
 
 void add_reel_options(CLI::App& app, Options& options) {
-  app::IntakeRequest& request = options.request;
+  daybook::IntakeRequest& request = options.request;
   app.add_option("--like", options.like,
                  "an earlier reel of the model: its places, steps and what was fitted before");
   app.add_option("--bench-of", options.bench_of,
@@ -86,7 +86,7 @@ void add_reel_options(CLI::App& app, Options& options) {
 }
 
 void add_owner_options(CLI::App& app, Options& options) {
-  app::IntakeRequest& request = options.request;
+  daybook::IntakeRequest& request = options.request;
   app.add_option("--owner", request.owner.name, "the owner's full name");
   app.add_option("--owner-id", request.owner.id, "their id in the record");
   app.add_option("--owner-who", request.owner.who, "who they are to the reel");

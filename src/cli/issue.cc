@@ -68,7 +68,7 @@ Exit issue(const Options& options, Surroundings& surroundings) {
   request.with_value = options.with_value;
   if (options.dump == "words") request.give = app::IssueRequest::Give::words;
   if (options.dump == "pages") request.give = app::IssueRequest::Give::pages;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
   const auto issued = app::issue(world, request);
   if (!issued) return tell(issued.faults(), surroundings.err);
   for (const base::Diagnostic& doubt : issued->warnings) {

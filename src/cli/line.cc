@@ -1,4 +1,4 @@
-#include "app/line.h"
+#include "answers/line.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -31,7 +31,7 @@ struct Options {
 
 Exit line(const Options& options, Surroundings& surroundings) {
   Measures measures;
-  app::LineRequest request;
+  answers::LineRequest request;
   const auto length = [&](std::string_view option, const std::string& text) {
     const auto measure = measures.given(option, text, Dimension::length);
     return measure ? std::optional(measure->value) : std::nullopt;
@@ -46,7 +46,7 @@ Exit line(const Options& options, Surroundings& surroundings) {
   request.empty = length("--spool-empty", options.spool_empty);
   request.ratio = measures.ratio("--gear", options.gear);
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
-  const app::LineAnswer answer = app::reckon_line(request);
+  const answers::LineAnswer answer = answers::reckon_line(request);
   if (!answer.capacity && !answer.retrieve_full && !answer.retrieve_empty) {
     return wrong_command(
         {base::error(
@@ -56,7 +56,8 @@ Exit line(const Options& options, Surroundings& surroundings) {
             "command-options")},
         surroundings.err);
   }
-  surroundings.out << (options.json ? app::line_as_json(answer) : app::line_in_words(answer));
+  surroundings.out << (options.json ? answers::line_as_json(answer)
+                                    : answers::line_in_words(answer));
   return kFine;
 }
 

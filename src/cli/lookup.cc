@@ -1,4 +1,4 @@
-#include "app/lookup.h"
+#include "answers/lookup.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "app/lookup_care.h"
+#include "answers/lookup_care.h"
 #include "cli/command.h"
 
 namespace winchbook::cli {
@@ -21,33 +21,34 @@ struct Options {
   bool json = false;
 };
 
-Exit lookup_care(const std::string& value, bool json, const app::World& world,
+Exit lookup_care(const std::string& value, bool json, const library::World& world,
                  Surroundings& surroundings) {
-  const auto answer = app::look_up_care(world, value);
+  const auto answer = answers::look_up_care(world, value);
   if (!answer) return tell(answer.faults(), surroundings.err);
-  surroundings.out << (json ? app::care_as_json(*answer) : app::care_in_words(*answer));
+  surroundings.out << (json ? answers::care_as_json(*answer) : answers::care_in_words(*answer));
   return kFine;
 }
 
 Exit lookup(const Options& options, Surroundings& surroundings) {
-  app::LookupRequest request;
+  answers::LookupRequest request;
   request.kind = options.kind;
   for (const std::string& word : options.value)
     request.value += (request.value.empty() ? "" : " ") + word;
   for (const std::string& file : options.makers)
     request.makers.emplace_back(file);
   request.today = surroundings.today;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
   if (request.kind == "care") return lookup_care(request.value, options.json, world, surroundings);
-  const auto answer = app::look_up(world, std::move(request));
+  const auto answer = answers::look_up(world, std::move(request));
   if (!answer) return tell(answer.faults(), surroundings.err);
-  surroundings.out << (options.json ? app::lookup_as_json(*answer) : app::lookup_in_words(*answer));
+  surroundings.out << (options.json ? answers::lookup_as_json(*answer)
+                                    : answers::lookup_in_words(*answer));
   return kFine;
 }
 
 std::string kinds() {
   std::string all;
-  for (const std::string_view kind : app::lookup_kinds())
+  for (const std::string_view kind : answers::lookup_kinds())
     all += (all.empty() ? "" : ", ") + std::string(kind);
   return all + ", care";
 }

@@ -1,4 +1,4 @@
-#include "app/mark.h"
+#include "daybook/entries/mark.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::MarkRequest request;
+  daybook::MarkRequest request;
 };
 
 Exit tell_mark(Options options, Surroundings& surroundings) {
@@ -23,7 +23,7 @@ Exit tell_mark(Options options, Surroundings& surroundings) {
   questions.need("--part", "On which part?", options.request.part);
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
   options.request.salt = surroundings.draw_salt();
-  return write(options.writing, app::mark(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::mark(std::move(options.request)), surroundings);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "app/measure.h"
+#include "daybook/entries/measure.h"
 
 #include <fmt/format.h>
 
@@ -18,7 +18,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::MeasureRequest request;
+  daybook::MeasureRequest request;
   std::string length;
   std::string weight;
   std::string capacity;
@@ -48,7 +48,7 @@ std::string in_unit(const std::string& typed, double value, std::string_view uni
 Exit tell_measure(Options options, Surroundings& surroundings) {
   using base::Dimension;
   Measures measures;
-  app::MeasureRequest& request = options.request;
+  daybook::MeasureRequest& request = options.request;
   if (!request.what.empty()) {
     const double value = measures.needed("LENGTH", options.length, Dimension::length);
     request.length = in_unit(options.length, value, "mm");
@@ -78,7 +78,7 @@ Exit tell_measure(Options options, Surroundings& surroundings) {
   if (!day) return tell(day.faults(), surroundings.err);
   request.on = *day;
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
-  return write(options.writing, app::measure(std::move(request)), surroundings);
+  return write(options.writing, daybook::measure(std::move(request)), surroundings);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "app/part.h"
+#include "daybook/entries/part.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::PartRequest request;
+  daybook::PartRequest request;
 };
 
 Exit tell_part(Options options, Surroundings& surroundings) {
@@ -25,11 +25,11 @@ Exit tell_part(Options options, Surroundings& surroundings) {
                    options.request.place.kind);
   }
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
-  return write(options.writing, app::part(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::part(std::move(options.request)), surroundings);
 }
 
 void add_place_options(CLI::App& app, Options& options) {
-  app::PlaceRequest& place = options.request.place;
+  daybook::PlaceRequest& place = options.request.place;
   app.add_option("--place", place.said, "where it sits: a place, or with --kind a new one's name");
   app.add_option("--place-id", place.id, "a new place's id; left out, made from its name");
   app.add_option("--kind", place.kind, "the place's word in the parts list: plate-screw");
@@ -47,7 +47,7 @@ void add_place_options(CLI::App& app, Options& options) {
 
 Action add_part(CLI::App& app) {
   auto options = std::make_shared<Options>();
-  app::PartRequest& request = options->request;
+  daybook::PartRequest& request = options->request;
   add_writing_options(app, options->writing);
   app.add_option("NAME", request.name, "the part's name; with --known, as you call it");
   add_id_option(app, request.id);

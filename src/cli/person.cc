@@ -1,4 +1,4 @@
-#include "app/person.h"
+#include "daybook/entries/person.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::PersonRequest request;
+  daybook::PersonRequest request;
 };
 
 Exit tell_person(Options options, Surroundings& surroundings) {
@@ -26,7 +26,7 @@ Exit tell_person(Options options, Surroundings& surroundings) {
   }
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
   options.request.salt = surroundings.draw_salt();
-  return write(options.writing, app::person(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::person(std::move(options.request)), surroundings);
 }
 
 }  // namespace

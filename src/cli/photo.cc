@@ -11,11 +11,11 @@
 #include <utility>
 #include <vector>
 
-#include "app/photo_add.h"
-#include "app/photo_pair.h"
-#include "app/photo_watch.h"
 #include "cli/place.h"
 #include "cli/writing.h"
+#include "daybook/entries/photo_add.h"
+#include "daybook/entries/photo_pair.h"
+#include "daybook/entries/photo_watch.h"
 #include "recordfile/record_file.h"
 
 namespace winchbook::cli {
@@ -23,7 +23,7 @@ namespace {
 
 struct AddOptions {
   WritingOptions writing;
-  app::PhotoAddRequest request;
+  daybook::PhotoAddRequest request;
   std::vector<std::string> files;
 };
 
@@ -39,12 +39,12 @@ struct WatchOptions {
   bool once = false;
 };
 
-app::World world_of(Surroundings& surroundings) {
+library::World world_of(Surroundings& surroundings) {
   return {surroundings.files, surroundings.data, surroundings.version};
 }
 
 Exit tell_add(AddOptions options, Surroundings& surroundings) {
-  app::PhotoAddRequest& request = options.request;
+  daybook::PhotoAddRequest& request = options.request;
   if (request.step.empty()) {
     Questions questions(surroundings);
     questions.need("--stage", "When was it taken: found, left, or while at work?", request.stage);
@@ -54,25 +54,28 @@ Exit tell_add(AddOptions options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   request.on = *day;
-  const app::World world = world_of(surroundings);
-  const app::EditRequest edit{options.writing.path, surroundings.command_line,
-                              options.writing.dry_run};
-  return tell_edited(app::add_photographs(world, picture_program(), edit, request, options.files),
-                     options.writing.dry_run, surroundings);
+  const library::World world = world_of(surroundings);
+  const daybook::EditRequest edit{options.writing.path, surroundings.command_line,
+                                  options.writing.dry_run};
+  return tell_edited(
+      daybook::add_photographs(world, picture_program(), edit, request, options.files),
+      options.writing.dry_run, surroundings);
 }
 
 Exit tell_pair(PairOptions options, Surroundings& surroundings) {
-  return write(options.writing, app::photo_pair(std::move(options.found), std::move(options.left)),
+  return write(options.writing,
+               daybook::photo_pair(std::move(options.found), std::move(options.left)),
                surroundings);
 }
 
 /// What pictures show that come before any step, in the record's language.
-base::Result<std::string> caption_as_found(const std::string& path, const app::World& world) {
-  const auto record = app::read_xml(world, recordfile::record_path(world.files, path));
+base::Result<std::string> caption_as_found(const std::string& path, const library::World& world) {
+  const auto record = library::read_xml(world, recordfile::record_path(world.files, path));
   if (!record) return record.faults();
-  const auto templates = app::read_schema(world, "template-1.xsd");
+  const auto templates = library::read_schema(world, "template-1.xsd");
   if (!templates) return templates.faults();
-  const auto words = app::read_words(world, record->root().attribute("lang").value(), *templates);
+  const auto words =
+      library::read_words(world, record->root().attribute("lang").value(), *templates);
   if (!words) return words.faults();
   return words->say("photo.before-any-step");
 }
@@ -107,7 +110,7 @@ class StopOnSignal {
 };
 
 /// One look; the worst that happened.
-Exit tell_look(app::Watch& watch, bool dry_run, Surroundings& surroundings) {
+Exit tell_look(daybook::Watch& watch, bool dry_run, Surroundings& surroundings) {
   Exit worst = kFine;
   for (const auto& edited : watch.look()) {
     const bool only_warns = edited && edited->sentence.empty();
@@ -121,12 +124,12 @@ Exit tell_look(app::Watch& watch, bool dry_run, Surroundings& surroundings) {
 
 Exit tell_watch(const WatchOptions& options, Surroundings& surroundings) {
   constexpr int kPauseMilliseconds = 1000;
-  const app::World world = world_of(surroundings);
+  const library::World world = world_of(surroundings);
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   const auto caption = caption_as_found(options.writing.path, world);
   if (!caption) return tell(caption.faults(), surroundings.err);
-  auto watch = app::Watch::begin(
+  auto watch = daybook::Watch::begin(
       world, {{options.writing.path, surroundings.command_line, options.writing.dry_run},
               picture_program(),
               options.folder,
@@ -152,7 +155,7 @@ Exit tell_watch(const WatchOptions& options, Surroundings& surroundings) {
 }
 
 void add_add(CLI::App& app, AddOptions& options) {
-  app::PhotoAddRequest& request = options.request;
+  daybook::PhotoAddRequest& request = options.request;
   add_writing_options(app, options.writing);
   app.add_option("FILE", options.files, "photographs: JPEG, PNG, HEIC, AVIF, WebP or TIFF")
       ->required();

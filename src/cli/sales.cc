@@ -1,4 +1,4 @@
-#include "app/sales.h"
+#include "answers/sales.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -8,8 +8,8 @@
 #include <string>
 #include <utility>
 
-#include "app/enter_sale.h"
 #include "cli/writing.h"
+#include "daybook/entries/enter_sale.h"
 
 namespace winchbook::cli {
 namespace {
@@ -17,20 +17,20 @@ namespace {
 struct Options {
   std::string file;
   WritingOptions writing;
-  app::SaleRequest sale;
-  app::ValuePurposeRequest purpose;
+  daybook::SaleRequest sale;
+  daybook::ValuePurposeRequest purpose;
 };
 
 Exit check(const std::string& file, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto summary = app::check_sales(world, file, surroundings.today);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto summary = answers::check_sales(world, file, surroundings.today);
   if (!summary) return tell(summary.faults(), surroundings.err);
-  surroundings.out << app::summary_in_words(*summary);
+  surroundings.out << answers::summary_in_words(*summary);
   return kFine;
 }
 
 Exit enter(Options options, Surroundings& surroundings) {
-  app::SaleRequest& sale = options.sale;
+  daybook::SaleRequest& sale = options.sale;
   Questions questions(surroundings);
   questions.need("--date", "When was it sold?", sale.date);
   questions.need("--price", "For how much (\"128.00 GBP\")?", sale.price);
@@ -39,7 +39,7 @@ Exit enter(Options options, Surroundings& surroundings) {
   questions.need("--state", "In what state, in the source's own words?", sale.state);
   questions.need("--source", "How is that known?", sale.source);
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
-  return write(options.writing, app::enter_sale(std::move(sale)), surroundings);
+  return write(options.writing, daybook::enter_sale(std::move(sale)), surroundings);
 }
 
 void add_enter_options(CLI::App& app, Options& options) {
@@ -74,7 +74,7 @@ Action add_sales(CLI::App& app) {
   app.require_subcommand(1);
   CLI::App* checking = app.add_subcommand("check", "look a sales file over, row by row");
   checking->add_option("FILE", options->file, "the sales: CSV or XML")->required();
-  checking->footer("The columns: " + std::string(app::kSalesColumns));
+  checking->footer("The columns: " + std::string(answers::kSalesColumns));
   CLI::App* entering = app.add_subcommand("add", "enter a sale into a reel's record");
   add_enter_options(*entering, *options);
   CLI::App* purpose = app.add_subcommand("for", "enter what the value in a reel's record is for");
@@ -82,7 +82,7 @@ Action add_sales(CLI::App& app) {
   return [=](Surroundings& surroundings) {
     if (entering->parsed()) return enter(*options, surroundings);
     if (purpose->parsed()) {
-      return write(options->writing, app::value_purpose(options->purpose), surroundings);
+      return write(options->writing, daybook::value_purpose(options->purpose), surroundings);
     }
     return check(options->file, surroundings);
   };

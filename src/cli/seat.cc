@@ -1,5 +1,3 @@
-#include "app/seat_choice.h"
-
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
@@ -7,9 +5,11 @@
 #include <ostream>
 #include <string>
 
+#include "answers/seat.h"
 #include "cli/command.h"
 #include "cli/measures.h"
 #include "cli/writing.h"
+#include "daybook/entries/seat_choice.h"
 
 namespace winchbook::cli {
 namespace {
@@ -38,7 +38,7 @@ struct Options {
   bool json = false;
 
   WritingOptions writing;  // for a choice
-  app::SeatChoice choice;
+  daybook::SeatChoice choice;
 };
 
 Turns turns_of(const std::string& held) {
@@ -46,8 +46,8 @@ Turns turns_of(const std::string& held) {
   return held == "sleeve" ? Turns::with_sleeve : Turns::freely;
 }
 
-app::SeatRequest request_of(const Options& options, Measures& measures) {
-  app::SeatRequest request;
+answers::SeatRequest request_of(const Options& options, Measures& measures) {
+  answers::SeatRequest request;
   const double tolerance = measures.given("--tolerance", options.tolerance, Dimension::length, true)
                                .value_or(base::Measure{})
                                .value;
@@ -82,8 +82,8 @@ app::SeatRequest request_of(const Options& options, Measures& measures) {
 }
 
 /// Writes the chosen washer into the record.
-Exit choose(const Options& options, const app::SeatAnswer& answer, Surroundings& surroundings) {
-  app::SeatChoice choice = options.choice;
+Exit choose(const Options& options, const answers::SeatAnswer& answer, Surroundings& surroundings) {
+  daybook::SeatChoice choice = options.choice;
   Questions questions(surroundings);
   questions.need("--why", "Why is it fitted?", choice.said.why);
   questions.need("--way-back", "How far can it be undone: \"100: Fully.\"?", choice.said.way_back);
@@ -92,7 +92,9 @@ Exit choose(const Options& options, const app::SeatAnswer& answer, Surroundings&
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   choice.said.on = *day;
-  const auto change = app::fit_choice(answer, std::move(choice));
+  const auto change = daybook::fit_choice(
+      {answer.request.seat, answer.request.caliper, answer.request.wanted.count, answer.candidates},
+      std::move(choice));
   if (!change) return tell(change.faults(), surroundings.err);
   return write(options.writing, *change, surroundings);
 }
@@ -116,21 +118,22 @@ base::Diagnostics wanting(const Options& options) {
 
 Exit seat(const Options& options, Surroundings& surroundings) {
   Measures measures;
-  app::SeatRequest request = request_of(options, measures);
+  answers::SeatRequest request = request_of(options, measures);
   if (!measures.faults().empty()) return wrong_command(measures.faults(), surroundings.err);
   if (const auto faults = wanting(options); !faults.empty()) {
     return wrong_command(faults, surroundings.err);
   }
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
   if (!options.writing.path.empty()) {
-    const auto count = app::count_of_part(world, options.writing.path, options.choice.part);
+    const auto count = daybook::count_of_part(world, options.writing.path, options.choice.part);
     if (!count) return tell(count.faults(), surroundings.err);
     if (request.wanted.count == 0) request.wanted.count = *count;
   }
-  const auto answer = app::find_seat(world, std::move(request));
+  const auto answer = answers::find_seat(world, std::move(request));
   if (!answer) return tell(answer.faults(), surroundings.err);
   if (options.choice.line > 0) return choose(options, *answer, surroundings);
-  surroundings.out << (options.json ? app::seat_as_json(*answer) : app::seat_in_words(*answer));
+  surroundings.out << (options.json ? answers::seat_as_json(*answer)
+                                    : answers::seat_in_words(*answer));
   return kFine;
 }
 

@@ -1,4 +1,4 @@
-#include "app/shelf.h"
+#include "answers/shelf.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,19 +14,19 @@ namespace {
 
 struct Options {
   std::string folder = ".";
-  app::ShelfRequest request;
+  answers::ShelfRequest request;
   bool json = false;
 };
 
 Exit shelf(const Options& options, Surroundings& surroundings) {
-  app::ShelfRequest request = options.request;
+  answers::ShelfRequest request = options.request;
   request.folder = options.folder;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto looked = app::look_through_shelf(world, request);
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto looked = answers::look_through_shelf(world, request);
   if (!looked) return tell(looked.faults(), surroundings.err);
   static_cast<void>(tell(looked->warnings, surroundings.err));
-  surroundings.out << (options.json ? app::shelf_as_json(*looked)
-                                    : app::shelf_in_words(*looked, request));
+  surroundings.out << (options.json ? answers::shelf_as_json(*looked)
+                                    : answers::shelf_in_words(*looked, request));
   return kFine;
 }
 
@@ -34,7 +34,7 @@ Exit shelf(const Options& options, Surroundings& surroundings) {
 
 Action add_shelf(CLI::App& app) {
   auto options = std::make_shared<Options>();
-  app::ShelfRequest& request = options->request;
+  answers::ShelfRequest& request = options->request;
   app.add_option("FOLDER", options->folder,
                  "the folder in which the reels' folders lie, at any depth; left out, here");
   app.add_option("--maker", request.maker, "by this maker; the beginnings of its words do");

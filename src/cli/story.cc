@@ -1,4 +1,4 @@
-#include "app/story.h"
+#include "daybook/entries/story.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -7,8 +7,8 @@
 #include <string>
 #include <utility>
 
-#include "app/life.h"
 #include "cli/writing.h"
+#include "daybook/entries/life.h"
 
 namespace winchbook::cli {
 namespace {
@@ -17,15 +17,15 @@ constexpr std::uintmax_t kMostBytes = std::uintmax_t{1} << 20U;
 
 struct Options {
   WritingOptions writing;
-  app::StoryRequest request;
-  app::LifeRequest event;
+  daybook::StoryRequest request;
+  daybook::LifeRequest event;
   std::string file;
   bool approved = false;
 };
 
 /// Something that happened, of which the story tells or not.
 Exit tell_event(Options options, Surroundings& surroundings) {
-  app::LifeRequest& event = options.event;
+  daybook::LifeRequest& event = options.event;
   event.title = options.request.title;
   event.what = options.request.text;
   Questions questions(surroundings);
@@ -33,7 +33,7 @@ Exit tell_event(Options options, Surroundings& surroundings) {
   questions.need("TEXT", "What happened?", event.what);
   questions.need("--source", "How is that known?", event.source);
   if (!questions.faults().empty()) return tell(questions.faults(), surroundings.err);
-  return write(options.writing, app::life_event(std::move(event)), surroundings);
+  return write(options.writing, daybook::life_event(std::move(event)), surroundings);
 }
 
 Exit tell_story(Options options, Surroundings& surroundings) {
@@ -48,10 +48,10 @@ Exit tell_story(Options options, Surroundings& surroundings) {
     if (!day) return tell(day.faults(), surroundings.err);
     options.request.approved_on = base::iso_text(*day);
   }
-  return write(options.writing, app::story(std::move(options.request)), surroundings);
+  return write(options.writing, daybook::story(std::move(options.request)), surroundings);
 }
 
-void add_event_options(CLI::App& app, app::LifeRequest& event) {
+void add_event_options(CLI::App& app, daybook::LifeRequest& event) {
   app.add_option(
       "--event", event.kind,
       "not the story but something that happened in its life: engraving, repair, damage, "

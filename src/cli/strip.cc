@@ -1,4 +1,4 @@
-#include "app/strip.h"
+#include "daybook/entries/strip.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -15,23 +15,24 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::StripRequest request;
+  daybook::StripRequest request;
   bool ask = false;
 };
 
 /// What the trade knows of the springs in this kind of reel, in the record's language.
 struct Lore {
   knowledge::Knowledge knowledge;
-  app::SpringLore springs;
+  daybook::SpringLore springs;
 };
 
 base::Result<std::shared_ptr<Lore>> read_lore(const std::string& path, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto record = app::read_xml(world, recordfile::record_path(surroundings.files, path));
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto record = library::read_xml(world, recordfile::record_path(surroundings.files, path));
   if (!record) return record.faults();
-  const auto templates = app::read_schema(world, "template-1.xsd");
+  const auto templates = library::read_schema(world, "template-1.xsd");
   if (!templates) return templates.faults();
-  const auto words = app::read_words(world, record->root().attribute("lang").value(), *templates);
+  const auto words =
+      library::read_words(world, record->root().attribute("lang").value(), *templates);
   if (!words) return words.faults();
   const std::string kind = record->root().child("reel").child("kind").text().get();
   auto known = knowledge::load(world.files, world.data, kind);
@@ -47,20 +48,20 @@ base::Result<std::shared_ptr<Lore>> read_lore(const std::string& path, Surroundi
 
 /// Only tells what would fly and what must stay.
 Exit ask(const Options& options, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto tried = app::edit(world, {options.writing.path, surroundings.command_line, true},
-                               app::strip(options.request));
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto tried = daybook::edit(world, {options.writing.path, surroundings.command_line, true},
+                                   daybook::strip(options.request));
   if (!tried) return tell(tried.faults(), surroundings.err);
   if (tried->warnings.empty()) surroundings.out << "nothing flies that the record knows of\n";
   return tell(tried->warnings, surroundings.err);
 }
 
 /// Tells of springs before anything is written, to somebody at a terminal who can still stop.
-bool goes_on(const Options& options, const app::Change& change, Surroundings& surroundings) {
+bool goes_on(const Options& options, const daybook::Change& change, Surroundings& surroundings) {
   if (surroundings.terminal == nullptr || options.writing.dry_run) return true;
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
   const auto tried =
-      app::edit(world, {options.writing.path, surroundings.command_line, true}, change);
+      daybook::edit(world, {options.writing.path, surroundings.command_line, true}, change);
   if (!tried) return true;
   base::Diagnostics springs;
   for (const base::Diagnostic& one : tried->warnings) {
@@ -88,7 +89,7 @@ Exit tell_strip(Options options, Surroundings& surroundings) {
     options.request.what = "asked";
     return ask(options, surroundings);
   }
-  const app::Change change = app::strip(std::move(options.request));
+  const daybook::Change change = daybook::strip(std::move(options.request));
   if (!goes_on(options, change, surroundings)) {
     surroundings.out << "nothing was written\n";
     return kFine;

@@ -1,4 +1,4 @@
-#include "app/test.h"
+#include "daybook/entries/test.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,13 +14,13 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::TestRequest request;
+  daybook::TestRequest request;
   std::string before;
   std::string after;
 };
 
 Exit tell_test(Options options, Surroundings& surroundings) {
-  app::TestRequest& request = options.request;
+  daybook::TestRequest& request = options.request;
   Questions questions(surroundings);
   questions.need("WHAT", "What is tested?", request.what);
   if (!options.before.empty() && !options.after.empty()) {
@@ -39,7 +39,7 @@ Exit tell_test(Options options, Surroundings& surroundings) {
   const auto day = day_of(options.writing, surroundings);
   if (!day) return tell(day.faults(), surroundings.err);
   request.on = *day;
-  return write(options.writing, app::test(std::move(request)), surroundings);
+  return write(options.writing, daybook::test(std::move(request)), surroundings);
 }
 
 }  // namespace
@@ -48,7 +48,7 @@ Action add_test(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
   app.add_option("WHAT", options->request.what,
-                 "what is tested: a usual one (" + app::test_words() + "), or your own words");
+                 "what is tested: a usual one (" + daybook::test_words() + "), or your own words");
   app.add_option("--before", options->before,
                  "what it gave as the reel came: \"9 s\", \"3 to 22 N\", \"slips\"");
   app.add_option("--after", options->after, "what it gave as the reel left");

@@ -1,4 +1,4 @@
-#include "app/tray.h"
+#include "daybook/entries/tray.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -16,10 +16,10 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::TrayRequest request;
+  daybook::TrayRequest request;
 };
 
-bool changes_nothing(const app::TrayRequest& request) {
+bool changes_nothing(const daybook::TrayRequest& request) {
   return request.off.empty() && request.refitted.empty() && !request.refit_all &&
          request.found_loose.empty() && request.bagged.empty() && request.to_owner.empty() &&
          request.kept.empty() && request.lost.empty() && request.scrapped.empty();
@@ -35,7 +35,7 @@ Exit show(const Options& options, Surroundings& surroundings) {
         {base::error("the reel was not taken in yet", "begin with winchbook intake", "visit")},
         surroundings.err);
   }
-  surroundings.out << app::tray_in_words(assess::tray::account(loaded->record, *visit));
+  surroundings.out << daybook::tray_in_words(assess::tray::account(loaded->record, *visit));
   return kFine;
 }
 
@@ -46,9 +46,9 @@ Exit tell_tray(Options options, Surroundings& surroundings) {
   options.request.on = *day;
   const std::string agreed = options.request.agreed;
   const auto make = [request = std::move(options.request)](const std::string& given) {
-    app::TrayRequest wanted = request;
+    daybook::TrayRequest wanted = request;
     wanted.agreed = given;
-    return app::tray(std::move(wanted));
+    return daybook::tray(std::move(wanted));
   };
   return write_within_limits(options.writing, make, agreed, surroundings);
 }
@@ -58,7 +58,7 @@ Exit tell_tray(Options options, Surroundings& surroundings) {
 Action add_tray(CLI::App& app) {
   auto options = std::make_shared<Options>();
   add_writing_options(app, options->writing);
-  app::TrayRequest& request = options->request;
+  daybook::TrayRequest& request = options->request;
   app.add_option("--off", request.off, "a part that came off, without a step in strip");
   app.add_option("--refit", request.refitted,
                  "a part that is back in its place; \"tail screws: 3\" for three of them");

@@ -1,4 +1,4 @@
-#include "app/undo.h"
+#include "daybook/entries/undo.h"
 
 #include <fmt/format.h>
 
@@ -23,15 +23,15 @@ struct Options {
 };
 
 Exit tell_undo(const Options& options, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
   if (options.list) {
-    for (const app::Version& one : app::changes_of(world, options.path))
+    for (const daybook::Version& one : daybook::changes_of(world, options.path))
       surroundings.out << fmt::format("{:>4}  {}\n", one.number, one.command);
     return kFine;
   }
   const auto change = options.change > 0 ? std::optional(options.change) : std::nullopt;
-  const app::EditRequest request{options.path, surroundings.command_line, options.dry_run};
-  return tell_edited(app::undo(world, request, change), options.dry_run, surroundings);
+  const daybook::EditRequest request{options.path, surroundings.command_line, options.dry_run};
+  return tell_edited(daybook::undo(world, request, change), options.dry_run, surroundings);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "app/value.h"
+#include "answers/value.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -23,11 +23,12 @@ struct Options {
 Exit value(const Options& options, Surroundings& surroundings) {
   const auto terms = terms_of(options.valuing);
   if (!terms) return wrong_command(terms.faults(), surroundings.err);
-  const app::ValueRequest request{options.path, *terms, surroundings.today};
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const auto valued = app::value(world, request);
+  const answers::ValueRequest request{options.path, *terms, surroundings.today};
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const auto valued = answers::value(world, request);
   if (!valued) return tell(valued.faults(), surroundings.err);
-  surroundings.out << (options.json ? app::value_as_json(*valued) : app::value_in_words(*valued));
+  surroundings.out << (options.json ? answers::value_as_json(*valued)
+                                    : answers::value_in_words(*valued));
   return kFine;
 }
 

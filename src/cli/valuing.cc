@@ -18,8 +18,8 @@ void add_valuing_options(CLI::App& app, ValuingOptions& options, const std::stri
   app.add_option("--purpose", options.purpose, "insurance (left out), sale or family");
 }
 
-base::Result<app::ValueTerms> terms_of(const ValuingOptions& options) {
-  app::ValueTerms terms;
+base::Result<answers::ValueTerms> terms_of(const ValuingOptions& options) {
+  answers::ValueTerms terms;
   terms.sales = options.sales;
   terms.prices.assign(options.prices.begin(), options.prices.end());
   if (!options.as_of.empty()) {

@@ -3,7 +3,7 @@
 #include <string>
 #include <vector>
 
-#include "app/value_terms.h"
+#include "answers/value_terms.h"
 #include "base/result.h"
 
 namespace CLI {
@@ -26,6 +26,6 @@ void add_valuing_options(CLI::App& app, ValuingOptions& options, const std::stri
                          const std::string& day_help);
 
 /// What was typed, as terms. Error for a day or a currency that is none.
-[[nodiscard]] base::Result<app::ValueTerms> terms_of(const ValuingOptions& options);
+[[nodiscard]] base::Result<answers::ValueTerms> terms_of(const ValuingOptions& options);
 
 }  // namespace winchbook::cli

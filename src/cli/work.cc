@@ -1,4 +1,4 @@
-#include "app/work.h"
+#include "daybook/entries/work.h"
 
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
@@ -14,7 +14,7 @@ namespace {
 
 struct Options {
   WritingOptions writing;
-  app::WorkRequest request;
+  daybook::WorkRequest request;
 };
 
 Exit tell_work(Options options, Surroundings& surroundings) {
@@ -26,9 +26,9 @@ Exit tell_work(Options options, Surroundings& surroundings) {
   options.request.on = *day;
   const std::string agreed = options.request.agreed;
   const auto make = [request = std::move(options.request)](const std::string& given) {
-    app::WorkRequest wanted = request;
+    daybook::WorkRequest wanted = request;
     wanted.agreed = given;
-    return app::work(std::move(wanted));
+    return daybook::work(std::move(wanted));
   };
   return write_within_limits(options.writing, make, agreed, surroundings);
 }

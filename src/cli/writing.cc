@@ -33,7 +33,7 @@ base::Result<base::Day> day_of(const WritingOptions& options, const Surroundings
   return faults;
 }
 
-Exit tell_edited(const base::Result<app::Edited>& edited, bool dry_run,
+Exit tell_edited(const base::Result<daybook::Edited>& edited, bool dry_run,
                  Surroundings& surroundings) {
   if (!edited) return tell(edited.faults(), surroundings.err);
   static_cast<void>(tell(edited->warnings, surroundings.err));
@@ -42,18 +42,19 @@ Exit tell_edited(const base::Result<app::Edited>& edited, bool dry_run,
   return kFine;
 }
 
-Exit write(const WritingOptions& options, const app::Change& change, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const app::EditRequest request{options.path, surroundings.command_line, options.dry_run};
-  return tell_edited(app::edit(world, request, change), options.dry_run, surroundings);
+Exit write(const WritingOptions& options, const daybook::Change& change,
+           Surroundings& surroundings) {
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const daybook::EditRequest request{options.path, surroundings.command_line, options.dry_run};
+  return tell_edited(daybook::edit(world, request, change), options.dry_run, surroundings);
 }
 
 Exit write_within_limits(const WritingOptions& options,
-                         const std::function<app::Change(const std::string&)>& make,
+                         const std::function<daybook::Change(const std::string&)>& make,
                          const std::string& agreed, Surroundings& surroundings) {
-  const app::World world{surroundings.files, surroundings.data, surroundings.version};
-  const app::EditRequest request{options.path, surroundings.command_line, options.dry_run};
-  const auto edited = app::edit(world, request, make(agreed));
+  const library::World world{surroundings.files, surroundings.data, surroundings.version};
+  const daybook::EditRequest request{options.path, surroundings.command_line, options.dry_run};
+  const auto edited = daybook::edit(world, request, make(agreed));
   const auto is_limit = [](const base::Diagnostic& fault) { return fault.rule == "limit"; };
   if (edited || !agreed.empty() || surroundings.terminal == nullptr ||
       std::none_of(edited.faults().begin(), edited.faults().end(), is_limit)) {
@@ -64,7 +65,7 @@ Exit write_within_limits(const WritingOptions& options,
   surroundings.err.flush();
   std::string answer;
   if (!std::getline(*surroundings.terminal, answer) || answer.empty()) return refused;
-  return tell_edited(app::edit(world, request, make(answer)), options.dry_run, surroundings);
+  return tell_edited(daybook::edit(world, request, make(answer)), options.dry_run, surroundings);
 }
 
 bool go_on(std::string_view question, Surroundings& surroundings) {

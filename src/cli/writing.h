@@ -5,9 +5,9 @@
 #include <string_view>
 #include <vector>
 
-#include "app/edit.h"
 #include "base/edtf_date.h"
 #include "cli/command.h"
+#include "daybook/edit.h"
 
 /// What the commands that write into a record have in common.
 namespace winchbook::cli {
@@ -30,19 +30,19 @@ void add_id_option(CLI::App& app, std::string& id);
                                              const Surroundings& surroundings);
 
 /// Makes the change, and tells it in one line; a dry run prints the lines that would change.
-[[nodiscard]] Exit write(const WritingOptions& options, const app::Change& change,
+[[nodiscard]] Exit write(const WritingOptions& options, const daybook::Change& change,
                          Surroundings& surroundings);
 
 /// The same for a job that has edited already.
-[[nodiscard]] Exit tell_edited(const base::Result<app::Edited>& edited, bool dry_run,
+[[nodiscard]] Exit tell_edited(const base::Result<daybook::Edited>& edited, bool dry_run,
                                Surroundings& surroundings);
 
 /// The same for a change that may break what was agreed with the owner: at a terminal the agreement
 /// that allows it is asked for, and the change made with it. `make` gives the change with the
 /// agreement as it was named; empty, with none.
-[[nodiscard]] Exit write_within_limits(const WritingOptions& options,
-                                       const std::function<app::Change(const std::string&)>& make,
-                                       const std::string& agreed, Surroundings& surroundings);
+[[nodiscard]] Exit write_within_limits(
+    const WritingOptions& options, const std::function<daybook::Change(const std::string&)>& make,
+    const std::string& agreed, Surroundings& surroundings);
 
 /// Waits for somebody at the terminal to press Enter; false when they end it instead.
 [[nodiscard]] bool go_on(std::string_view question, Surroundings& surroundings);

@@ -226,16 +226,4 @@ base::Result<Style> read_style(const xml::Document& file, const xml::Schema& sch
   return style;
 }
 
-base::Result<CatalogueFile> read_catalogue(const xml::Document& file, const xml::Schema& schema) {
-  Diagnostics faults = schema.faults_in(file, file.root());
-  if (base::has_error(faults)) return faults;
-  CatalogueFile out;
-  out.language = attribute(file.root(), "language");
-  out.otherwise = attribute(file.root(), "otherwise");
-  for (const pugi::xml_node node : file.root().children("m")) {
-    out.messages.insert_or_assign(attribute(node, "key"), node.child_value());
-  }
-  return out;
-}
-
 }  // namespace winchbook::report

@@ -56,14 +56,4 @@ struct Template {
                                                        const xml::Schema& schema,
                                                        std::string_view paper, bool dense = false);
 
-/// One language's messages.
-struct CatalogueFile {
-  std::string language;
-  std::string otherwise;  ///< the language to ask where this one has no message; empty: none
-  words::Messages messages;
-};
-
-[[nodiscard]] base::Result<CatalogueFile> read_catalogue(const xml::Document& file,
-                                                         const xml::Schema& schema);
-
 }  // namespace winchbook::report

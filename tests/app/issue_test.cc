@@ -9,7 +9,7 @@
 #include <vector>
 
 #include "app/editions.h"
-#include "app/on_disk.h"
+#include "support/on_disk.h"
 
 namespace winchbook::app {
 namespace {
@@ -45,7 +45,7 @@ class Bench {
 
   [[nodiscard]] fs::path folder() const { return folder_; }
   [[nodiscard]] fs::path reel() const { return folder_ / "reel"; }
-  [[nodiscard]] World world() { return {files_, kProject, "test"}; }
+  [[nodiscard]] library::World world() { return {files_, kProject, "test"}; }
 
   Issued issued() {
     auto done = issue(world(), request);

@@ -119,7 +119,7 @@ def main():
                   len(section_faults(["no-such"], sources, templates, tests)) == 3)
 
     catalogue = read_all("shared/words/en-GB.xml")
-    sayings = read_all("src/report/**/*.cc", "src/app/*.cc", "src/words/*.cc")
+    sayings = read_all("src/report/**/*.cc", "src/app/*.cc", "src/library/*.cc", "src/answers/*.cc", "src/daybook/**/*.cc", "src/words/*.cc")
     report.check("every message that is said is in the catalogue", message_faults(sayings, catalogue))
     report.expect("a message nobody wrote is missed",
                   message_faults('say("no.such")', catalogue) and catalogue)

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/value.h"
+#include "assess/advice/advice.h"
+#include "base/result.h"
+#include "library/world.h"
+
+namespace winchbook::answers {
+
+/// Advice on one reel.
+struct Advised {
+  recordfile::LoadedRecord loaded;
+  assess::advice::Finding finding;
+};
+
+/// Reads the record and, from the sales it holds or those of `sales`, the values; weighs by
+/// `ranking`, or by the owner's in the record when it is empty. Error when the record has no visit
+/// to advise on.
+[[nodiscard]] base::Result<Advised> advise(const library::World& world, const ValueRequest& request,
+                                           const std::vector<record::Matter>& ranking);
+
+/// The same of what has been assessed and valued already.
+[[nodiscard]] base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
+                                           const std::vector<record::Matter>& ranking);
+
+/// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or
+/// one that stands twice.
+[[nodiscard]] base::Result<std::vector<record::Matter>> parse_ranking(std::string_view text);
+
+/// The answer in sentences; ends with a line break.
+[[nodiscard]] std::string advice_in_words(const Advised& advised);
+/// The same as JSON that keeps schemas/advise.schema.json.
+[[nodiscard]] std::string advice_as_json(const Advised& advised);
+
+}  // namespace winchbook::answers

@@ -1,0 +1,112 @@
+#include "answers/check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+#include "library/photographs.h"
+#include "photo/jpeg.h"
+#include "photo/print_size.h"
+#include "recordfile/record_file.h"
+#include "seal/digest.h"
+
+namespace winchbook::answers {
+namespace {
+
+namespace fs = std::filesystem;
+using base::Diagnostic;
+using base::Diagnostics;
+
+void compare(const record::Photo& photo, const photo::JpegFacts& facts, const std::string& bytes,
+             Diagnostics& found) {
+  if (facts.width != photo.width || facts.height != photo.height) {
+    found.push_back(
+        base::error(fmt::format("photograph \"{}\" is {} × {} pixels, and the record says {} × {}",
+                                photo.file, facts.width, facts.height, photo.width, photo.height),
+                    "put the right file back, or correct <width> and <height>", "photo-pixels"));
+  }
+  const std::string digest = seal::hex(seal::fingerprint(bytes));
+  if (digest != photo.sha256) {
+    found.push_back(base::error(
+        fmt::format("photograph \"{}\" has changed since it was recorded", photo.file),
+        fmt::format("put the right file back; if this one is right, its SHA-256 is {}", digest),
+        "photo-changed"));
+  }
+  if (facts.tells_where_taken) {
+    found.push_back({base::Severity::warning,
+                     {},
+                     fmt::format("photograph \"{}\" tells where it was taken (GPS)", photo.file),
+                     "take the camera's data out before it is given to anyone",
+                     "photo-gps"});
+  }
+}
+
+void check_original(const base::Files& files, const fs::path& folder, const record::Photo& photo,
+                    Diagnostics& found) {
+  if (!photo.original) return;
+  const fs::path path = folder / photo.original->file;
+  if (!files.exists(path)) {
+    found.push_back({base::Severity::warning,
+                     {},
+                     fmt::format("the original \"{}\" is not here", photo.original->file),
+                     "nothing is lost for printing; find it before the medium it is on is gone",
+                     "photo-original"});
+    return;
+  }
+  const auto bytes = files.read(path, photo::kMostCameraBytes);
+  if (bytes && seal::hex(seal::fingerprint(*bytes)) == photo.original->sha256) return;
+  found.push_back(
+      {base::Severity::warning,
+       {},
+       fmt::format("the original \"{}\" has changed since it was recorded", photo.original->file),
+       "nothing is lost for printing; bring it back from the camera or the backup",
+       "photo-original"});
+}
+
+}  // namespace
+
+Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
+                             const record::Photo& photo) {
+  Diagnostics found;
+  if (photo.withheld) return found;
+  if (auto fault = library::fault_of_place(files, folder, photo.file)) return {*fault};
+  const auto bytes = files.read(folder / photo.file, photo::kMostBytes);
+  if (!bytes) return bytes.faults();
+  auto facts = photo::decode(*bytes);
+  if (facts) {
+    compare(photo, *facts, *bytes, found);
+  } else {
+    Diagnostic fault = facts.faults().front();
+    constexpr std::string_view kUnnamed = "the photograph";
+    if (fault.message.starts_with(kUnnamed)) {
+      fault.message.replace(0, kUnnamed.size(), fmt::format("photograph \"{}\"", photo.file));
+    }
+    found.push_back(std::move(fault));
+  }
+  check_original(files, folder, photo, found);
+  return found;
+}
+
+CheckReport check(const base::Files& files, const fs::path& path, const fs::path& schemas) {
+  CheckReport report;
+  report.record = recordfile::record_path(files, path);
+  const auto loaded = recordfile::read(files, path, schemas);
+  if (!loaded) {
+    report.found = loaded.faults();
+    return report;
+  }
+  report.found = loaded->warnings;
+  for (const record::Photo& photo : loaded->record.photos) {
+    Diagnostics found = check_photograph(files, loaded->folder, photo);
+    if (!base::has_error(found) && !photo.withheld) ++report.photographs;
+    for (Diagnostic& one : found) {
+      one.where = loaded->where(photo.id.text);
+      report.found.push_back(std::move(one));
+    }
+  }
+  return report;
+}
+
+}  // namespace winchbook::answers

@@ -1,0 +1,48 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "assess/fitting/drag.h"
+#include "base/result.h"
+#include "knowledge/drag.h"
+#include "library/world.h"
+
+namespace winchbook::answers {
+
+/// A drag to be reckoned.
+struct DragRequest {
+  assess::fitting::Drag drag;   ///< `faces` 0: they follow from the stack
+  std::string stack;            ///< a list or a file (read_stack)
+  std::string material;         ///< its friction is taken when none is given
+  std::optional<bool> greased;  ///< empty: nobody said, so the whole range is taken
+  bool friction_given = false;
+  std::vector<std::string> assumed;  ///< what was taken for what, to be said
+};
+
+/// What came of it.
+struct DragAnswer {
+  DragRequest request;  ///< with faces and friction filled in
+  knowledge::DragKnowledge knowledge;
+  std::string friction_source;
+  assess::fitting::DragFinding finding;
+  std::vector<std::string> warnings;
+};
+
+/// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
+[[nodiscard]] base::Result<DragAnswer> reckon_drag(const library::World& world,
+                                                   DragRequest request);
+
+/// The drag of a record's last visit, from the setting that was measured: what its documents print
+/// (assess::fitting::recorded_drag). Error when a measure is missing; those of reading the record.
+[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
+                                                            const std::filesystem::path& record);
+
+/// The figures with their formula and their doubts; ends with a line break.
+[[nodiscard]] std::string drag_in_words(const DragAnswer& answer);
+/// The same as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
+[[nodiscard]] std::string drag_as_json(const DragAnswer& answer);
+
+}  // namespace winchbook::answers

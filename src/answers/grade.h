@@ -1,0 +1,34 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "assess/assessment.h"
+#include "base/result.h"
+#include "knowledge/knowledge.h"
+#include "library/world.h"
+#include "recordfile/record_file.h"
+
+namespace winchbook::answers {
+
+/// A record with everything that could be reckoned from it.
+struct Graded {
+  recordfile::LoadedRecord loaded;
+  knowledge::Knowledge knowledge;
+  assess::Assessment assessment;
+};
+
+/// Reads the record at `path` (a reel's folder or its record.xml) and the knowledge, and asks the
+/// questions. Nothing is written. Photographs are not looked at.
+[[nodiscard]] base::Result<Graded> grade(const library::World& world,
+                                         const std::filesystem::path& path);
+
+/// The answers in sentences and tables, with their reasons: the last visit whole, earlier ones by
+/// their figures. Lines of at most 100 columns; ends with a line break.
+[[nodiscard]] std::string grade_in_words(const Graded& graded);
+
+/// The same as JSON that keeps schemas/grade.schema.json. Figures are points of a hundred with two
+/// decimals; a range is [low, high].
+[[nodiscard]] std::string grade_as_json(const Graded& graded);
+
+}  // namespace winchbook::answers

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "assess/assessment.h"
+
+namespace winchbook::answers {
+
+/// The words by which `winchbook grade` tells answers: one for JSON, one for people.
+struct Term {
+  std::string_view word;    ///< "came-loose"
+  std::string_view spoken;  ///< "it came loose with the reel and was put back"
+};
+
+[[nodiscard]] Term term(assess::originality::Standing standing);
+[[nodiscard]] Term term(assess::originality::Reason reason);
+[[nodiscard]] Term term(assess::originality::Return::Outcome outcome);
+[[nodiscard]] Term term(assess::originality::Return::Because because);
+[[nodiscard]] Term term(assess::condition::AreaBasis basis);
+[[nodiscard]] Term term(record::SurfaceState state);
+[[nodiscard]] Term term(record::Severity severity);
+
+/// A share of one as points of a hundred with `places` decimals: "91.3".
+[[nodiscard]] std::string points(base::Ratio share, int places);
+/// "90.1 to 93.2", or one figure when nothing is left open.
+[[nodiscard]] std::string points(const base::RatioRange& range, int places);
+
+}  // namespace winchbook::answers

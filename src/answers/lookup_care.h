@@ -1,0 +1,37 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "knowledge/care.h"
+#include "library/world.h"
+
+namespace winchbook::answers {
+
+/// One cell of the care table.
+struct CareCell {
+  const knowledge::Substance* substance = nullptr;
+  const knowledge::CareMethod* method = nullptr;
+  const knowledge::CareRow* row = nullptr;  ///< null: not known
+};
+
+/// What the table says before anything is touched. The cells point into the table.
+struct CareAnswer {
+  knowledge::CareTable table;
+  std::vector<CareCell> cells;
+  bool whole_row = false;  ///< no method was named: every method is told
+};
+
+/// "hard rubber hot water", "steel wool on nickel plate", or a material alone. Error of rule
+/// "lookup-care" when it names no material that the table knows.
+[[nodiscard]] base::Result<CareAnswer> look_up_care(const library::World& world,
+                                                    const std::string& text);
+
+/// A verdict with its reason and source for each cell; methods of one verdict and reason together.
+[[nodiscard]] std::string care_in_words(const CareAnswer& answer);
+
+/// The same as JSON that keeps schemas/care.schema.json.
+[[nodiscard]] std::string care_as_json(const CareAnswer& answer);
+
+}  // namespace winchbook::answers

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "answers/stock.h"
+#include "assess/fitting/seat.h"
+#include "base/result.h"
+#include "library/world.h"
+
+namespace winchbook::answers {
+
+/// A seat to find washers for.
+struct SeatRequest {
+  assess::fitting::Seat seat;
+  double caliper = 0.1;         ///< ± of the stock's figures, mm
+  std::string stack;            ///< a list or a file (read_stack); empty: not given
+  std::filesystem::path stock;  ///< empty: none, the stack alone is judged
+  std::string material;         ///< the one to look for; empty: any
+  assess::fitting::Wanted wanted;
+};
+
+/// What was found.
+struct SeatAnswer {
+  SeatRequest request;
+  knowledge::DragKnowledge knowledge;
+  std::optional<assess::fitting::StackFinding> stack;
+  std::vector<assess::fitting::Candidate> candidates;  ///< the best first
+  std::size_t of_other_materials = 0;                  ///< washers of the stock not looked at
+};
+
+/// Reads the stack and the stock, and judges them. With a stack and no thickness or count wanted,
+/// those of the stack's friction washers are. Error when the seat cannot be (fault_of), or a file
+/// is wrong.
+[[nodiscard]] base::Result<SeatAnswer> find_seat(const library::World& world, SeatRequest request);
+
+/// The candidates in sentences, with what to do and what not; ends with a line break.
+[[nodiscard]] std::string seat_in_words(const SeatAnswer& answer);
+
+/// The same as JSON that keeps schemas/seat.schema.json.
+[[nodiscard]] std::string seat_as_json(const SeatAnswer& answer);
+
+}  // namespace winchbook::answers

@@ -1,0 +1,71 @@
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "library/world.h"
+
+namespace winchbook::answers {
+
+/// Which reels are looked for; what is empty leaves all. Words match the beginnings of words,
+/// whatever their case, in this order.
+struct ShelfRequest {
+  std::filesystem::path folder;
+  std::string maker;
+  std::string model;
+  std::string owner;   ///< who has it, or brought it last: full or short name
+  std::string since;   ///< EDTF: the last visit may have begun or ended on that day or later
+  std::string fitted;  ///< a part the bench put in, by its name, its place or the place's kind
+  bool unfinished = false;
+};
+
+/// A part that a bench put into a reel.
+struct ShelfFitting {
+  std::string piece;
+  std::string place;
+  std::string on;     ///< EDTF; empty: not known
+  std::string donor;  ///< its name; empty: none
+  std::string bore;   ///< of the seat, mm; empty: not measured
+  std::string outside;
+};
+
+/// A reel on the shelf, in a few words. What is not known is empty.
+struct ShelfReel {
+  std::filesystem::path folder;
+  std::string name;
+  std::string maker;
+  std::string model;
+  std::string kind;
+  std::string owner;                 ///< a withheld name is told by its stand-in
+  std::string taken_in;              ///< of the last visit
+  std::string handed_back;           ///< of the last visit; empty: it is at the bench
+  std::vector<std::string> open;     ///< what is not finished, a few words each
+  std::vector<ShelfFitting> fitted;  ///< those that were looked for; else all
+};
+
+struct Shelf {
+  std::size_t looked = 0;        ///< records that were looked at, broken ones too
+  std::vector<ShelfReel> reels;  ///< those that were looked for, by their folders
+  base::Diagnostics warnings;    ///< records that could not be read; folders not looked into
+};
+
+/// Looks through every record below the folder, on all processors. Nothing is validated: a record
+/// need only be well-formed, and a broken one is a warning. A folder that is linked twice is looked
+/// into once; folders more than 32 deep, hidden ones, and those beside a record are not. Errors:
+/// the folder is not there; a date that is none.
+[[nodiscard]] base::Result<Shelf> look_through_shelf(const library::World& world,
+                                                     const ShelfRequest& request);
+
+/// What a record's tree tells of its reel.
+[[nodiscard]] ShelfReel shelf_reel(const xml::Document& record);
+
+/// The list with its columns aligned, and how many there are; ends with a line break.
+[[nodiscard]] std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request);
+/// The same as JSON that keeps schemas/shelf.schema.json.
+[[nodiscard]] std::string shelf_as_json(const Shelf& shelf);
+
+}  // namespace winchbook::answers

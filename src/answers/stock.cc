@@ -1,0 +1,292 @@
+#include "answers/stock.h"
+
+#include <fmt/format.h>
+
+#include <charconv>
+#include <optional>
+#include <sstream>
+#include <utility>
+
+#include "base/measure.h"
+#include "tabular/rows.h"
+
+namespace winchbook::answers {
+namespace {
+
+using assess::fitting::StackWasher;
+using assess::fitting::StockWasher;
+using assess::fitting::Turns;
+using base::Diagnostics;
+using base::Dimension;
+
+constexpr std::uintmax_t kMostStockBytes = std::uintmax_t{16} << 20U;
+constexpr int kMostOfOne = 100'000;
+
+std::optional<Turns> turns_from(std::string_view word) {
+  if (word.empty() || word == "free") return Turns::freely;
+  if (word == "gear") return Turns::with_gear;
+  if (word == "sleeve") return Turns::with_sleeve;
+  return std::nullopt;
+}
+
+/// A bare figure with the row's unit behind it; anything else as it stands.
+std::string with_unit(std::string_view field, std::string_view unit) {
+  std::string text(field);
+  const bool bare = field.find_first_not_of("0123456789./ ") == std::string_view::npos;
+  if (!field.empty() && bare && !unit.empty()) text += " " + std::string(unit);
+  return text;
+}
+
+/// Reads the fields of one washer, whichever kind of file they come from.
+class WasherReader {
+ public:
+  explicit WasherReader(base::Location where) : where_(std::move(where)) {}
+
+  double length(std::string_view name, std::string_view field, std::string_view unit) {
+    const auto measure = base::parse_measure(with_unit(field, unit), Dimension::length);
+    if (measure && measure->value > 0) return measure->value;
+    const std::string hint = measure ? std::string() : measure.faults().front().hint;
+    tell(measure         ? fmt::format("{}: \"{}\" is not above zero", name, field)
+         : field.empty() ? fmt::format("{} is missing", name)
+                         : fmt::format("{}: {}", name, measure.faults().front().message),
+         hint, "stock-length");
+    return 0;
+  }
+
+  Turns held(std::string_view word) {
+    const auto turns = turns_from(word);
+    if (turns) return *turns;
+    tell(fmt::format("held: \"{}\" is not free, gear or sleeve", word),
+         "write free when nothing holds it, gear when it has ears, sleeve when it has flats",
+         "stock-held");
+    return Turns::freely;
+  }
+
+  int count(std::string_view field) {
+    if (field.empty()) return 1;
+    int number = 0;
+    const auto read = std::from_chars(field.data(), field.data() + field.size(), number);
+    if (read.ec == std::errc() && read.ptr == field.data() + field.size() && number >= 0 &&
+        number <= kMostOfOne) {
+      return number;
+    }
+    tell(fmt::format("count: \"{}\" is not a whole number of washers", field), "write 3",
+         "stock-count");
+    return 0;
+  }
+
+  void sense(const StockWasher& washer) {
+    if (washer.outside > 0 && washer.inside >= washer.outside) {
+      tell(fmt::format("the inside ({:.4g} mm) is not smaller than the outside ({:.4g} mm)",
+                       washer.inside, washer.outside),
+           "measure again; the two may be exchanged", "stock-inside");
+    }
+  }
+
+  void need(std::string_view name, std::string_view field) {
+    if (field.empty()) tell(fmt::format("{} is missing", name), {}, "stock-length");
+  }
+
+  [[nodiscard]] const Diagnostics& faults() const { return faults_; }
+
+ private:
+  void tell(std::string message, std::string hint, std::string rule) {
+    faults_.push_back(base::error_at(where_, std::move(message), std::move(hint), std::move(rule)));
+  }
+
+  base::Location where_;
+  Diagnostics faults_;
+};
+
+/// Gives the text of a field by its name.
+template <class Field> StockWasher washer_from(const Field& field, int line, WasherReader& reader) {
+  StockWasher washer;
+  washer.line = line;
+  washer.donor = field("donor");
+  washer.material = field("material");
+  reader.need("donor", washer.donor);
+  reader.need("material", washer.material);
+  const std::string unit = field("unit");
+  washer.outside = reader.length("outside", field("outside"), unit);
+  washer.inside = reader.length("inside", field("inside"), unit);
+  washer.thickness = reader.length("thickness", field("thickness"), unit);
+  washer.turns = reader.held(field("held"));
+  if (!field("flats").empty()) washer.flats = reader.length("flats", field("flats"), unit);
+  washer.price = field("price");
+  washer.count = reader.count(field("count"));
+  reader.sense(washer);
+  return washer;
+}
+
+void add(Diagnostics& all, const Diagnostics& more) {
+  all.insert(all.end(), more.begin(), more.end());
+}
+
+base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
+                                                      const std::string& file) {
+  std::istringstream in(bytes);
+  tabular::RowReader rows(in, file);
+  const auto first = rows.next();
+  if (!first) return first.faults();
+  if (!*first) {
+    return base::error_at({file, 1, 0}, "the stock file is empty",
+                          "its first row names the columns: donor, material, outside, inside, "
+                          "thickness, held, flats, price, count, unit",
+                          "table-columns");
+  }
+  const auto header =
+      tabular::Header::read(**first, file, {"donor", "material", "outside", "inside", "thickness"},
+                            {"donor", "material", "outside", "inside", "thickness", "held", "flats",
+                             "price", "count", "unit"});
+  if (!header) return header.faults();
+  std::vector<StockWasher> stock;
+  Diagnostics faults;
+  for (;;) {
+    const auto row = rows.next();
+    if (!row) {
+      add(faults, row.faults());
+      break;
+    }
+    if (!*row) break;
+    if ((*row)->fields.size() != header->columns()) {
+      faults.push_back(base::error_at({file, (*row)->line, 0},
+                                      fmt::format("this row has {} fields, the first row names {}",
+                                                  (*row)->fields.size(), header->columns()),
+                                      "put a field with a comma or a quote in quotes",
+                                      "table-row"));
+      continue;
+    }
+    WasherReader reader({file, (*row)->line, 0});
+    stock.push_back(
+        washer_from([&](std::string_view name) { return std::string(header->field(**row, name)); },
+                    (*row)->line, reader));
+    add(faults, reader.faults());
+  }
+  if (!faults.empty()) return faults;
+  return stock;
+}
+
+base::Result<std::vector<StockWasher>> stock_from_xml(const library::World& world,
+                                                      std::string bytes, const std::string& file) {
+  const auto schema = library::read_schema(world, "stock-1.xsd");
+  if (!schema) return schema.faults();
+  const auto document = xml::Document::parse(file, std::move(bytes));
+  if (!document) return document.faults();
+  Diagnostics faults = schema->faults_in(*document, document->root());
+  if (base::has_error(faults)) return faults;
+  std::vector<StockWasher> stock;
+  for (const pugi::xml_node node : document->root().children("washer")) {
+    const base::Location where = document->where(node);
+    WasherReader reader(where);
+    stock.push_back(washer_from(
+        [&](std::string_view name) {
+          return std::string(node.child(std::string(name).c_str()).text().get());
+        },
+        where.line, reader));
+    add(faults, reader.faults());
+  }
+  if (base::has_error(faults)) return faults;
+  return stock;
+}
+
+std::string_view trimmed(std::string_view text) {
+  const auto first = text.find_first_not_of(" \t\n");
+  if (first == std::string_view::npos) return {};
+  return text.substr(first, text.find_last_not_of(" \t\n") - first + 1);
+}
+
+/// "red fibre free 1.3 mm": the material runs up to the word that says how it is held.
+base::Result<StackWasher> stack_washer(std::string_view entry) {
+  const auto fault = [&](std::string_view message) {
+    return base::error(fmt::format("stack: \"{}\" {}", entry, message),
+                       "write each washer as material, then gear, sleeve or free, then its "
+                       "thickness: \"red fibre free 1.3 mm, steel gear 0.9 mm\"",
+                       "command-stack");
+  };
+  for (const std::string_view word : {"free", "gear", "sleeve"}) {
+    const std::size_t at = entry.find(" " + std::string(word));
+    if (at == std::string_view::npos) continue;
+    const std::size_t end = at + 1 + word.size();
+    if (end < entry.size() && entry[end] != ' ') continue;
+    StackWasher washer{std::string(trimmed(entry.substr(0, at))), *turns_from(word), 0};
+    const std::string_view thickness = trimmed(entry.substr(end));
+    if (!thickness.empty()) {
+      const auto measure = base::parse_measure(thickness, Dimension::length);
+      if (!measure) return measure.faults();
+      if (measure->value <= 0) return fault("has no thickness");
+      washer.thickness = measure->value;
+    }
+    return washer;
+  }
+  return fault("does not say how it is held");
+}
+
+base::Result<std::vector<StackWasher>> stack_from_csv(const std::string& bytes,
+                                                      const std::string& file) {
+  std::istringstream in(bytes);
+  tabular::RowReader rows(in, file);
+  const auto first = rows.next();
+  if (!first) return first.faults();
+  if (!*first) return base::error_at({file, 1, 0}, "the stack file is empty", {}, "table-columns");
+  const auto header = tabular::Header::read(**first, file, {"material", "held"},
+                                            {"material", "held", "thickness", "unit"});
+  if (!header) return header.faults();
+  std::vector<StackWasher> stack;
+  Diagnostics faults;
+  for (;;) {
+    const auto row = rows.next();
+    if (!row) {
+      add(faults, row.faults());
+      break;
+    }
+    if (!*row) break;
+    WasherReader reader({file, (*row)->line, 0});
+    StackWasher washer;
+    washer.material = header->field(**row, "material");
+    washer.turns = reader.held(header->field(**row, "held"));
+    const std::string_view thickness = header->field(**row, "thickness");
+    if (!thickness.empty()) {
+      washer.thickness = reader.length("thickness", thickness, header->field(**row, "unit"));
+    }
+    add(faults, reader.faults());
+    stack.push_back(std::move(washer));
+  }
+  if (!faults.empty()) return faults;
+  return stack;
+}
+
+}  // namespace
+
+base::Result<std::vector<StockWasher>> read_stock(const library::World& world,
+                                                  const std::filesystem::path& file) {
+  auto bytes = world.files.read(file, kMostStockBytes);
+  if (!bytes) return bytes.faults();
+  const std::size_t first = bytes->find_first_not_of("\xEF\xBB\xBF \t\r\n");
+  if (first != std::string::npos && (*bytes)[first] == '<') {
+    return stock_from_xml(world, std::move(bytes).value(), file.string());
+  }
+  return stock_from_csv(*bytes, file.string());
+}
+
+base::Result<std::vector<StackWasher>> read_stack(const library::World& world,
+                                                  std::string_view list_or_file) {
+  const std::filesystem::path file(list_or_file);
+  constexpr std::size_t kMostName = 255;
+  if (list_or_file.size() < kMostName && world.files.exists(file)) {
+    const auto bytes = world.files.read(file, kMostStockBytes);
+    if (!bytes) return bytes.faults();
+    return stack_from_csv(*bytes, file.string());
+  }
+  std::vector<StackWasher> stack;
+  std::string_view rest = list_or_file;
+  while (!rest.empty()) {
+    const std::size_t comma = std::min(rest.find(','), rest.size());
+    auto washer = stack_washer(trimmed(rest.substr(0, comma)));
+    if (!washer) return washer.faults();
+    stack.push_back(std::move(washer).value());
+    rest.remove_prefix(std::min(comma + 1, rest.size()));
+  }
+  return stack;
+}
+
+}  // namespace winchbook::answers

@@ -1,0 +1,100 @@
+#include "answers/grade.h"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+#include <set>
+#include <sstream>
+
+#include "answers/grade_words.h"
+
+namespace winchbook::answers {
+namespace {
+
+Graded small() {
+  static base::RealFiles files;
+  const library::World world{files, WINCHBOOK_SOURCE_DIR, "test"};
+  auto graded = grade(world, WINCHBOOK_SOURCE_DIR "/tests/recordfile/records/small.xml");
+  REQUIRE(bool(graded));
+  return std::move(graded).value();
+}
+
+/// Every value of an enumeration up to `last` has a word and a saying of its own.
+template <class Enum> void walk(Enum last) {
+  std::set<std::string_view> words;
+  for (int i = 0; i <= static_cast<int>(last); ++i) {
+    const Term one = term(static_cast<Enum>(i));
+    CHECK_FALSE(one.word.empty());
+    CHECK_FALSE(one.spoken.empty());
+    CHECK(words.insert(one.word).second);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("every answer has its word, and the tables stand in the order of their enumerations") {
+  using assess::condition::AreaBasis;
+  using assess::originality::Reason;
+  using assess::originality::Return;
+  using assess::originality::Standing;
+  walk(Standing::not_determined);
+  walk(Reason::found_at_least_as_left);
+  walk(Return::Outcome::nothing_there);
+  walk(Return::Because::was_missing);
+  walk(AreaBasis::none);
+  walk(record::SurfaceState::artificially_toned);
+  walk(record::Severity::unsafe);
+  CHECK(term(Standing::not_determined).word == "not-determined");
+  CHECK(term(Standing::bench).word == "bench");
+  CHECK(term(Reason::made_at_bench).word == "made-at-bench");
+  CHECK(term(Reason::brought_by_bench).word == "brought-by-bench");
+  CHECK(term(Reason::from_donor).word == "from-donor");
+  CHECK(term(Reason::consumable).word == "consumable");
+  CHECK(term(Reason::finished_later).word == "finished-later");
+  CHECK(term(Reason::found_at_least_as_left).word == "found-at-least-as-left");
+  CHECK(term(Return::Outcome::nothing_there).word == "nothing-there");
+  CHECK(term(Return::Because::was_missing).word == "was-missing");
+  CHECK(term(AreaBasis::none).word == "none");
+  CHECK(term(record::SurfaceState::artificially_toned).word == "artificially-toned");
+  CHECK(term(record::Severity::unsafe).word == "unsafe");
+}
+
+TEST_CASE("points are told without binary fractions") {
+  CHECK(points(base::Ratio(1, 3), 1) == "33.3");
+  CHECK(points(base::Ratio(2, 3), 2) == "66.67");
+  CHECK(points(base::Ratio(-1, 200), 1) == "-0.5");
+  CHECK(points(base::Ratio(1, 1), 0) == "100");
+  CHECK(points(base::RatioRange{base::Ratio(1, 2), base::Ratio(3, 4)}, 1) == "50.0 to 75.0");
+  CHECK(points(base::RatioRange{base::Ratio(1, 2), base::Ratio(1, 2)}, 1) == "50.0");
+}
+
+TEST_CASE("the words and the JSON of a grading tell the same figures") {
+  const Graded graded = small();
+  const std::string words = grade_in_words(graded);
+  const auto json = nlohmann::json::parse(grade_as_json(graded));
+  const auto& originality = graded.assessment.last()->originality;
+  CHECK(words.starts_with(graded.loaded.record.reel.name));
+  CHECK(words.find(points(*originality.born_here.left, 1)) != std::string::npos);
+  const auto& told = json.at("visits").back().at("originality");
+  CHECK(told.at("born-here").at("left").at(0).get<double>() ==
+        doctest::Approx(static_cast<double>(originality.born_here.left->low.rounded(10000)) / 100));
+  CHECK(told.at("rows").size() == originality.rows.size());
+  CHECK(json.at("reel").at("kind") == "multiplier");
+}
+
+TEST_CASE("no line of the words is wider than a terminal, and none ends in a space") {
+  std::istringstream lines(grade_in_words(small()));
+  for (std::string line; std::getline(lines, line);) {
+    CHECK_MESSAGE(line.size() <= 104, line);
+    CHECK_FALSE(line.ends_with(' '));
+  }
+}
+
+TEST_CASE("a record that is not there is told, and nothing is reckoned") {
+  base::RealFiles files;
+  const auto graded = grade({files, WINCHBOOK_SOURCE_DIR, "test"}, "/nowhere");
+  REQUIRE_FALSE(bool(graded));
+  CHECK(graded.faults().front().rule == "file-read");
+}
+
+}  // namespace winchbook::answers

@@ -1,0 +1,86 @@
+#include "daybook/entries/seat_choice.h"
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <string>
+
+#include "answers/seat.h"
+
+namespace winchbook::daybook {
+namespace {
+
+namespace fs = std::filesystem;
+using assess::fitting::Candidate;
+using assess::fitting::Fit;
+
+const fs::path kProject = WINCHBOOK_SOURCE_DIR;
+
+/// The heirloom's seat, as its fitting gives it, and the bench's stock.
+answers::SeatRequest heirloom_seat(const record::Seat& seat) {
+  answers::SeatRequest request;
+  const auto gauge = [](const base::Millimetres& of) {
+    return assess::fitting::Gauge{of.value.approximate(), 0.1};
+  };
+  request.seat.bore = gauge(*seat.outside);
+  request.seat.sleeve = gauge(*seat.bore);
+  request.seat.depth = gauge(*seat.depth);
+  request.stock = kProject / "demo" / "stock" / "washers.csv";
+  request.material = "red fibre";
+  request.wanted.count = 3;
+  return request;
+}
+
+}  // namespace
+
+TEST_CASE("the heirloom's washers are the first that seat finds in its stock") {
+  base::RealFiles files;
+  const library::World world{files, kProject, "test"};
+  const auto loaded =
+      recordfile::read(files, kProject / "demo" / "reels" / "skerry-40", kProject / "schemas");
+  REQUIRE(loaded);
+  const record::Fitting* fitting = nullptr;
+  for (const record::Fitting& one : loaded->record.fittings) {
+    if (one.id.text == "fi-fibre") fitting = &one;
+  }
+  REQUIRE(fitting != nullptr);
+  REQUIRE(fitting->seat);
+  const auto answer = answers::find_seat(world, heirloom_seat(*fitting->seat));
+  REQUIRE(answer);
+  REQUIRE_FALSE(answer->candidates.empty());
+  const Candidate& first = answer->candidates.front();
+  CHECK(first.fit == Fit::after_trimming);
+  CHECK(first.trim_outside == doctest::Approx(0.4));
+
+  const auto& record = loaded->record;
+  std::string donor;
+  for (const record::Donor& one : record.donors) {
+    if (one.id.text == "breaker") donor = one.name;
+  }
+  CHECK(first.washer.donor == donor);
+  const std::string told = record::plain_text(record, fitting->adaptation);
+  CHECK(told.find("0.4 mm on the outside, from 23.8 to 23.4 mm") != std::string::npos);
+  CHECK(adaptation_of(first).find("0.4 mm on the outside, from 23.8 to 23.4 mm") !=
+        std::string::npos);
+}
+
+TEST_CASE("what is altered on a washer is told in a sentence") {
+  Candidate candidate;
+  candidate.washer.outside = 23.8;
+  candidate.washer.inside = 7.3;
+  candidate.fit = Fit::as_it_is;
+  CHECK(adaptation_of(candidate) == "Not at all: they turn freely as they came.");
+  candidate.fit = Fit::one_size_down;
+  CHECK(adaptation_of(candidate) ==
+        "Not at all: one size smaller than the seat, they turn freely as they came.");
+  candidate.fit = Fit::after_trimming;
+  candidate.open_inside = 0.2;
+  CHECK(adaptation_of(candidate) ==
+        "Opened 0.2 mm in the hole, from 7.3 to 7.5 mm. Outside and thickness as they came.");
+  candidate.trim_outside = 0.4;
+  CHECK(adaptation_of(candidate) ==
+        "Trimmed 0.4 mm on the outside, from 23.8 to 23.4 mm, so that they turn freely. Opened 0.2 "
+        "mm in the hole, from 7.3 to 7.5 mm. Thickness as they came.");
+}
+
+}  // namespace winchbook::daybook
