@@ -23,7 +23,7 @@ struct Evidence {
 /// An answer with how sure, because of what, by whom and when. "Not determined" is one of the
 /// answers.
 template <class Answer> struct Judgement {
-  Answer answer{};
+  Answer answer = Answer::not_determined;
   std::optional<Certainty> certainty;  ///< empty when the answer is "not determined"
   Evidence evidence;
   std::optional<PersonId> judged_by;

@@ -6,8 +6,12 @@
 #include <cstdint>
 #include <iterator>
 #include <memory>
+#include <string_view>
 #include <utility>
 
+#include "record/free_id.h"
+#include "recordfile/fields.h"
+#include "recordfile/reader.h"
 #include "recordfile/rules.h"
 #include "recordfile/sections.h"
 
@@ -41,23 +45,51 @@ void take_out_foreign(pugi::xml_node element) {
   }
 }
 
-/// Every section against the schema; those that keep it are read at once, so that a fault in one
-/// does not hide the dates of the next.
+/// Reads the sections that keep the schema, so that a fault in one does not hide the dates of the
+/// next.
+class SoundSections {
+ public:
+  static constexpr bool kReads = true;
+
+  SoundSections(Element root, std::vector<std::string_view> sound)
+      : reader_(root), sound_(std::move(sound)) {}
+
+  template <class Value> void need(std::string_view name, Value& value) const { may(name, value); }
+  template <class Value> void may(std::string_view name, Value& value) const {
+    if (is_sound(name)) reader_.may(name.data(), value);
+  }
+  template <class List> void need_group(std::string_view name, const List& list) const {
+    may_group(name, list);
+  }
+  template <class List> void may_group(std::string_view name, const List& list) const {
+    if (is_sound(name)) reader_.may_group(name.data(), list);
+  }
+
+ private:
+  [[nodiscard]] bool is_sound(std::string_view name) const {
+    return std::find(sound_.begin(), sound_.end(), name) != sound_.end();
+  }
+
+  Reader reader_;
+  std::vector<std::string_view> sound_;
+};
+
+/// Every section against the schema, then what they say.
 Diagnostics read_sections(const xml::Document& document, const xml::Schema& schema,
                           record::Record& record) {
   Diagnostics faults;
-  std::vector<std::pair<const Section*, pugi::xml_node>> sound;
+  std::vector<std::string_view> sound;
   for (const Section& section : sections()) {
     const pugi::xml_node node = document.root().child(section.name);
     if (!node || !is_ours(node)) continue;
     Diagnostics found = schema.faults_in(document, node);
-    if (found.empty()) sound.emplace_back(&section, node);
+    if (found.empty()) sound.emplace_back(section.name);
     append(faults, std::move(found));
   }
   append(faults, faults_of_references(document));
   take_out_foreign(document.root());
-  for (const auto& [section, node] : sound)
-    section->read(Element(document, faults, node), record);
+  const SoundSections reader(Element(document, faults, document.root()), std::move(sound));
+  fields(reader, record);
   return faults;
 }
 
@@ -71,6 +103,15 @@ base::Location LoadedRecord::where(std::string_view id) const {
 base::Location LoadedRecord::where(std::string_view id, std::string_view element,
                                    std::size_t number) const {
   return where(fmt::format("{}/{}/{}", id, element, number));
+}
+
+base::Result<std::string> LoadedRecord::id_for(const record::Record& now, const std::string& given,
+                                               std::string_view wish) const {
+  if (given.empty()) return record::free_id(now, wish);
+  if (!record::has_id(now, given)) return given;
+  return base::error_at(where(given),
+                        fmt::format("something is called \"{}\" in the record already", given),
+                        "give another --id, or leave it out", "command-id");
 }
 
 std::filesystem::path record_path(const base::Files& files, const std::filesystem::path& path) {

@@ -26,6 +26,11 @@ struct LoadedRecord {
   /// Where an element without an id stands: the `number`-th (from 0) of its name below the id.
   [[nodiscard]] base::Location where(std::string_view id, std::string_view element,
                                      std::size_t number) const;
+  /// The id that was asked for, or a free one as close to the wish as can be when none was; `now`
+  /// is the record as it is by now. Error: something is called so already.
+  [[nodiscard]] base::Result<std::string> id_for(const record::Record& now,
+                                                 const std::string& given,
+                                                 std::string_view wish) const;
 };
 
 /// `path` itself, or the record.xml in it when it is a folder.

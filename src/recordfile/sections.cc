@@ -3,11 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <string>
 #include <string_view>
 
+#include "recordfile/element.h"
+#include "recordfile/fields.h"
 #include "xml/schema_words.h"
 
 namespace winchbook::recordfile {
@@ -16,34 +17,35 @@ namespace {
 using base::Diagnostics;
 using base::error_at;
 
-constexpr auto kSections = std::to_array<Section>({
-    {"bench", true, read_bench},
-    {"reel", true, read_reel},
-    {"people", true, read_people},
-    {"custody", false, read_custody},
-    {"story", false, read_story},
-    {"life", false, read_life},
-    {"places", true, read_places},
-    {"donors", false, read_donors},
-    {"pieces", true, read_pieces},
-    {"fittings", true, read_fittings},
-    {"markings", false, read_markings},
-    {"visits", true, read_visits},
-    {"photos", false, read_photos},
-    {"value", false, read_value},
-});
+/// Goes through the fields of a record for its sections.
+class SectionNames {
+ public:
+  static constexpr bool kReads = false;
+
+  template <class Value> void need(const char* name, const Value& /*value*/) {
+    found.push_back({name, true});
+  }
+  template <class Value> void may(const char* name, const Value& /*value*/) {
+    found.push_back({name, false});
+  }
+  template <class List> void need_group(const char* name, const List& list) { need(name, list); }
+  template <class List> void may_group(const char* name, const List& list) { may(name, list); }
+
+  std::vector<Section> found;
+};
 
 std::vector<std::string> section_names() {
   std::vector<std::string> names;
-  for (const Section& section : kSections)
+  for (const Section& section : sections())
     names.emplace_back(section.name);
   return names;
 }
 
 std::ptrdiff_t position(std::string_view name) {
-  const auto found = std::find_if(kSections.begin(), kSections.end(),
-                                  [&](const Section& one) { return name == one.name; });
-  return found == kSections.end() ? -1 : found - kSections.begin();
+  const auto all = sections();
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const Section& one) { return name == one.name; });
+  return found == all.end() ? -1 : found - all.begin();
 }
 
 bool starts_with_own_prefix(pugi::xml_attribute attribute) {
@@ -133,6 +135,12 @@ void check_text_between(const xml::Document& document, Diagnostics& faults) {
 }  // namespace
 
 std::span<const Section> sections() {
+  static const std::vector<Section> kSections = [] {
+    SectionNames names;
+    const record::Record record;
+    fields(names, record);
+    return names.found;
+  }();
   return kSections;
 }
 
@@ -179,7 +187,7 @@ Diagnostics faults_of_order(const xml::Document& document) {
   check_root_attributes(document, faults);
   check_text_between(document, faults);
   std::ptrdiff_t last = -1;
-  std::vector<bool> seen(kSections.size());
+  std::vector<bool> seen(sections().size());
   for (const pugi::xml_node child : document.root().children()) {
     if (child.type() != pugi::node_element || !is_ours(child)) continue;
     const std::string_view name = child.name();
@@ -202,18 +210,18 @@ Diagnostics faults_of_order(const xml::Document& document) {
       faults.push_back(
           error_at(document.where(child),
                    fmt::format("section \"{}\" stands after \"{}\", expected before it", name,
-                               kSections[static_cast<std::size_t>(last)].name),
+                               sections()[static_cast<std::size_t>(last)].name),
                    "move it up", "schema"));
     }
     seen[index] = true;
     last = std::max(last, at);
   }
-  for (std::size_t i = 0; i < kSections.size(); ++i) {
-    if (!kSections[i].required || seen[i]) continue;
-    faults.push_back(error_at(document.where(document.root()),
-                              fmt::format("section \"{}\" is missing", kSections[i].name),
-                              fmt::format("write <{}>…</{}>", kSections[i].name, kSections[i].name),
-                              "schema"));
+  for (std::size_t i = 0; i < sections().size(); ++i) {
+    if (!sections()[i].required || seen[i]) continue;
+    faults.push_back(error_at(
+        document.where(document.root()),
+        fmt::format("section \"{}\" is missing", sections()[i].name),
+        fmt::format("write <{}>…</{}>", sections()[i].name, sections()[i].name), "schema"));
   }
   return faults;
 }

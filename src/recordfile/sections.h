@@ -4,7 +4,6 @@
 #include <vector>
 
 #include "base/result.h"
-#include "recordfile/read_sections.h"
 #include "xml/document.h"
 
 namespace winchbook::recordfile {
@@ -12,11 +11,10 @@ namespace winchbook::recordfile {
 /// The newest version of the record this program reads and writes.
 inline constexpr int kVersion = 1;
 
-/// A section of the record: its element, whether it must be there, and who reads it.
+/// A section of the record: its element, and whether it must be there.
 struct Section {
   const char* name;
   bool required;
-  void (*read)(const Element&, record::Record&);
 };
 
 /// All sections in the order of the file.

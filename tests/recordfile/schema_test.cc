@@ -6,6 +6,7 @@
 #include <set>
 #include <string>
 
+#include "record/enum_words.h"
 #include "recordfile/references.h"
 #include "recordfile/sections.h"
 #include "recordfile/small_record.h"
