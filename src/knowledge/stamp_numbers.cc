@@ -38,31 +38,6 @@ base::Day years_on(base::Day day, std::int64_t years) {
   return day;
 }
 
-base::Day plus_days(const base::Day& day, int days) {
-  base::Day out = day;
-  for (; days > 0; --days) {
-    if (++out.day <= base::days_in_month(out.year, out.month)) continue;
-    out.day = 1;
-    if (++out.month <= 12) continue;
-    out.month = 1;
-    ++out.year;
-  }
-  return out;
-}
-
-base::Day minus_days(const base::Day& day, int days) {
-  base::Day out = day;
-  for (; days > 0; --days) {
-    if (--out.day >= 1) continue;
-    if (--out.month < 1) {
-      out.month = 12;
-      --out.year;
-    }
-    out.day = base::days_in_month(out.year, out.month);
-  }
-  return out;
-}
-
 std::string years_told(const NumberYears& years) {
   if (!years.last_year) return fmt::format("{} or later", years.first_year);
   if (*years.last_year == years.first_year) return std::to_string(years.first_year);
@@ -97,8 +72,8 @@ bool weekday_agrees(const IssueDay& issue, const base::Day& day, Reading& readin
       fmt::format("{} was a {}, and US patents are issued on Tuesdays ({} and {} were): read it "
                   "again, or it is "
                   "the date of something else",
-                  spoken_day(day), weekday_name(day), spoken_day(minus_days(day, back)),
-                  spoken_day(plus_days(day, 7 - back))));
+                  spoken_day(day), weekday_name(day), spoken_day(base::days_on(day, -back)),
+                  spoken_day(base::days_on(day, 7 - back))));
   return false;
 }
 

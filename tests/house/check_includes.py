@@ -58,7 +58,8 @@ LIBRARY_ROOMS = {
     r"qpdf/": {"archive"},
     r"nettle/": {"seal"},
     r"qrencode": {"seal", "layout"},
-    r"zlib\.h|libdeflate": {"pdf"},
+    r"libdeflate": {"pdf"},
+    r"date/": {"base"},
     r"nlohmann/": {"app", "cli", "words"},
 }
 
@@ -155,6 +156,7 @@ def main():
         "pdf/a.cc": "#include <hb.h>\n",
         "report/a.cc": "#include <unicode/msgfmt.h>\n",
         "layout/b.cc": "#include <jpeglib.h>\n",
+        "knowledge/a.cc": "#include <date/date.h>\n",
         "photo/a.cc": "#include <libheif/heif.h>\n",
         "app/b.cc": '#include "picture/read.h"\n',
         "util/a.cc": "\n",
