@@ -8,6 +8,8 @@
 #include <utility>
 #include <variant>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::base {
 namespace {
 
@@ -248,15 +250,12 @@ MemberOrWhy read_set_member(std::string_view text) {
 
 std::variant<std::vector<EdtfMember>, std::string> read_set(std::string_view inside) {
   std::vector<EdtfMember> members;
-  std::size_t begin = 0;
-  for (;;) {
-    const std::size_t comma = std::min(inside.find(',', begin), inside.size());
-    MemberOrWhy read = read_set_member(inside.substr(begin, comma - begin));
+  for (const std::string_view one : parts_of(inside, ',')) {
+    MemberOrWhy read = read_set_member(one);
     if (auto* why = std::get_if<std::string>(&read)) return std::move(*why);
     members.push_back(std::get<EdtfMember>(read));
-    if (comma == inside.size()) return members;
-    begin = comma + 1;
   }
+  return members;
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -55,6 +56,8 @@ struct Text {
 
 /// Plain text in the manner of its surroundings.
 [[nodiscard]] Text plain(std::string words);
+/// Words that hold line feeds, each line on a line of its own.
+[[nodiscard]] Text in_lines(std::string_view words);
 /// Puts the parts of `more` after those of `text`.
 void append(Text& text, Text more);
 /// `lead` in bold, a space, then `words`: the form of a side note.

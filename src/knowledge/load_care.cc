@@ -3,6 +3,7 @@
 #include <string>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "knowledge/care.h"
 #include "knowledge/stamp_text.h"
 #include "knowledge/valid_file.h"
@@ -23,29 +24,16 @@ int whole(pugi::xml_attribute attribute) {
   return value;
 }
 
-/// What stands between separators, without spaces around it.
-Words parted(std::string_view text, char separator) {
-  Words parts;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find(separator), text.size());
-    std::string_view one = text.substr(0, end);
-    one.remove_prefix(std::min(one.find_first_not_of(" \n\t"), one.size()));
-    while (one.ends_with(' '))
-      one.remove_suffix(1);
-    if (!one.empty()) parts.emplace_back(one);
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return parts;
-}
-
 Words words_of(pugi::xml_node node, const char* attribute) {
-  return parted(node.attribute(attribute).value(), ' ');
+  const auto words = base::words_of(node.attribute(attribute).value());
+  return {words.begin(), words.end()};
 }
 
 Words phrases_of(pugi::xml_node node, const char* attribute) {
-  Words phrases = parted(node.attribute(attribute).value(), ',');
-  for (std::string& phrase : phrases)
-    phrase = folded_phrase(phrase);
+  Words phrases;
+  for (const std::string_view part : base::parts_of(node.attribute(attribute).value(), ',')) {
+    if (!base::trimmed(part).empty()) phrases.push_back(folded_phrase(part));
+  }
   return phrases;
 }
 

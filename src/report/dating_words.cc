@@ -114,15 +114,7 @@ std::string quoted(const Telling& telling, const Marking& mark) {
 document::Text quoted_whole(const Telling& telling, const Marking& mark) {
   const std::string* text = record::told(mark.text);
   if (text == nullptr) return document::plain(telling.words.say("mark.withheld"));
-  const std::string whole = telling.words.say("mark.quoted", {{"text", *text}});
-  document::Text lines;
-  for (std::size_t at = 0; at <= whole.size();) {
-    const std::size_t end = std::min(whole.find('\n', at), whole.size());
-    if (at > 0) lines.parts.emplace_back(document::LineEnd{});
-    lines.parts.emplace_back(document::Run{whole.substr(at, end - at)});
-    at = end + 1;
-  }
-  return lines;
+  return document::in_lines(telling.words.say("mark.quoted", {{"text", *text}}));
 }
 
 std::string evidence_name(const Telling& telling, const Evidence& evidence) {
