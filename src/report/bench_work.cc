@@ -5,6 +5,7 @@
 
 #include "record/enum_words.h"
 #include "report/care_words.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -204,18 +205,14 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
 }
 
 document::Table tests_table(const Telling& telling) {
-  document::Table table;
   using Align = document::Column::Align;
-  table.columns = {
-      {Align::words, 0, true}, {Align::words, 30}, {Align::numbers, 72}, {Align::numbers, 72}};
+  document::Table table = table_of(telling, {{"test.what", {Align::words, 0, true}},
+                                             {"test.unit", {Align::words, 30}},
+                                             {"as-found", {Align::numbers, 72}},
+                                             {"as-left", {Align::numbers, 72}}});
   table.width = document::Width::main;
   table.dashed = true;
   table.title = telling.words.say("bench.proved");
-  document::Row head;
-  for (const char* key : {"test.what", "test.unit", "as-found", "as-left"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   for (const record::Test& test : telling.visit.findings.tests) {
     document::Row row;
     const std::string before = limited_reading(telling, test.before);

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "report/table_columns.h"
 #include "report/value_words.h"
 
 namespace winchbook::report {
@@ -73,13 +74,11 @@ std::optional<document::Table> courses_value_table(const Telling& telling) {
   const auto& words = telling.words;
   if (worth.courses.empty() || too_few(explained(telling))) return std::nullopt;
   using Align = document::Column::Align;
-  document::Table table;
+  document::Table table = table_of(telling, {{"advice.course", {Align::words, 96, true}},
+                                             {"value.column.range", {Align::words, 96}},
+                                             {"value.column.state", {Align::words, 0}}});
   table.title = words.say("value.courses");
   table.summary = words.say("value.courses-summary");
-  table.columns = {{Align::words, 96, true}, {Align::words, 96}, {Align::words, 0}};
-  table.head.emplace_back();
-  for (const char* key : {"advice.course", "value.column.range", "value.column.state"})
-    table.head.front().cells.push_back({document::plain(words.say(key))});
   const auto& advice = telling.visit.advice;
   for (const CourseState& one : worth.courses) {
     const Estimate& estimate = estimate_of(worth.finding, one);

@@ -7,6 +7,7 @@
 #include "report/originality_chart.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -90,8 +91,9 @@ Tally condition(const Telling& telling, const assess::condition::Finding& findin
 std::optional<document::Table> changes(const Telling& telling, const Finding& finding) {
   using Align = document::Column::Align;
   constexpr std::int64_t kTenths = 1000;
-  document::Table table;
-  table.columns = {{Align::words, 0, true}, {Align::words, 20}, {Align::numbers, 66}};
+  document::Table table = table_of(telling, {{"statement.change", {Align::words, 0, true}},
+                                             {nullptr, {Align::words, 20}},
+                                             {"statement.points", {Align::numbers, 66}}});
   const auto signed_tenths = [&](std::int64_t tenths) {
     const std::string digits =
         telling.words.number(base::Decimal(tenths < 0 ? -tenths : tenths, 1));
@@ -109,9 +111,6 @@ std::optional<document::Table> changes(const Telling& telling, const Finding& fi
               low == high ? low : telling.words.say("range", {{"low", low}, {"high", high}}))}}});
   }
   if (table.rows.empty()) return std::nullopt;
-  table.head.push_back({{{document::plain(telling.words.say("statement.change"))},
-                         {document::Text{}},
-                         {document::plain(telling.words.say("statement.points"))}}});
   table.summary = telling.words.say("statement.change-summary");
   return table;
 }

@@ -8,6 +8,7 @@
 #include "report/ledger_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -96,16 +97,14 @@ Text fitted(const Telling& telling, const Fitting& fitting, const Finding& findi
 
 std::optional<Table> fittings(const Telling& telling, const Finding& finding) {
   if (finding.second_ledger.empty()) return std::nullopt;
-  Table table;
+  Table table = table_of(telling, {{"ledger.letter", {Align::words, 17}},
+                                   {"statement.fitted", {Align::words, 66, true}},
+                                   {"statement.donor", {Align::words, 76}},
+                                   {"statement.why", {Align::words, 76}},
+                                   {"statement.adapted", {Align::words, 92}},
+                                   {"statement.way-back", {Align::words, 84}},
+                                   {"statement.old-one", {Align::words, 60}}});
   table.dashed = true;
-  table.columns = {{Align::words, 17}, {Align::words, 66, true}, {Align::words, 76},
-                   {Align::words, 76}, {Align::words, 92},       {Align::words, 84},
-                   {Align::words, 60}};
-  document::Row head;
-  for (const char* key : {"ledger.letter", "statement.fitted", "statement.donor", "statement.why",
-                          "statement.adapted", "statement.way-back", "statement.old-one"})
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  table.head.push_back(std::move(head));
   for (const auto& entry : finding.second_ledger) {
     const Fitting* fitting = find(telling.record, entry.fitting);
     if (fitting == nullptr) continue;
