@@ -52,7 +52,7 @@ enum class ReadAs {
   });
 }
 
-[[nodiscard]] constexpr std::string_view word(ReadAs read_as) {
+[[nodiscard]] inline std::string_view word(ReadAs read_as) {
   return base::word_of(read_as);
 }
 
