@@ -1,11 +1,14 @@
 #include "base/edtf_date.h"
 
+#include <date/date.h>
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 #include <utility>
 #include <variant>
+
+#include "base/words_of_text.h"
 
 namespace winchbook::base {
 namespace {
@@ -35,8 +38,20 @@ Diagnostic refuse(std::string_view text, std::string_view why) {
                "date");
 }
 
-bool is_leap(std::int64_t year) {
-  return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+// The library keeps a year in 16 bits and EDTF has years of twelve digits: whole cycles of the
+// calendar are counted apart, and the library reckons within one.
+constexpr std::int64_t kCycleYears = 400;
+constexpr std::int64_t kCycleDays =
+    (date::sys_days{date::year{2400} / 1 / 1} - date::sys_days{date::year{2000} / 1 / 1}).count();
+
+/// Rounds down, where C++ rounds towards zero.
+std::int64_t whole_cycles(std::int64_t value, std::int64_t cycle) {
+  return value / cycle - (value % cycle < 0 ? 1 : 0);
+}
+
+date::year_month month_in_cycle(std::int64_t year, int month) {
+  const std::int64_t in_cycle = year - kCycleYears * whole_cycles(year, kCycleYears);
+  return date::year{static_cast<int>(in_cycle)} / month;
 }
 
 /// A year as EDTF writes it: its first and last year, and how many digits are X.
@@ -235,22 +250,19 @@ MemberOrWhy read_set_member(std::string_view text) {
 
 std::variant<std::vector<EdtfMember>, std::string> read_set(std::string_view inside) {
   std::vector<EdtfMember> members;
-  std::size_t begin = 0;
-  for (;;) {
-    const std::size_t comma = std::min(inside.find(',', begin), inside.size());
-    MemberOrWhy read = read_set_member(inside.substr(begin, comma - begin));
+  for (const std::string_view one : parts_of(inside, ',')) {
+    MemberOrWhy read = read_set_member(one);
     if (auto* why = std::get_if<std::string>(&read)) return std::move(*why);
     members.push_back(std::get<EdtfMember>(read));
-    if (comma == inside.size()) return members;
-    begin = comma + 1;
   }
+  return members;
 }
 
 }  // namespace
 
 int days_in_month(std::int64_t year, int month) {
-  if (month == 2) return is_leap(year) ? 29 : 28;
-  return month == 4 || month == 6 || month == 9 || month == 11 ? 30 : 31;
+  const date::year_month_day_last end = month_in_cycle(year, month) / date::last;
+  return static_cast<int>(static_cast<unsigned>(end.day()));
 }
 
 bool is_real(Day day) {
@@ -259,19 +271,23 @@ bool is_real(Day day) {
 }
 
 std::int64_t day_number(Day day) {
-  // Years run from March, so that the leap day is a year's last.
-  const std::int64_t year = day.year - (day.month <= 2 ? 1 : 0);
-  const std::int64_t era = (year >= 0 ? year : year - 399) / 400;
-  const std::int64_t year_of_era = year - era * 400;
-  const std::int64_t months = day.month + (day.month > 2 ? -3 : 9);
-  const std::int64_t day_of_year = (153 * months + 2) / 5 + day.day - 1;
-  return era * 146097 + year_of_era * 365 + year_of_era / 4 - year_of_era / 100 + day_of_year;
+  const date::sys_days in_cycle = month_in_cycle(day.year, day.month) / day.day;
+  return whole_cycles(day.year, kCycleYears) * kCycleDays + in_cycle.time_since_epoch().count();
+}
+
+Day days_on(Day day, std::int64_t days) {
+  const std::int64_t number = day_number(day) + days;
+  const std::int64_t cycles = whole_cycles(number, kCycleDays);
+  const date::year_month_day there{
+      date::sys_days{date::days{static_cast<int>(number - cycles * kCycleDays)}}};
+  return {static_cast<int>(there.year()) + cycles * kCycleYears,
+          static_cast<int>(static_cast<unsigned>(there.month())),
+          static_cast<int>(static_cast<unsigned>(there.day()))};
 }
 
 int weekday(Day day) {
-  // 1 March of year 0 was a Wednesday.
-  const std::int64_t from_monday = (day_number(day) + 2) % 7;
-  return static_cast<int>(from_monday < 0 ? from_monday + 7 : from_monday) + 1;
+  const date::sys_days in_cycle = month_in_cycle(day.year, day.month) / day.day;
+  return static_cast<int>(date::weekday{in_cycle}.iso_encoding());
 }
 
 std::string iso_text(Day day) {

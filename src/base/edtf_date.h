@@ -22,8 +22,10 @@ struct Day {
 
 /// True for a day that the calendar has.
 [[nodiscard]] bool is_real(Day day);
-/// Days since 1 March of the year 0 (negative before); for counting days between dates.
+/// Days since 1 January 1970 (negative before).
 [[nodiscard]] std::int64_t day_number(Day day);
+/// So many days later, or earlier when there are fewer than none.
+[[nodiscard]] Day days_on(Day day, std::int64_t days);
 /// 1 = Monday … 7 = Sunday (ISO 8601).
 [[nodiscard]] int weekday(Day day);
 /// 28 to 31.

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <optional>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::base {
 namespace {
 
@@ -103,12 +105,6 @@ std::string plain_signs(std::string_view text) {
   return plain;
 }
 
-std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
 /// Reads digits at the front, at most one point among them; moves `text` past them.
 std::optional<double> plain_number(std::string_view& text) {
   const auto length = std::min(text.find_first_not_of("0123456789."), text.size());
@@ -152,7 +148,7 @@ std::string spelled(std::string_view unit) {
   std::string plain;
   for (const char c : unit) {
     if (c == '.' || c == '-' || c == ' ' || c == '*') continue;
-    plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    plain += in_small_letters(c);
   }
   return plain;
 }

@@ -4,11 +4,24 @@
 #include <iterator>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::document {
 
 Text plain(std::string words) {
   Text text;
   if (!words.empty()) text.parts.emplace_back(Run{std::move(words)});
+  return text;
+}
+
+Text in_lines(std::string_view words) {
+  Text text;
+  bool first = true;
+  for (const std::string_view line : base::parts_of(words, '\n')) {
+    if (!first) text.parts.emplace_back(LineEnd{});
+    if (!line.empty()) text.parts.emplace_back(Run{std::string(line)});
+    first = false;
+  }
   return text;
 }
 

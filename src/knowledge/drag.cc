@@ -4,18 +4,11 @@
 #include <charconv>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "knowledge/valid_file.h"
 
 namespace winchbook::knowledge {
 namespace {
-
-std::string lowered(std::string_view text) {
-  std::string low(text);
-  for (char& c : low) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return low;
-}
 
 double number(std::string_view text) {
   double value = 0;
@@ -32,36 +25,25 @@ int whole(pugi::xml_attribute attribute) {
 
 /// "0.12 0.2": the schema has refused anything else.
 void span(pugi::xml_attribute attribute, std::optional<double>& low, std::optional<double>& high) {
-  const std::string_view text = attribute.value();
-  const std::size_t gap = text.find(' ');
-  if (gap == std::string_view::npos) return;
-  low = number(text.substr(0, gap));
-  high = number(text.substr(gap + 1));
+  const auto ends = base::words_of(attribute.value());
+  if (ends.size() != 2) return;
+  low = number(ends.front());
+  high = number(ends.back());
 }
 
 std::vector<std::string> names(std::string_view text) {
   std::vector<std::string> all;
-  while (!text.empty()) {
-    const std::size_t comma = std::min(text.find(','), text.size());
-    std::string_view one = text.substr(0, comma);
-    one.remove_prefix(std::min(one.find_first_not_of(' '), one.size()));
-    if (!one.empty()) all.emplace_back(one);
-    text.remove_prefix(std::min(comma + 1, text.size()));
+  for (const std::string_view part : base::parts_of(text, ',')) {
+    if (const std::string_view name = base::trimmed(part); !name.empty()) all.emplace_back(name);
   }
   return all;
-}
-
-WasherSort sort_of(std::string_view word) {
-  if (word == "soft") return WasherSort::soft;
-  if (word == "hard") return WasherSort::hard;
-  return word == "metal" ? WasherSort::metal : WasherSort::hazard;
 }
 
 Friction friction_from(pugi::xml_node node) {
   Friction friction;
   friction.material = node.attribute("name").value();
   friction.also = names(node.attribute("also").value());
-  friction.sort = sort_of(node.attribute("sort").value());
+  friction.sort = listed(node.attribute("sort"), WasherSort::hazard);
   span(node.attribute("dry"), friction.dry_low, friction.dry_high);
   span(node.attribute("greased"), friction.greased_low, friction.greased_high);
   friction.note = folded(node);
@@ -95,8 +77,10 @@ void check_bands(const xml::Document& document, pugi::xml_node zone, base::Diagn
 }  // namespace
 
 const Friction* find_friction(const DragKnowledge& knowledge, std::string_view material) {
-  const std::string wanted = lowered(material);
-  const auto is_it = [&](const std::string& name) { return lowered(name) == wanted; };
+  const std::string wanted = base::in_small_letters(material);
+  const auto is_it = [&](const std::string& name) {
+    return base::in_small_letters(name) == wanted;
+  };
   const auto row =
       std::find_if(knowledge.friction.begin(), knowledge.friction.end(), [&](const Friction& one) {
         return is_it(one.material) || std::any_of(one.also.begin(), one.also.end(), is_it);

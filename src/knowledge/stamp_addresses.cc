@@ -6,6 +6,8 @@
 #include <array>
 #include <cctype>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::knowledge {
 namespace {
 
@@ -83,12 +85,8 @@ struct StateRead {
 };
 
 bool is_way(std::string_view ways, std::string_view text) {
-  while (!ways.empty()) {
-    const std::size_t bar = std::min(ways.find('|'), ways.size());
-    if (ways.substr(0, bar) == text) return true;
-    ways.remove_prefix(std::min(bar + 1, ways.size()));
-  }
-  return false;
+  const auto all = base::parts_of(ways, '|');
+  return std::find(all.begin(), all.end(), text) != all.end();
 }
 
 /// Reads the forms at one place.

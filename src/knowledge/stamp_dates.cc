@@ -7,6 +7,8 @@
 #include <string_view>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::knowledge {
 namespace {
 
@@ -23,17 +25,10 @@ constexpr std::array<std::string_view, kMonths> kMonthNames{
 constexpr std::array<std::pair<std::string_view, int>, 4> kOldMonths{
     {{"JANY", 1}, {"FEBY", 2}, {"SEPTR", 9}, {"DECR", 12}}};
 
-std::string capitals(std::string_view name) {
-  std::string out(name);
-  for (char& c : out)
-    c = static_cast<char>(c >= 'a' && c <= 'z' ? c - 'a' + 'A' : c);
-  return out;
-}
-
 int month_of_letters(std::string_view folded) {
   if (folded.size() < 3) return 0;
   for (std::size_t i = 0; i < kMonthNames.size(); ++i) {
-    if (capitals(kMonthNames.at(i)).starts_with(folded)) return static_cast<int>(i) + 1;
+    if (base::in_capitals(kMonthNames.at(i)).starts_with(folded)) return static_cast<int>(i) + 1;
   }
   for (const auto& [word, month] : kOldMonths) {
     if (word == folded) return month;

@@ -27,8 +27,7 @@ std::int64_t term_of(const NumberSeries& series, std::int64_t year) {
 }
 
 ReadAs kind_of(const NumberSeries& series) {
-  if (series.word == "us-design") return ReadAs::us_design;
-  return series.word == "gb-design" ? ReadAs::gb_design : ReadAs::us_patent;
+  return base::value_of<ReadAs>(series.word).value_or(ReadAs::us_patent);
 }
 
 /// The same day so many years on; 29 February becomes the 28th.
@@ -36,31 +35,6 @@ base::Day years_on(base::Day day, std::int64_t years) {
   day.year += years;
   day.day = std::min(day.day, base::days_in_month(day.year, day.month));
   return day;
-}
-
-base::Day plus_days(const base::Day& day, int days) {
-  base::Day out = day;
-  for (; days > 0; --days) {
-    if (++out.day <= base::days_in_month(out.year, out.month)) continue;
-    out.day = 1;
-    if (++out.month <= 12) continue;
-    out.month = 1;
-    ++out.year;
-  }
-  return out;
-}
-
-base::Day minus_days(const base::Day& day, int days) {
-  base::Day out = day;
-  for (; days > 0; --days) {
-    if (--out.day >= 1) continue;
-    if (--out.month < 1) {
-      out.month = 12;
-      --out.year;
-    }
-    out.day = base::days_in_month(out.year, out.month);
-  }
-  return out;
 }
 
 std::string years_told(const NumberYears& years) {
@@ -97,8 +71,8 @@ bool weekday_agrees(const IssueDay& issue, const base::Day& day, Reading& readin
       fmt::format("{} was a {}, and US patents are issued on Tuesdays ({} and {} were): read it "
                   "again, or it is "
                   "the date of something else",
-                  spoken_day(day), weekday_name(day), spoken_day(minus_days(day, back)),
-                  spoken_day(plus_days(day, 7 - back))));
+                  spoken_day(day), weekday_name(day), spoken_day(base::days_on(day, -back)),
+                  spoken_day(base::days_on(day, 7 - back))));
   return false;
 }
 

@@ -6,6 +6,8 @@
 #include <array>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::knowledge {
 namespace {
 
@@ -64,7 +66,7 @@ Sign sign_of(std::string_view text, std::size_t at) {
     sign.folded = c;
   } else if ((c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z')) {
     sign.kind = Kind::letter;
-    sign.folded = static_cast<char>(c >= 'a' ? c - 'a' + 'A' : c);
+    sign.folded = base::in_capitals(c);
   } else if (const auto fold = std::find_if(kFolds.begin(), kFolds.end(),
                                             [&](const Fold& one) { return one.from == bytes; });
              fold != kFolds.end()) {

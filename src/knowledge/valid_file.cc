@@ -1,6 +1,10 @@
 #include "knowledge/valid_file.h"
 
+#include <fmt/format.h>
+
 #include <cstdint>
+
+#include "base/words_of_text.h"
 
 namespace winchbook::knowledge {
 namespace {
@@ -34,17 +38,7 @@ base::Result<xml::Document> read_valid(const base::Files& files, const xml::Sche
 }
 
 std::string folded(pugi::xml_node node) {
-  std::string words;
-  for (const char letter : std::string_view(node.text().get())) {
-    const bool space = letter == ' ' || letter == '\n' || letter == '\t' || letter == '\r';
-    if (!space) {
-      words += letter;
-    } else if (!words.empty() && words.back() != ' ') {
-      words += ' ';
-    }
-  }
-  if (!words.empty() && words.back() == ' ') words.pop_back();
-  return words;
+  return fmt::format("{}", fmt::join(base::words_of(node.text().get()), " "));
 }
 
 }  // namespace winchbook::knowledge

@@ -7,6 +7,8 @@
 #include <charconv>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::photo {
 namespace {
 
@@ -24,13 +26,10 @@ constexpr auto kEndings =
 
 /// The value behind a name at the beginning of a line.
 std::optional<std::string_view> value_of(std::string_view lines, std::string_view name) {
-  while (!lines.empty()) {
-    const std::size_t end = std::min(lines.find('\n'), lines.size());
-    const std::string_view line = lines.substr(0, end);
+  for (const std::string_view line : base::parts_of(lines, '\n')) {
     if (line.size() > name.size() && line.starts_with(name) && line[name.size()] == ' ') {
       return line.substr(name.size() + 1);
     }
-    lines.remove_prefix(std::min(end + 1, lines.size()));
   }
   return std::nullopt;
 }

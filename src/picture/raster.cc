@@ -7,6 +7,8 @@
 #include <cstring>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::picture {
 namespace {
 
@@ -66,10 +68,7 @@ base::Diagnostic damaged(const std::string& why) {
 }
 
 base::Diagnostic fault_of_decoder(const std::string& said) {
-  std::string lower = said;
-  std::transform(lower.begin(), lower.end(), lower.begin(),
-                 [](unsigned char c) { return static_cast<char>(c | (c < 0x80 ? 0x20 : 0)); });
-  if (lower.find("memory") != std::string::npos) {
+  if (base::in_small_letters(said).find("memory") != std::string::npos) {
     return refuse("needs more memory than it may have", "save it smaller, or as a plain JPEG",
                   "photo-large");
   }

@@ -5,6 +5,7 @@
 
 #include "record/enum_words.h"
 #include "report/care_words.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -194,9 +195,7 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
     parts.push_back(number(*result.reading));
   }
   if (!result.words.empty()) parts.push_back(result.words);
-  std::string out;
-  for (const std::string& part : parts)
-    out += (out.empty() ? "" : ", ") + part;
+  std::string out = telling.words.joined("join.comma", parts);
   if (result.verdict && *result.verdict == record::Verdict::with_care) {
     out = telling.words.say("test.with-care", {{"reading", out}});
   }
@@ -204,18 +203,14 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
 }
 
 document::Table tests_table(const Telling& telling) {
-  document::Table table;
   using Align = document::Column::Align;
-  table.columns = {
-      {Align::words, 0, true}, {Align::words, 30}, {Align::numbers, 72}, {Align::numbers, 72}};
+  document::Table table = table_of(telling, {{"test.what", {Align::words, 0, true}},
+                                             {"test.unit", {Align::words, 30}},
+                                             {"as-found", {Align::numbers, 72}},
+                                             {"as-left", {Align::numbers, 72}}});
   table.width = document::Width::main;
   table.dashed = true;
   table.title = telling.words.say("bench.proved");
-  document::Row head;
-  for (const char* key : {"test.what", "test.unit", "as-found", "as-left"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   for (const record::Test& test : telling.visit.findings.tests) {
     document::Row row;
     const std::string before = limited_reading(telling, test.before);

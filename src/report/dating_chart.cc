@@ -53,10 +53,10 @@ std::vector<std::size_t> drawn(const Finding& finding) {
 }
 
 double year_start(const base::Day& day) {
-  const double days = base::days_in_month(day.year, 2) == 29 ? 366.0 : 365.0;
-  const base::Day new_year{day.year, 1, 1};
+  const std::int64_t new_year = base::day_number({day.year, 1, 1});
+  const std::int64_t days = base::day_number({day.year + 1, 1, 1}) - new_year;
   return static_cast<double>(day.year) +
-         static_cast<double>(base::day_number(day) - base::day_number(new_year)) / days;
+         static_cast<double>(base::day_number(day) - new_year) / static_cast<double>(days);
 }
 
 DatingChart::End firmness(const dating::End& end) {

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "report/dating_words.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -22,13 +23,6 @@ bool put_in_by_bench(const Telling& telling, const Marking& mark) {
                      });
 }
 
-void add_head(const Telling& telling, std::initializer_list<const char*> keys, Table& table) {
-  document::Row head;
-  for (const char* key : keys)
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  table.head.push_back(std::move(head));
-}
-
 /// The reason, and in italics what it did to the answer.
 document::Text reason(const Telling& telling, std::size_t i) {
   document::Text text = evidence_because(telling, telling.assessment.dating.evidence[i]);
@@ -41,8 +35,8 @@ document::Text reason(const Telling& telling, std::size_t i) {
 }
 
 document::Row row_of(const Telling& telling, const Marking& mark, std::optional<std::size_t> i) {
-  std::string where = telling.piece_name(mark.piece);
-  if (!mark.where.empty()) where += ", " + mark.where;
+  std::string where =
+      telling.words.joined("join.comma", {telling.piece_name(mark.piece), mark.where});
   const std::string whose = "whose." + std::string(record::word_of(mark.whose));
   document::Row row;
   row.cells.push_back({quoted_whole(telling, mark)});
@@ -67,11 +61,11 @@ std::map<record::MarkingId, std::size_t> evidence_by_mark(const Telling& telling
 }
 
 std::optional<Table> marks_table(const Telling& telling, MarksOf of) {
-  Table table;
-  table.columns = {
-      {Align::words, 132, true}, {Align::words, 117}, {Align::words, 54}, {Align::words, 150}};
+  Table table = table_of(telling, {{"dating.as-read", {Align::words, 132, true}},
+                                   {"dating.where", {Align::words, 117}},
+                                   {"dating.whose", {Align::words, 54}},
+                                   {"dating.because", {Align::words, 150}}});
   table.dashed = of == MarksOf::bench;
-  add_head(telling, {"dating.as-read", "dating.where", "dating.whose", "dating.because"}, table);
   const auto by_mark = evidence_by_mark(telling);
   for (const Marking& mark : telling.record.markings) {
     if (put_in_by_bench(telling, mark) != (of == MarksOf::bench)) continue;
@@ -87,9 +81,9 @@ std::optional<Table> marks_table(const Telling& telling, MarksOf of) {
 }
 
 std::optional<Table> other_evidence_table(const Telling& telling) {
-  Table table;
-  table.columns = {{Align::words, 132, true}, {Align::words, 171}, {Align::words, 150}};
-  add_head(telling, {"dating.what", "dating.says", "dating.because"}, table);
+  Table table = table_of(telling, {{"dating.what", {Align::words, 132, true}},
+                                   {"dating.says", {Align::words, 171}},
+                                   {"dating.because", {Align::words, 150}}});
   const auto& finding = telling.assessment.dating;
   for (std::size_t i = 0; i < finding.evidence.size(); ++i) {
     const auto& evidence = finding.evidence[i];

@@ -5,6 +5,7 @@
 #include <charconv>
 #include <map>
 
+#include "base/words_of_text.h"
 #include "record/enum_words.h"
 #include "report/sections.h"
 
@@ -80,16 +81,6 @@ Colour colour_of(std::string_view text) {
   return {part(1), part(3), part(5)};
 }
 
-std::vector<std::string> words_of(std::string_view text) {
-  std::vector<std::string> words;
-  while (!text.empty()) {
-    const auto end = std::min(text.find_first_of(" \t\r\n"), text.size());
-    if (end > 0) words.emplace_back(text.substr(0, end));
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return words;
-}
-
 void read_paper(const xml::Document& file, std::string_view paper, Style& style,
                 Diagnostics& faults) {
   std::string names;
@@ -141,7 +132,8 @@ TypeStyle type_of(pugi::xml_node node, const document::Family& family, const Sty
   type.colour = colour == "accent" ? style.accent : colour == "ink2" ? style.ink2 : style.ink;
   type.tracking = node.attribute("tracking").as_int();
   type.capitals = node.attribute("capitals").as_bool();
-  type.features = words_of(attribute(node, "features"));
+  for (const std::string_view feature : base::words_of(node.attribute("features").value()))
+    type.features.emplace_back(feature);
   return type;
 }
 

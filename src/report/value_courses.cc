@@ -1,11 +1,12 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "assess/condition/condition.h"
+#include "report/table_columns.h"
 #include "report/value_words.h"
 
 namespace winchbook::report {
@@ -30,9 +31,8 @@ std::string becomes(const Telling& telling, Trait trait, const State& state) {
     return telling.words.say("value.becomes.points",
                              {{"trait", name}, {"points", static_cast<std::size_t>(points)}});
   }
-  static constexpr std::array<const char*, 4> kAxes{"surface", "structure", "working",
-                                                    "completeness"};
-  const std::string axis(kAxes.at(static_cast<std::size_t>(trait)));
+  const auto& axes = assess::condition::kStateAxes;
+  const std::string axis(axes.at(static_cast<std::size_t>(trait)).name);
   const std::string word(assess::value::axis_word(trait, state));
   return telling.words.say(
       "value.becomes.word",
@@ -73,13 +73,11 @@ std::optional<document::Table> courses_value_table(const Telling& telling) {
   const auto& words = telling.words;
   if (worth.courses.empty() || too_few(explained(telling))) return std::nullopt;
   using Align = document::Column::Align;
-  document::Table table;
+  document::Table table = table_of(telling, {{"advice.course", {Align::words, 96, true}},
+                                             {"value.column.range", {Align::words, 96}},
+                                             {"value.column.state", {Align::words, 0}}});
   table.title = words.say("value.courses");
   table.summary = words.say("value.courses-summary");
-  table.columns = {{Align::words, 96, true}, {Align::words, 96}, {Align::words, 0}};
-  table.head.emplace_back();
-  for (const char* key : {"advice.course", "value.column.range", "value.column.state"})
-    table.head.front().cells.push_back({document::plain(words.say(key))});
   const auto& advice = telling.visit.advice;
   for (const CourseState& one : worth.courses) {
     const Estimate& estimate = estimate_of(worth.finding, one);

@@ -6,6 +6,8 @@
 #include <cstdint>
 #include <stdexcept>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::seal {
 namespace {
 
@@ -32,7 +34,7 @@ unsigned check_sum(std::string_view code) {
 
 /// The symbol somebody meant, or NUL.
 char meant(char typed) {
-  const char upper = typed >= 'a' && typed <= 'z' ? static_cast<char>(typed - 'a' + 'A') : typed;
+  const char upper = base::in_capitals(typed);
   if (upper == 'O') return '0';
   if (upper == 'I' || upper == 'L') return '1';
   return kSymbols.find(upper) == std::string_view::npos ? '\0' : upper;

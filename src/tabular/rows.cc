@@ -5,25 +5,13 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::tabular {
 namespace {
 
 constexpr std::size_t kMostRowBytes = std::size_t{1} << 20U;
 constexpr int kEnd = std::char_traits<char>::eof();
-
-std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
-std::string lowered(std::string_view text) {
-  std::string low(trimmed(text));
-  for (char& c : low) {
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  }
-  return low;
-}
 
 /// How many bytes a UTF-8 character of this first byte has; 0 when none begins so.
 std::size_t length_of(unsigned char lead) {
@@ -160,7 +148,7 @@ base::Result<Header> Header::read(const Row& row, std::string_view file,
                           "save the table as CSV with commas", "table-columns");
   }
   for (const std::string& field : row.fields) {
-    std::string name = lowered(field);
+    std::string name = base::in_small_letters(base::trimmed(field));
     if (std::find(known.begin(), known.end(), name) == known.end()) {
       faults.push_back(base::error_at(where, fmt::format("there is no column \"{}\"", name),
                                       fmt::format("the columns are {}", fmt::join(known, ", ")),
@@ -187,7 +175,7 @@ std::string_view Header::field(const Row& row, std::string_view column) const {
   const auto found = std::find(names_.begin(), names_.end(), column);
   const auto at = static_cast<std::size_t>(found - names_.begin());
   if (at >= row.fields.size()) return {};
-  return trimmed(row.fields[at]);
+  return base::trimmed(row.fields[at]);
 }
 
 }  // namespace winchbook::tabular

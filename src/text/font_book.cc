@@ -10,6 +10,7 @@
 #include <stdexcept>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "text/handles.h"
 
 namespace winchbook::text {
@@ -23,23 +24,6 @@ struct BufferFree {
 };
 using Font = std::unique_ptr<hb_font_t, FontFree>;
 using Buffer = std::unique_ptr<hb_buffer_t, BufferFree>;
-
-std::string_view trimmed(std::string_view text) {
-  constexpr std::string_view kBlank = " \t\r";
-  const std::size_t first = text.find_first_not_of(kBlank);
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(kBlank) - first + 1);
-}
-
-std::vector<std::string> fields_of(std::string_view line) {
-  std::vector<std::string> fields;
-  while (true) {
-    const std::size_t bar = line.find('|');
-    fields.emplace_back(trimmed(line.substr(0, bar)));
-    if (bar == std::string_view::npos) return fields;
-    line.remove_prefix(bar + 1);
-  }
-}
 
 bool has_table(hb_face_t* face, hb_tag_t tag) {
   const Blob table(hb_face_reference_table(face, tag));
@@ -134,13 +118,13 @@ base::Result<std::vector<FaceEntry>> read_fonts_list(std::string_view bytes,
   std::vector<FaceEntry> entries;
   base::Diagnostics faults;
   int line_number = 0;
-  while (!bytes.empty()) {
-    const std::size_t end = std::min(bytes.find('\n'), bytes.size());
-    const std::string_view line = trimmed(bytes.substr(0, std::min(end, bytes.find('#'))));
-    bytes.remove_prefix(std::min(end + 1, bytes.size()));
+  for (const std::string_view whole : base::parts_of(bytes, '\n')) {
+    const std::string_view line = base::trimmed(whole.substr(0, whole.find('#')));
     ++line_number;
     if (line.empty()) continue;
-    std::vector<std::string> fields = fields_of(line);
+    std::vector<std::string> fields;
+    for (const std::string_view field : base::parts_of(line, '|'))
+      fields.emplace_back(base::trimmed(field));
     const base::Location where{std::string(file), line_number, 0};
     if (fields.size() < 3 ||
         std::any_of(fields.begin(), fields.end(), [](const auto& f) { return f.empty(); })) {

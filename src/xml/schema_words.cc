@@ -7,6 +7,8 @@
 #include <array>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::xml {
 namespace {
 
@@ -33,12 +35,10 @@ std::vector<std::string> expected_names(std::string_view text) {
   const std::size_t open = text.find("( ", text.find("Expected is"));
   if (open == kNone) return names;
   const std::size_t close = text.rfind(" )");
-  std::string_view list = text.substr(open + 2, close == kNone ? kNone : close - open - 2);
-  while (!list.empty()) {
-    const std::size_t comma = std::min(list.find(", "), list.size());
-    const std::string_view item = list.substr(0, comma);
+  const std::string_view list = text.substr(open + 2, close == kNone ? kNone : close - open - 2);
+  for (const std::string_view part : base::parts_of(list, ',')) {
+    const std::string_view item = base::trimmed(part);
     if (item.find("##other") == kNone && item.find('*') == kNone) names.push_back(local_name(item));
-    list.remove_prefix(std::min(comma + 2, list.size()));
   }
   names.erase(std::remove(names.begin(), names.end(), std::string()), names.end());
   return names;

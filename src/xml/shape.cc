@@ -6,6 +6,8 @@
 #include <string>
 #include <string_view>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::xml {
 namespace {
 
@@ -45,11 +47,9 @@ std::optional<Diagnostic> fault_of_declaration(const Source& source) {
   if (declared == kNone) return std::nullopt;
   const std::size_t open = head.find_first_of("\"'", declared);
   if (open == kNone) return std::nullopt;
-  std::string name(head.substr(open + 1, head.find_first_of("\"'", open + 1) - open - 1));
-  std::string upper = name;
-  std::transform(upper.begin(), upper.end(), upper.begin(), [](char c) {
-    return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-  });
+  const std::string_view name =
+      head.substr(open + 1, head.find_first_of("\"'", open + 1) - open - 1);
+  const std::string upper = base::in_capitals(name);
   if (upper == "UTF-8" || upper == "UTF8" || upper == "US-ASCII") return std::nullopt;
   return error_at(
       source.where(open + 1), fmt::format("the file says it is \"{}\", expected UTF-8", name),

@@ -128,12 +128,34 @@ TEST_CASE("days are counted and named as the calendar does") {
   CHECK(day_number({2000, 3, 1}) - day_number({2000, 2, 28}) == 2);
   CHECK(day_number({1900, 3, 1}) - day_number({1900, 2, 28}) == 1);
   CHECK(day_number({2026, 6, 19}) - day_number({2026, 3, 3}) == 108);
+  CHECK(day_number({1970, 1, 1}) == 0);
   CHECK_FALSE(is_real({1900, 2, 29}));
   CHECK(is_real({2000, 2, 29}));
   CHECK(parse_day("2026-03-03"));
   CHECK_FALSE(parse_day("2026-03"));
   CHECK_FALSE(parse_day("2026-03-XX"));
   CHECK_FALSE(parse_day("2026-03-03~"));
+}
+
+TEST_CASE("a day so many days on or back crosses months, years and leap days") {
+  CHECK(iso_text(days_on({1911, 7, 4}, 7)) == "1911-07-11");
+  CHECK(iso_text(days_on({1939, 12, 29}, 4)) == "1940-01-02");
+  CHECK(iso_text(days_on({1940, 1, 2}, -4)) == "1939-12-29");
+  CHECK(iso_text(days_on({2000, 2, 28}, 1)) == "2000-02-29");
+  CHECK(iso_text(days_on({1900, 3, 1}, -1)) == "1900-02-28");
+  CHECK(iso_text(days_on({1, 1, 1}, -366)) == "0000-01-01");
+  CHECK(iso_text(days_on({0, 1, 1}, -1)) == "-0001-12-31");
+}
+
+TEST_CASE("days are counted in years of twelve digits, too") {
+  const std::int64_t far = 170'000'000'000;
+  CHECK(weekday({far, 1, 1}) == weekday({2000, 1, 1}));
+  CHECK(weekday({-far, 3, 1}) == weekday({2000, 3, 1}));
+  CHECK(days_in_month(far, 2) == 29);
+  CHECK(days_in_month(-far + 100, 2) == 28);
+  CHECK(day_number({far + 400, 1, 1}) - day_number({far, 1, 1}) == 146'097);
+  CHECK(day_number({-far, 1, 1}) - day_number({-far - 1, 1, 1}) == 365);
+  CHECK(days_on({-far, 12, 31}, 1) == Day{-far + 1, 1, 1});
 }
 
 TEST_CASE("one date is surely before another only when no reading says otherwise") {

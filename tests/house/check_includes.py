@@ -67,7 +67,8 @@ LIBRARY_ROOMS = {
     r"qpdf/": {"archive"},
     r"nettle/": {"seal"},
     r"qrencode": {"seal", "layout"},
-    r"zlib\.h|libdeflate": {"pdf"},
+    r"libdeflate": {"pdf"},
+    r"date/": {"base"},
     r"nlohmann/": {"answers", "cli"},
 }
 
@@ -166,6 +167,7 @@ def main():
         "layout/b.cc": "#include <jpeglib.h>\n",
         "daybook/a.cc": '#include "answers/a.h"\n',
         "answers/b.cc": '#include "daybook/a.h"\n',
+        "knowledge/a.cc": "#include <date/date.h>\n",
         "photo/a.cc": "#include <libheif/heif.h>\n",
         "app/b.cc": '#include "picture/read.h"\n',
         "util/a.cc": "\n",

@@ -1,4 +1,3 @@
-#include <date/date.h>
 #include <doctest/doctest.h>
 #include <unicode/gregocal.h>
 
@@ -8,10 +7,9 @@
 
 using namespace winchbook;  // NOLINT
 
-// Three calendars that share no code: our own count of days, Howard Hinnant's date library, and
-// ICU's Gregorian calendar (which changes to the Julian one before 15 October 1582, long before
-// these years).
-TEST_CASE("days of the week agree with two other calendars from 1790 to 2100") {
+// Another calendar that shares no code with ours: ICU's Gregorian one (which changes to the Julian
+// before 15 October 1582, long before these years).
+TEST_CASE("days of the week agree with another calendar from 1790 to 2100") {
   UErrorCode status = U_ZERO_ERROR;
   icu::GregorianCalendar calendar(*icu::TimeZone::getGMT(), status);
   REQUIRE(U_SUCCESS(status));
@@ -22,14 +20,10 @@ TEST_CASE("days of the week agree with two other calendars from 1790 to 2100") {
     for (int month = 1; month <= 12; ++month) {
       for (int day = 1; day <= base::days_in_month(year, month); ++day) {
         const int ours = base::weekday({year, month, day});
-        const date::year_month_day theirs{date::year{year},
-                                          date::month(static_cast<unsigned>(month)),
-                                          date::day(static_cast<unsigned>(day))};
-        const auto iso = static_cast<int>(date::weekday{date::sys_days{theirs}}.iso_encoding());
         calendar.set(year, month - 1, day);
         const int sunday_first = calendar.get(UCAL_DAY_OF_WEEK, status);
         const int icu_iso = (sunday_first + 5) % 7 + 1;
-        odd += theirs.ok() && iso == ours && icu_iso == ours ? 0 : 1;
+        odd += icu_iso == ours ? 0 : 1;
         ++days;
         tuesdays += ours == 2 ? 1 : 0;
       }

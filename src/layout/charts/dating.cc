@@ -22,15 +22,9 @@ constexpr Length kGap = points(4);
 
 /// Lines of words as they were written, each on its own.
 document::Text in_bold_lines(const std::string& words) {
-  document::Text text;
-  std::size_t start = 0;
-  while (start <= words.size()) {
-    const std::size_t end = std::min(words.find('\n', start), words.size());
-    if (start > 0) text.parts.emplace_back(document::LineEnd{});
-    document::Run run{words.substr(start, end - start)};
-    run.bold = true;
-    text.parts.emplace_back(std::move(run));
-    start = end + 1;
+  document::Text text = document::in_lines(words);
+  for (document::Inline& part : text.parts) {
+    if (auto* run = std::get_if<document::Run>(&part)) run->bold = true;
   }
   return text;
 }

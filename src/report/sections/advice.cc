@@ -2,6 +2,7 @@
 
 #include "report/courses_chart.h"
 #include "report/sections.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -40,15 +41,11 @@ std::string cost_words(const Telling& telling, const record::CourseCost& cost) {
 }
 
 document::Table courses(const Telling& telling, const record::Advice& advice) {
-  document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::words, 84, true}, {Align::words, 90}, {Align::words, 0}};
+  document::Table table = table_of(telling, {{"advice.course", {Align::words, 84, true}},
+                                             {"advice.cost", {Align::words, 90}},
+                                             {"advice.effect", {Align::words, 0}}});
   table.width = document::Width::main;
-  document::Row head;
-  for (const char* key : {"advice.course", "advice.cost", "advice.effect"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   for (const record::CourseCost& one : advice.courses) {
     document::Row row;
     document::Text name;

@@ -3,6 +3,7 @@
 
 #include "report/bench_words.h"
 #include "report/sections.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -68,16 +69,11 @@ Text row_words(const Telling& telling, const assess::strip::Step& step) {
 
 document::Table backwards(const Telling& telling, const Finding& finding) {
   using Align = document::Column::Align;
-  document::Table table;
+  document::Table table = table_of(telling, {{"bench-assembly.head.step", {Align::numbers, 24}},
+                                             {"bench-assembly.head.parts", {Align::words, 0, true}},
+                                             {"bench-assembly.head.lubricant", {Align::words, 57}},
+                                             {"bench-assembly.head.in", {Align::words, 18}}});
   table.width = document::Width::main;
-  table.columns = {
-      {Align::numbers, 24}, {Align::words, 0, true}, {Align::words, 57}, {Align::words, 18}};
-  document::Row head;
-  for (const char* key : {"bench-assembly.head.step", "bench-assembly.head.parts",
-                          "bench-assembly.head.lubricant", "bench-assembly.head.in"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   const auto add = [&](const std::string& number, Text words, const std::vector<Part>& parts) {
     document::Row row;
     row.cells = {{document::plain(number)},

@@ -3,6 +3,7 @@
 #include "report/bench_words.h"
 #include "report/fitting_words.h"
 #include "report/sections.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -25,25 +26,16 @@ std::string millimetres(const Telling& telling, const std::optional<double>& siz
   return size ? number_words(telling, *size, kPlaces) : "";
 }
 
-document::Row head_of(const Telling& telling, std::initializer_list<const char*> keys) {
-  document::Row head;
-  for (const char* key : keys)
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  return head;
-}
-
 /// Seat, choice and adaptation of everything that this visit fitted into a measured seat.
 std::optional<document::Table> seats(const Telling& telling) {
-  document::Table table;
-  table.columns = {{Column::Align::words, 0, true},
-                   {Column::Align::numbers, 36},
-                   {Column::Align::numbers, 42},
-                   {Column::Align::numbers, 36}};
+  document::Table table =
+      table_of(telling, {{"bench-drag.head.part", {Column::Align::words, 0, true}},
+                         {"bench-drag.head.hole", {Column::Align::numbers, 36}},
+                         {"bench-drag.head.outside", {Column::Align::numbers, 42}},
+                         {"bench-drag.head.depth", {Column::Align::numbers, 36}}});
   table.width = document::Width::main;
   table.dashed = true;
   table.title = telling.words.say("bench-drag.seats");
-  table.head.push_back(head_of(telling, {"bench-drag.head.part", "bench-drag.head.hole",
-                                         "bench-drag.head.outside", "bench-drag.head.depth"}));
   for (const record::Fitting& fitting : telling.record.fittings) {
     if (fitting.visit != telling.visit.id || !fitting.seat) continue;
     const record::Piece* piece = find(telling.record, fitting.piece);
@@ -78,18 +70,6 @@ std::optional<document::Table> seats(const Telling& telling) {
   return table;
 }
 
-const char* key_of(Turns turns) {
-  switch (turns) {
-    case Turns::with_gear:
-      return "bench-drag.with-gear";
-    case Turns::with_sleeve:
-      return "bench-drag.with-sleeve";
-    case Turns::freely:
-      break;
-  }
-  return "bench-drag.freely";
-}
-
 /// Which rings rub, in the order of the stack.
 std::string rubbing(const Telling& telling, const RecordedDrag& drag) {
   std::vector<std::string> rings;
@@ -108,15 +88,15 @@ std::string rubbing(const Telling& telling, const RecordedDrag& drag) {
 }
 
 document::Table stack(const Telling& telling, const RecordedDrag& drag) {
-  document::Table table;
-  table.columns = {{Column::Align::numbers, 15}, {Column::Align::words, 0, true},
-                   {Column::Align::words, 84},   {Column::Align::numbers, 36},
-                   {Column::Align::numbers, 36}, {Column::Align::numbers, 36}};
+  document::Table table =
+      table_of(telling, {{"bench-drag.head.number", {Column::Align::numbers, 15}},
+                         {"bench-drag.head.washer", {Column::Align::words, 0, true}},
+                         {"bench-drag.head.turns", {Column::Align::words, 84}},
+                         {"bench-drag.head.across", {Column::Align::numbers, 36}},
+                         {"bench-drag.head.inside", {Column::Align::numbers, 36}},
+                         {"bench-drag.head.thick", {Column::Align::numbers, 36}}});
   table.width = document::Width::main;
   table.title = telling.words.say("bench-drag.stack");
-  table.head.push_back(head_of(
-      telling, {"bench-drag.head.number", "bench-drag.head.washer", "bench-drag.head.turns",
-                "bench-drag.head.across", "bench-drag.head.inside", "bench-drag.head.thick"}));
   int number = 0;
   for (const Member& member : drag.stack) {
     document::Row row;
@@ -127,7 +107,8 @@ document::Table stack(const Telling& telling, const RecordedDrag& drag) {
                                 {{"name", member.name}, {"material", member.material}});
     row.cells = {{document::plain(std::to_string(++number))},
                  {document::plain(telling.words.capitalised(name))},
-                 {document::plain(telling.words.say(key_of(member.turns)))},
+                 {document::plain(
+                     telling.words.say("bench-drag." + std::string(base::word_of(member.turns))))},
                  {document::plain(millimetres(telling, member.outside))},
                  {document::plain(millimetres(telling, member.inside))},
                  {document::plain(millimetres(telling, member.thickness))}};
@@ -153,14 +134,12 @@ std::string span(const Telling& telling, const assess::fitting::Span& newtons) {
 
 /// The figures that the curve is drawn from, at five fills.
 document::Table pulls(const Telling& telling, const RecordedDrag& drag) {
-  document::Table table;
-  table.columns = {{Column::Align::words, 0, true},
-                   {Column::Align::numbers, 72},
-                   {Column::Align::numbers, 72},
-                   {Column::Align::numbers, 72}};
+  document::Table table =
+      table_of(telling, {{"bench-drag.head.fill", {Column::Align::words, 0, true}},
+                         {"bench-drag.head.diameter", {Column::Align::numbers, 72}},
+                         {"bench-drag.head.new", {Column::Align::numbers, 72}},
+                         {"bench-drag.head.worn", {Column::Align::numbers, 72}}});
   table.width = document::Width::main;
-  table.head.push_back(head_of(telling, {"bench-drag.head.fill", "bench-drag.head.diameter",
-                                         "bench-drag.head.new", "bench-drag.head.worn"}));
   for (const Pull& pull : drag.finding.pulls) {
     document::Row row;
     row.cells = {{document::plain(telling.words.say("bench-drag.fill", {{"fill", pull.fill}}))},

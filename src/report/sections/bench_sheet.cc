@@ -7,6 +7,7 @@
 #include "report/hazards.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -78,14 +79,13 @@ document::Facts what_it_is(const Telling& telling) {
         telling.words.say("statement.gear", {{"ratio", telling.words.number(*reel.gear_ratio)}}),
         facts);
   }
-  std::string sizes;
+  std::vector<std::string> sizes;
   for (const record::Size& size : reel.sizes) {
-    if (!sizes.empty()) sizes += "; ";
-    sizes += telling.words.say(
+    sizes.push_back(telling.words.say(
         "statement.size",
-        {{"what", size.what}, {"size", telling.words.measure(size.size.value, "mm")}});
+        {{"what", size.what}, {"size", telling.words.measure(size.size.value, "mm")}}));
   }
-  add_fact(telling, "bench-sheet.sizes", sizes, facts);
+  add_fact(telling, "bench-sheet.sizes", telling.words.joined("join.semicolon", sizes), facts);
   document::SideNote note{document::plain(telling.words.say("bench-sheet.how-to-use"))};
   facts.beside.emplace_back(std::move(note));
   return facts;
@@ -185,17 +185,13 @@ Text place_words(const Telling& telling, const PlaceToStrip& place) {
 /// Rows to fill in, by assembly: which order, and which way up, nobody has written down yet.
 document::Table places_table(const Telling& telling, const Finding& finding) {
   using Align = document::Column::Align;
-  document::Table table;
-  table.columns = {{Align::words, 30}, {Align::words, 150, true}, {Align::numbers, 36},
-                   {Align::words, 0},  {Align::words, 27},        {Align::words, 27}};
+  document::Table table = table_of(telling, {{"bench-sheet.head.order", {Align::words, 30}},
+                                             {"bench-sheet.head.part", {Align::words, 150, true}},
+                                             {"bench-sheet.head.count", {Align::numbers, 36}},
+                                             {"bench-sheet.head.way", {Align::words, 0}},
+                                             {"bench-sheet.box.off", {Align::words, 27}},
+                                             {"bench-sheet.box.back", {Align::words, 27}}});
   table.least_row = kRoomForPencil;
-  document::Row head;
-  for (const char* key :
-       {"bench-sheet.head.order", "bench-sheet.head.part", "bench-sheet.head.count",
-        "bench-sheet.head.way", "bench-sheet.box.off", "bench-sheet.box.back"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   std::string assembly;
   for (const PlaceToStrip& place : finding.places) {
     if (place.assembly != assembly && !place.assembly.empty()) {

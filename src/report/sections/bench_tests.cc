@@ -4,6 +4,7 @@
 #include "report/bench_words.h"
 #include "report/bench_work.h"
 #include "report/sections.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -46,19 +47,13 @@ std::string what_of(const Telling& telling, const record::Test& test) {
 }
 
 document::Table tests(const Telling& telling) {
-  document::Table table;
-  table.columns = {{Column::Align::words, 0, true},
-                   {Column::Align::words, 33},
-                   {Column::Align::words, 90},
-                   {Column::Align::words, 84},
-                   {Column::Align::words, 84}};
+  document::Table table =
+      table_of(telling, {{"bench-tests.head.test", {Column::Align::words, 0, true}},
+                         {"test.unit", {Column::Align::words, 33}},
+                         {"bench-tests.head.recorded", {Column::Align::words, 90}},
+                         {"bench-tests.head.before", {Column::Align::words, 84}},
+                         {"bench-tests.head.after", {Column::Align::words, 84}}});
   table.least_row = kRoomForPencil;
-  document::Row head;
-  for (const char* key : {"bench-tests.head.test", "test.unit", "bench-tests.head.recorded",
-                          "bench-tests.head.before", "bench-tests.head.after"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   const auto& recorded = telling.visit.findings.tests;
   for (const record::Test& test : recorded) {
     table.rows.push_back(

@@ -6,6 +6,7 @@
 #include "report/ledger_words.h"
 #include "report/originality_chart.h"
 #include "report/sections.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -57,22 +58,12 @@ bool plainly_original(const PieceRow& row) {
          !row.changed && !row.letter && row.weight < heavy;
 }
 
-/// Two lines of head; a small job's table makes do with one.
-void add_head(const Telling& telling, bool small, document::Table& table) {
-  const auto cell = [&](const char* key, int columns = 1) {
-    return Cell{document::plain(key == nullptr ? "" : telling.words.say(key)), columns};
+/// A second line of head over the first, which a small job's table makes do without.
+document::Row group_heads(const Telling& telling) {
+  const auto over_two = [&](const char* key) {
+    return Cell{document::plain(telling.words.say(key)), 2};
   };
-  if (small) {
-    table.head.push_back(
-        {{cell("ledger.number"), cell("ledger.part"), cell("ledger.part-found"), cell("as-left"),
-          cell("ledger.surface-found"), cell("as-left"), cell("ledger.letter")}});
-    return;
-  }
-  table.head.push_back({{cell(nullptr), cell(nullptr), cell("ledger.the-part", 2),
-                         cell("ledger.its-surface", 2), cell(nullptr)}});
-  table.head.push_back(
-      {{cell("ledger.number"), cell("ledger.part"), cell("as-found"), cell("as-left"),
-        cell("as-found"), cell("as-left"), cell("ledger.letter")}});
+  return {{Cell{}, Cell{}, over_two("ledger.the-part"), over_two("ledger.its-surface"), Cell{}}};
 }
 
 /// A small job has no chapter of marks: they are told in a line.
@@ -91,12 +82,16 @@ Text marks_read(const Telling& telling) {
 }
 
 document::Table ledger(const Telling& telling, const Finding& finding, bool small) {
-  document::Table table;
   using Align = document::Column::Align;
-  table.columns = {{Align::numbers, 21}, {Align::words, 105, true}, {Align::words, 105},
-                   {Align::words, 108},  {Align::words, 66},        {Align::words, 51},
-                   {Align::numbers, 15}};
-  add_head(telling, small, table);
+  document::Table table =
+      table_of(telling, {{"ledger.number", {Align::numbers, 21}},
+                         {"ledger.part", {Align::words, 105, true}},
+                         {small ? "ledger.part-found" : "as-found", {Align::words, 105}},
+                         {"as-left", {Align::words, 108}},
+                         {small ? "ledger.surface-found" : "as-found", {Align::words, 66}},
+                         {"as-left", {Align::words, 51}},
+                         {"ledger.letter", {Align::numbers, 15}}});
+  if (!small) table.head.insert(table.head.begin(), group_heads(telling));
   const bool all = finding.rows.size() <= kRowsToTellAll;
   std::size_t untold = 0;
   std::string assembly;

@@ -2,6 +2,7 @@
 #include <array>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "record/enum_words.h"
 #include "report/receipts.h"
 #include "report/sections.h"
@@ -128,13 +129,6 @@ std::vector<Text> wanted(const Telling& telling) {
   return lines;
 }
 
-std::string in_small_letters(std::string words) {
-  for (char& letter : words) {
-    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-  }
-  return words;
-}
-
 /// In words as they were agreed, and every part that those words do not name.
 std::vector<Text> must_stay(const Telling& telling) {
   std::vector<Text> lines;
@@ -142,7 +136,7 @@ std::vector<Text> must_stay(const Telling& telling) {
   for (const Agreement* agreement : agreements(telling)) {
     for (const record::Words& one : agreement->must_stay) {
       lines.push_back(telling.text(one));
-      said += in_small_letters(telling.plain(one)) + "\n";
+      said += base::in_small_letters(telling.plain(one)) + "\n";
     }
   }
   std::vector<record::PieceId> told;
@@ -150,7 +144,7 @@ std::vector<Text> must_stay(const Telling& telling) {
     for (const record::PieceId& id : agreement->pieces_must_stay) {
       const std::string name = telling.piece_name(id);
       // "Knob, turned from the handrail" is named by "the teak knob".
-      if (said.find(in_small_letters(name.substr(0, name.find(',')))) != std::string::npos ||
+      if (said.find(base::in_small_letters(name.substr(0, name.find(',')))) != std::string::npos ||
           named_in(told, id))
         continue;
       told.push_back(id);

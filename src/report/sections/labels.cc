@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "report/receipts.h"
 #include "report/sections.h"
 #include "report/statement.h"
@@ -34,12 +35,9 @@ std::string scanned(const Telling& telling, char kind, const std::string& which)
 }
 
 /// As a square code holds it in little room.
-std::string in_capitals(std::string words) {
+std::string closed_up(std::string words) {
   std::erase(words, ' ');
-  for (char& letter : words) {
-    if (letter >= 'a' && letter <= 'z') letter = static_cast<char>(letter - 'a' + 'A');
-  }
-  return words;
+  return base::in_capitals(words);
 }
 
 /// A label with its square code and, at its foot, the reel and the job's number.
@@ -85,7 +83,7 @@ std::vector<std::string> bags(const record::Record& record) {
 }
 
 Label bag_label(const Telling& telling, const std::string& bag) {
-  Label out = label(telling, 'B', in_capitals(bag));
+  Label out = label(telling, 'B', closed_up(bag));
   out.name = telling.words.capitalised(bag);
   for (const Piece& piece : telling.record.pieces) {
     if (piece.now.kind == Kind::bagged && piece.now.bag == bag)
@@ -96,7 +94,7 @@ Label bag_label(const Telling& telling, const std::string& bag) {
 
 Label blank_bag(const Telling& telling, std::size_t number) {
   const std::string bag = telling.words.say("label.bag", {{"number", std::to_string(number)}});
-  Label out = label(telling, 'B', in_capitals(bag));
+  Label out = label(telling, 'B', closed_up(bag));
   out.name = telling.words.capitalised(bag);
   out.ruled_lines = 2;
   return out;

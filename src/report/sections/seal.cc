@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -23,18 +24,6 @@ std::string in_one_line(std::string_view digits) {
   return out;
 }
 
-document::Text lines(std::string_view text) {
-  document::Text out;
-  while (!text.empty()) {
-    const auto end = text.find('\n');
-    out.parts.emplace_back(document::Run{std::string(text.substr(0, end))});
-    if (end == std::string_view::npos) break;
-    out.parts.emplace_back(document::LineEnd{});
-    text.remove_prefix(end + 1);
-  }
-  return out;
-}
-
 /// What the square code says: capitals, digits and spaces only, which a QR code packs most tightly.
 std::string qr_payload(const Edition& edition) {
   std::string payload = "WB1 " + edition.document + " " + std::to_string(edition.number) + " " +
@@ -42,11 +31,7 @@ std::string qr_payload(const Edition& edition) {
   for (const char letter : edition.code) {
     if (letter != ' ') payload += letter;
   }
-  payload += " " + edition.fingerprint;
-  std::transform(payload.begin(), payload.end(), payload.begin(), [](char letter) {
-    return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
-  });
-  return payload;
+  return base::in_capitals(payload + " " + edition.fingerprint);
 }
 
 document::Facts facts(const Telling& telling) {
@@ -67,11 +52,10 @@ document::Facts facts(const Telling& telling) {
     reel = words.say("seal.reel-is", {{"reel", reel}, {"serial", telling.record.reel.serial}});
   }
   add("seal.reel", document::plain(std::move(reel)));
-  add("seal.fingerprint", lines(in_fours(edition.fingerprint)));
-  std::string earlier;
-  for (const std::string& code : edition.earlier)
-    earlier += (earlier.empty() ? "" : ", ") + code;
-  add("seal.earlier", document::plain(earlier.empty() ? words.say("seal.none") : earlier));
+  add("seal.fingerprint", document::in_lines(in_fours(edition.fingerprint)));
+  add("seal.earlier",
+      document::plain(edition.earlier.empty() ? words.say("seal.none")
+                                              : words.joined("join.comma", edition.earlier)));
   const auto& photos = telling.record.photos;
   const auto shown = std::count_if(photos.begin(), photos.end(),
                                    [](const record::Photo& photo) { return !photo.withheld; });
@@ -82,7 +66,7 @@ document::Facts facts(const Telling& telling) {
     document::Text withheld =
         document::plain(words.say("seal.withheld-is", {{"count", edition.withheld}}));
     withheld.parts.emplace_back(document::LineEnd{});
-    append(withheld, lines(in_fours(edition.withheld_root)));
+    append(withheld, document::in_lines(in_fours(edition.withheld_root)));
     add("seal.withheld", std::move(withheld));
   }
   return facts;

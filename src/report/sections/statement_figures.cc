@@ -1,4 +1,3 @@
-#include <array>
 #include <utility>
 
 #include "report/condition_chart.h"
@@ -7,11 +6,14 @@
 #include "report/originality_chart.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
 
+using assess::condition::kStateAxes;
 using assess::condition::Readings;
+using assess::condition::StateAxis;
 using assess::condition::WordRange;
 using assess::originality::Finding;
 using document::Tally;
@@ -40,23 +42,10 @@ Tally originality(const Telling& telling, const Finding& finding) {
   return tally;
 }
 
-/// The words of an axis, best first.
-struct AxisWords {
-  const char* axis;
-  std::array<const char*, 4> words;
-};
-
-constexpr std::array<AxisWords, 4> kAxes{{
-    {"surface", {"nearly-all", "most", "half", "little"}},
-    {"structure", {"sound", "marked", "weakened", "unsafe"}},
-    {"working", {"as-made", "with-care", "in-part", "not"}},
-    {"completeness", {"whole", "nearly", "part", "little"}},
-}};
-
-std::string word(const Telling& telling, const AxisWords& axis, const WordRange& range) {
+std::string word(const Telling& telling, const StateAxis& axis, const WordRange& range) {
   const auto say = [&](int at) {
-    return telling.words.say(std::string("condition.") + axis.axis + "." +
-                             axis.words.at(static_cast<std::size_t>(at)));
+    return telling.words.say("condition." + std::string(axis.name) + "." +
+                             std::string(axis.words.at(static_cast<std::size_t>(at))));
   };
   if (range.best == range.worst) return say(range.best);
   return telling.words.say("range", {{"low", say(range.worst)}, {"high", say(range.best)}});
@@ -77,11 +66,12 @@ WordRange range_of(const Readings& at, std::size_t axis) {
 
 Tally condition(const Telling& telling, const assess::condition::Finding& finding) {
   Tally tally;
-  for (std::size_t i = 0; i < kAxes.size(); ++i) {
-    const std::string key = std::string("condition.") + kAxes[i].axis;
-    tally.figures.push_back(
-        {telling.words.say(key), word(telling, kAxes[i], range_of(finding.found, i)),
-         word(telling, kAxes[i], range_of(finding.left, i)), telling.words.say(key + ".what")});
+  for (std::size_t i = 0; i < kStateAxes.size(); ++i) {
+    const std::string key = "condition." + std::string(kStateAxes[i].name);
+    tally.figures.push_back({telling.words.say(key),
+                             word(telling, kStateAxes[i], range_of(finding.found, i)),
+                             word(telling, kStateAxes[i], range_of(finding.left, i)),
+                             telling.words.say(key + ".what")});
   }
   return tally;
 }
@@ -90,8 +80,9 @@ Tally condition(const Telling& telling, const assess::condition::Finding& findin
 std::optional<document::Table> changes(const Telling& telling, const Finding& finding) {
   using Align = document::Column::Align;
   constexpr std::int64_t kTenths = 1000;
-  document::Table table;
-  table.columns = {{Align::words, 0, true}, {Align::words, 20}, {Align::numbers, 66}};
+  document::Table table = table_of(telling, {{"statement.change", {Align::words, 0, true}},
+                                             {nullptr, {Align::words, 20}},
+                                             {"statement.points", {Align::numbers, 66}}});
   const auto signed_tenths = [&](std::int64_t tenths) {
     const std::string digits =
         telling.words.number(base::Decimal(tenths < 0 ? -tenths : tenths, 1));
@@ -109,9 +100,6 @@ std::optional<document::Table> changes(const Telling& telling, const Finding& fi
               low == high ? low : telling.words.say("range", {{"low", low}, {"high", high}}))}}});
   }
   if (table.rows.empty()) return std::nullopt;
-  table.head.push_back({{{document::plain(telling.words.say("statement.change"))},
-                         {document::Text{}},
-                         {document::plain(telling.words.say("statement.points"))}}});
   table.summary = telling.words.say("statement.change-summary");
   return table;
 }

@@ -4,6 +4,7 @@
 #include "report/ledger_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -29,7 +30,7 @@ Text part(const Telling& telling, const PieceRow& row) {
                                                : nullptr;
   const record::Piece* piece = id == nullptr ? nullptr : find(telling.record, *id);
   if (piece != nullptr && !piece->material.empty()) {
-    text.parts.emplace_back(Run{", "});
+    text.parts.emplace_back(Run{telling.words.say("join.comma", {{"before", ""}, {"next", ""}})});
     text.parts.emplace_back(Run{.text = piece->material, .italic = true});
   }
   return text;
@@ -108,17 +109,13 @@ document::Row row_of(const Telling& telling, const PieceRow& row) {
 }
 
 Table ledger(const Telling& telling, const Finding& finding) {
-  Table table;
-  table.columns = {{Align::numbers, 19}, {Align::words, 96, true}, {Align::numbers, 36},
-                   {Align::words, 92},   {Align::words, 74},       {Align::words, 139},
-                   {Align::numbers, 15}};
-  document::Row head;
-  for (const char* key :
-       {"ledger.number", "statement.part", "statement.weight-head", "statement.standing",
-        "statement.surface", "statement.evidence", "ledger.letter"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
+  Table table = table_of(telling, {{"ledger.number", {Align::numbers, 19}},
+                                   {"statement.part", {Align::words, 96, true}},
+                                   {"statement.weight-head", {Align::numbers, 36}},
+                                   {"statement.standing", {Align::words, 92}},
+                                   {"statement.surface", {Align::words, 74}},
+                                   {"statement.evidence", {Align::words, 139}},
+                                   {"ledger.letter", {Align::numbers, 15}}});
   const bool by_assembly = finding.rows.size() > kRowsInOne;
   std::string assembly;
   for (const PieceRow& row : finding.rows) {

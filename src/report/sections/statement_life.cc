@@ -2,6 +2,7 @@
 
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -18,14 +19,10 @@ std::string life_date(const Telling& telling, const record::LifeEvent& event) {
 
 /// What happened between the maker and this bench: named, never told.
 Table life(const Telling& telling) {
-  Table table;
-  table.columns = {
-      {Align::words, 90}, {Align::words, 165, true}, {Align::words, 108}, {Align::words, 108}};
-  document::Row head;
-  for (const char* key : {"statement.life-when", "statement.life-what", "statement.life-known",
-                          "statement.life-stay"})
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  table.head.push_back(std::move(head));
+  Table table = table_of(telling, {{"statement.life-when", {Align::words, 90}},
+                                   {"statement.life-what", {Align::words, 165, true}},
+                                   {"statement.life-known", {Align::words, 108}},
+                                   {"statement.life-stay", {Align::words, 108}}});
   for (const record::LifeEvent& event : telling.record.life) {
     std::string known = telling.words.capitalised(how_sure(telling, event.certainty)) + ".";
     if (!event.source.empty()) known += " " + event.source;

@@ -3,6 +3,7 @@
 #include "report/dating_words.h"
 #include "report/marks_table.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -48,23 +49,24 @@ Text because(const Telling& telling, std::size_t i) {
 std::string shown(const Telling& telling, const record::Marking& mark) {
   for (const record::PhotoId& photo : mark.photos) {
     if (const int number = telling.pictures.number(photo); number > 0)
-      return "; " + telling.words.say("figure.reference", {{"number", std::to_string(number)}});
+      return telling.words.say("figure.reference", {{"number", std::to_string(number)}});
   }
   return "";
 }
 
 /// "tail plate, inside; moulded, the maker's; worn; figure 3"
 std::string where(const Telling& telling, const record::Marking& mark) {
-  std::string place = telling.piece_name(mark.piece);
-  if (!mark.where.empty()) place += ", " + mark.where;
+  const std::string place =
+      telling.words.joined("join.comma", {telling.piece_name(mark.piece), mark.where});
   const std::string state =
       telling.words.say("mark-state." + std::string(record::word_of(mark.state)));
-  return telling.words.say(
-             "statement.mark-where",
-             {{"where", place},
-              {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
-              {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}}) +
-         (state.empty() ? "" : ", " + state) + shown(telling, mark);
+  const std::string whole = telling.words.say(
+      "statement.mark-where",
+      {{"where", place},
+       {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
+       {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}});
+  return telling.words.joined(
+      "join.semicolon", {telling.words.joined("join.comma", {whole, state}), shown(telling, mark)});
 }
 
 std::string legible(const Telling& telling, const record::Marking& mark) {
@@ -138,10 +140,13 @@ std::string together(const Telling& telling) {
 }  // namespace
 
 void add_statement_marks(const Telling& telling, document::Chapter& chapter) {
-  Table table;
-  table.columns = {{Align::words, 14}, {Align::words, 98, true}, {Align::words, 96},
-                   {Align::words, 44}, {Align::words, 48},       {Align::words, 48},
-                   {Align::words, 123}};
+  Table table = table_of(telling, {{"ledger.number", {Align::words, 14}},
+                                   {"statement.as-read", {Align::words, 98, true}},
+                                   {"dating.where", {Align::words, 96}},
+                                   {"statement.legible", {Align::words, 44}},
+                                   {"statement.not-before", {Align::words, 48}},
+                                   {"statement.not-after", {Align::words, 48}},
+                                   {"statement.because", {Align::words, 123}}});
   add_marks(telling, table);
   add_other_evidence(telling, table);
   if (table.rows.empty()) {
@@ -149,12 +154,6 @@ void add_statement_marks(const Telling& telling, document::Chapter& chapter) {
     chapter.blocks.emplace_back(note_paragraph(telling.words.say("dating.no-marks")));
     return;
   }
-  document::Row head;
-  for (const char* key : {"ledger.number", "statement.as-read", "dating.where", "statement.legible",
-                          "statement.not-before", "statement.not-after", "statement.because"}) {
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  }
-  table.head.push_back(std::move(head));
   table.below = document::plain(together(telling));
   table.summary = telling.words.say("dating.table-summary");
   chapter.blocks.emplace_back(ruled_subhead(telling, "statement.marks"));

@@ -8,6 +8,7 @@
 #include "report/ledger_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/table_columns.h"
 
 namespace winchbook::report {
 namespace {
@@ -50,13 +51,10 @@ std::string seat_words(const Telling& telling, const std::optional<record::Seat>
   add("seat.bore", seat->bore);
   add("seat.outside", seat->outside);
   add("seat.depth", seat->depth);
-  std::string words;
-  for (const std::string& size : sizes)
-    words += (words.empty() ? "" : ", ") + size;
   std::string note = telling.plain(seat->note);
-  if (words.empty()) return note;
-  words = telling.words.say("statement.seat", {{"sizes", words}});
-  return note.empty() ? words : words + " " + note;
+  if (sizes.empty()) return note;
+  const std::string all = telling.words.joined("join.comma", sizes);
+  return joined({telling.words.say("statement.seat", {{"sizes", all}}), note});
 }
 
 Text adapted(const Telling& telling, const Fitting& fitting) {
@@ -96,16 +94,14 @@ Text fitted(const Telling& telling, const Fitting& fitting, const Finding& findi
 
 std::optional<Table> fittings(const Telling& telling, const Finding& finding) {
   if (finding.second_ledger.empty()) return std::nullopt;
-  Table table;
+  Table table = table_of(telling, {{"ledger.letter", {Align::words, 17}},
+                                   {"statement.fitted", {Align::words, 66, true}},
+                                   {"statement.donor", {Align::words, 76}},
+                                   {"statement.why", {Align::words, 76}},
+                                   {"statement.adapted", {Align::words, 92}},
+                                   {"statement.way-back", {Align::words, 84}},
+                                   {"statement.old-one", {Align::words, 60}}});
   table.dashed = true;
-  table.columns = {{Align::words, 17}, {Align::words, 66, true}, {Align::words, 76},
-                   {Align::words, 76}, {Align::words, 92},       {Align::words, 84},
-                   {Align::words, 60}};
-  document::Row head;
-  for (const char* key : {"ledger.letter", "statement.fitted", "statement.donor", "statement.why",
-                          "statement.adapted", "statement.way-back", "statement.old-one"})
-    head.cells.push_back({document::plain(telling.words.say(key))});
-  table.head.push_back(std::move(head));
   for (const auto& entry : finding.second_ledger) {
     const Fitting* fitting = find(telling.record, entry.fitting);
     if (fitting == nullptr) continue;
@@ -154,16 +150,11 @@ void add(const Telling& telling, const char* lead, const record::Words& words, T
 
 /// What it was cleaned with and how, in the words of the record.
 std::string method_of(const Telling& telling, const record::Cleaning& cleaning) {
-  std::vector<std::string> parts;
-  for (const std::string& part : {cleaning.method, cleaning.material}) {
-    if (!part.empty()) parts.push_back(part);
-  }
+  std::vector<std::string> parts{cleaning.method, cleaning.material};
   if (cleaning.minutes) {
     parts.push_back(telling.words.measure(cleaning.minutes->value, "min"));
   }
-  std::string words;
-  for (const std::string& part : parts)
-    words += (words.empty() ? "" : ", ") + part;
+  std::string words = telling.words.joined("join.comma", parts);
   if (words.empty()) words = telling.words.say("bench.cleaned");
   return telling.words.capitalised(words) + ".";
 }

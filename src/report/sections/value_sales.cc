@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "report/sections.h"
+#include "report/table_columns.h"
 #include "report/value_words.h"
 
 namespace winchbook::report {
@@ -65,33 +66,21 @@ std::string how(const Telling& telling, const Estimate& estimate) {
                             {"condition", factor(telling, estimate.fit->condition)}});
 }
 
-document::Row heads(const Telling& telling, std::initializer_list<const char*> keys) {
-  document::Row row;
-  for (const char* key : keys)
-    row.cells.push_back({document::plain(telling.words.say(key))});
-  return row;
-}
-
 document::Table sales_table(const Telling& telling, const Estimate& estimate) {
   const auto& counted = telling.worth->finding.evidence.counted;
   const bool grid = estimate.method == Method::grid;
-  document::Table table;
+  using Align = Column::Align;
+  std::vector<HeadedColumn> columns{{"value.column.date", {Align::words, 84, true}},
+                                    {"value.column.recorded", {Align::words, 0}},
+                                    {"value.column.brought", {Align::words, grid ? 96.0 : 156.0}}};
+  if (grid) {
+    columns.push_back({"value.column.steps", {Align::words, 106}});
+    columns.push_back({"value.column.adjusted", {Align::numbers, 46}});
+    columns.push_back({"value.column.weight", {Align::numbers, 34}});
+  }
+  document::Table table = table_of(telling, columns);
   table.title = telling.words.say("value.table");
   table.summary = telling.words.say("value.table-summary");
-  table.columns = {{Column::Align::words, 84, true},
-                   {Column::Align::words, 0},
-                   {Column::Align::words, grid ? 96.0 : 156.0}};
-  table.head = {
-      heads(telling, {"value.column.date", "value.column.recorded", "value.column.brought"})};
-  if (grid) {
-    table.columns.insert(
-        table.columns.end(),
-        {{Column::Align::words, 106}, {Column::Align::numbers, 46}, {Column::Align::numbers, 34}});
-    for (auto& cell :
-         heads(telling, {"value.column.steps", "value.column.adjusted", "value.column.weight"})
-             .cells)
-      table.head.front().cells.push_back(std::move(cell));
-  }
   for (std::size_t i = 0; i < std::min(counted.size(), kMostSales); ++i) {
     const Comparable& one = counted[i];
     document::Row row;
@@ -99,8 +88,8 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
       row.cells.push_back({document::plain(std::move(text))});
     };
     add(telling.words.date(one.sale.date));
-    add(one.sale.source.empty() ? price_words(telling, one.sale)
-                                : price_words(telling, one.sale) + "; " + one.sale.source);
+    add(telling.words.joined("join.semicolon",
+                             {price_words(telling, one.sale), one.sale.source}));
     add(telling.words.say(
         "value.brought",
         {{"paid", telling.words.money(
@@ -110,12 +99,11 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
          {"amount", amount_words(telling, one.amount)}}));
     if (grid && i < estimate.grid.size()) {
       const AdjustedSale& sale = estimate.grid[i];
-      std::string steps;
-      for (const auto& step : sale.steps) {
-        steps += (steps.empty() ? "" : "; ") + trait_words(telling, step.trait) + " " +
-                 percent(telling, step.percent);
-      }
-      add(steps.empty() ? telling.words.say("value.no-step") : steps);
+      std::vector<std::string> steps;
+      for (const auto& step : sale.steps)
+        steps.push_back(trait_words(telling, step.trait) + " " + percent(telling, step.percent));
+      add(steps.empty() ? telling.words.say("value.no-step")
+                        : telling.words.joined("join.semicolon", steps));
       add(amount_words(telling, sale.amount));
       add(factor(telling, sale.weight));
     }
@@ -130,15 +118,13 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
 
 /// What the regression found for each trait: how much one step changes the price, and its doubt.
 document::Table fit_table(const Telling& telling, const Estimate& estimate) {
-  document::Table table;
+  document::Table table =
+      table_of(telling, {{"value.column.trait", {Column::Align::words, 84, true}},
+                         {"value.column.meaning", {Column::Align::words, 0}},
+                         {"value.column.change", {Column::Align::numbers, 84}},
+                         {"value.column.doubt", {Column::Align::numbers, 84}}});
   table.title = telling.words.say("value.fit");
   table.summary = telling.words.say("value.fit-summary");
-  table.columns = {{Column::Align::words, 84, true},
-                   {Column::Align::words, 0},
-                   {Column::Align::numbers, 84},
-                   {Column::Align::numbers, 84}};
-  table.head = {heads(telling, {"value.column.trait", "value.column.meaning", "value.column.change",
-                                "value.column.doubt"})};
   for (std::size_t i = 0; i < estimate.columns.size(); ++i) {
     const auto trait = estimate.columns[i];
     const double slope = estimate.fit->coefficients.at(i + 1);

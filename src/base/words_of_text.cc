@@ -1,0 +1,59 @@
+#include "base/words_of_text.h"
+
+#include <algorithm>
+
+namespace winchbook::base {
+namespace {
+
+constexpr std::string_view kBlanks = " \t\r\n";
+
+}  // namespace
+
+std::string_view trimmed(std::string_view text) {
+  const std::size_t first = std::min(text.find_first_not_of(kBlanks), text.size());
+  text.remove_prefix(first);
+  return text.substr(0, text.find_last_not_of(kBlanks) + 1);
+}
+
+std::vector<std::string_view> parts_of(std::string_view text, char separator) {
+  std::vector<std::string_view> parts;
+  for (;;) {
+    const std::size_t end = text.find(separator);
+    parts.push_back(text.substr(0, end));
+    if (end == std::string_view::npos) return parts;
+    text.remove_prefix(end + 1);
+  }
+}
+
+std::vector<std::string_view> words_of(std::string_view text) {
+  std::vector<std::string_view> words;
+  for (text = trimmed(text); !text.empty(); text = trimmed(text)) {
+    words.push_back(text.substr(0, text.find_first_of(kBlanks)));
+    text.remove_prefix(words.back().size());
+  }
+  return words;
+}
+
+char in_small_letters(char letter) {
+  return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+}
+
+std::string in_small_letters(std::string_view text) {
+  std::string small(text);
+  for (char& letter : small)
+    letter = in_small_letters(letter);
+  return small;
+}
+
+char in_capitals(char letter) {
+  return letter >= 'a' && letter <= 'z' ? static_cast<char>(letter - 'a' + 'A') : letter;
+}
+
+std::string in_capitals(std::string_view text) {
+  std::string capitals(text);
+  for (char& letter : capitals)
+    letter = in_capitals(letter);
+  return capitals;
+}
+
+}  // namespace winchbook::base

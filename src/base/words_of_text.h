@@ -1,0 +1,26 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// What text is made of. Letters are those of ASCII and bytes beyond it are left alone; letters of
+/// every script are `text`'s.
+namespace winchbook::base {
+
+/// Without the spaces, tabs and ends of lines around it.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// What stands between the separators, empty parts too: one more part than separators, and one
+/// empty part of an empty text.
+[[nodiscard]] std::vector<std::string_view> parts_of(std::string_view text, char separator);
+
+/// The words that spaces, tabs and ends of lines keep apart; none is empty.
+[[nodiscard]] std::vector<std::string_view> words_of(std::string_view text);
+
+[[nodiscard]] char in_small_letters(char letter);
+[[nodiscard]] std::string in_small_letters(std::string_view text);
+[[nodiscard]] char in_capitals(char letter);
+[[nodiscard]] std::string in_capitals(std::string_view text);
+
+}  // namespace winchbook::base
