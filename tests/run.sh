@@ -232,6 +232,9 @@ step_tidy() {
 run_step() {
   step=$1
   rm -f "$logs/$step.count"
+  # the tests of both builds use the same names below it
+  TMPDIR=$(mktemp -d)
+  export TMPDIR
   {
     echo "-- $step"
     started=$(date +%s)
@@ -240,6 +243,7 @@ run_step() {
     echo "   ($(($(date +%s) - started)) s, $(processor_seconds "$logs/$step.times") s of processor)"
     echo "$passed $failed" >"$logs/$step.count"
   } >"$logs/$step.log" 2>&1
+  rm -rf "$TMPDIR"
   flock "$logs/lock" cat "$logs/$step.log"
 }
 
