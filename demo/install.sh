@@ -18,9 +18,10 @@ libraries="
 commands="g++:g++ cmake:cmake ninja:ninja-build pkg-config:pkg-config"
 
 if [ "${1:-}" = tests ]; then
-  libraries="$libraries doctest-dev libjaxb-java python3-jsonschema python3-pil tesseract-ocr-eng imagemagick"
+  libraries="$libraries doctest-dev libjaxb-java libclang-14-dev python3-jsonschema python3-pil imagemagick
+    tesseract-ocr-eng"
   commands="$commands git:git ccache:ccache python3:python3 clang-format:clang-format
-    clang-tidy:clang-tidy run-clang-tidy:clang-tidy xmllint:libxml2-utils jing:jing
+    clang-tidy:clang-tidy xmllint:libxml2-utils jing:jing
     qpdf:qpdf fc-list:fontconfig pdftotext:poppler-utils pdftoppm:poppler-utils pdffonts:poppler-utils
     javac:openjdk-17-jdk-headless npm:npm tesseract:tesseract-ocr
     heif-enc:libheif-examples transicc:liblcms2-utils exiftool:libimage-exiftool-perl"

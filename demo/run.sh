@@ -37,9 +37,10 @@ wharfinger-5 care-card 2026-10-09"
 if [ "${1:-}" != --issue-only ]; then
   sh demo/install.sh
   if [ ! -f build/CMakeCache.txt ]; then
+    echo "looking for the compiler and the libraries"
     cmake -S . -B build -G Ninja -DCMAKE_BUILD_TYPE=Release -DWINCHBOOK_TESTS=OFF >/dev/null
   fi
-  cmake --build build --target winchbook
+  cmake --build build --target winchbook -j "$(nproc)"
 fi
 
 mkdir -p "$out"

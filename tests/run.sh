@@ -6,20 +6,24 @@
 #   sh tests/run.sh             everything
 #   sh tests/run.sh STEP...     only these: build units sanitized house schemas transcripts documents
 #                               judge reading copies withholding photographs pictures
-#                               hard_cases format tidy
+#                               hard_cases format lint tidy
+#
+# `build` and `documents` come first, since the others use what they make; the others run beside each
+# other, one a processor, and each is told when it is done. `sanitized` builds for itself.
 set -u
 cd "$(dirname "$0")/.." || exit 3
-steps=${*:-build units sanitized house schemas transcripts documents judge reading copies withholding photographs pictures hard_cases format tidy}
+first="build documents"
+# the longest come first, so that no processor waits at the end
+others="sanitized copies hard_cases transcripts judge photographs withholding pictures schemas units lint house reading format tidy"
+steps=${*:-$first $others}
 logs=build/logs
 jobs=$(nproc)
 passed=0
 failed=0
 python=/usr/bin/python3
+cache=${XDG_CACHE_HOME:-$HOME/.cache}
 LC_ALL=C.UTF-8
 export LC_ALL PYTHONDONTWRITEBYTECODE=1
-
-sh demo/install.sh tests || exit 3
-mkdir -p "$logs"
 
 ok() {
   passed=$((passed + 1))
@@ -35,13 +39,13 @@ fail() {
 check() {
   name=$1
   shift
-  if "$@" >"$logs/check.log" 2>&1; then
+  if "$@" >"$logs/$step.check.log" 2>&1; then
     ok "$name"
   else
     fail "$name"
     # the lines that name a fault first, then the end of what was said
-    sed 's/\x1b\[[0-9;]*m//g' "$logs/check.log" >"$logs/plain.log"
-    { grep -E 'error[: ]|warning:' "$logs/plain.log" | head -n 40; tail -n 40 "$logs/plain.log"; } |
+    sed 's/\x1b\[[0-9;]*m//g' "$logs/$step.check.log" >"$logs/$step.plain.log"
+    { grep -E 'error[: ]|warning:' "$logs/$step.plain.log" | head -n 40; tail -n 40 "$logs/$step.plain.log"; } |
       sed 's/^/     /'
   fi
 }
@@ -50,11 +54,11 @@ check() {
 suite() {
   name=$1
   shift
-  "$@" >"$logs/suite.log" 2>&1
+  "$@" >"$logs/$step.suite.log" 2>&1
   code=$?
-  good=$(grep -c '^ok ' "$logs/suite.log")
-  bad=$(grep -c '^FAIL ' "$logs/suite.log")
-  cat "$logs/suite.log"
+  good=$(grep -c '^ok ' "$logs/$step.suite.log")
+  bad=$(grep -c '^FAIL ' "$logs/$step.suite.log")
+  cat "$logs/$step.suite.log"
   passed=$((passed + good))
   failed=$((failed + bad))
   if [ "$bad" -eq 0 ] && { [ "$code" -ne 0 ] || [ "$good" -eq 0 ]; }; then
@@ -69,9 +73,9 @@ unit_tests() {
     [ -x "$program" ] || continue
     found=1
     room=$(basename "$program" _test)
-    "$program" --no-colors=1 >"$logs/$room.log" 2>&1
+    "$program" --no-colors=1 >"$logs/$step.$room.log" 2>&1
     code=$?
-    counts=$(sed -n 's/^\[doctest\] test cases: *\([0-9]*\) *| *\([0-9]*\) passed *| *\([0-9]*\) failed.*/\1 \2 \3/p' "$logs/$room.log")
+    counts=$(sed -n 's/^\[doctest\] test cases: *\([0-9]*\) *| *\([0-9]*\) passed *| *\([0-9]*\) failed.*/\1 \2 \3/p' "$logs/$step.$room.log")
     # shellcheck disable=SC2086
     set -- "$1" "$2" ${counts:-0 0 0}
     passed=$((passed + $4))
@@ -81,30 +85,26 @@ unit_tests() {
     else
       [ "$5" -gt 0 ] || failed=$((failed + 1))
       echo "FAIL $room $2 (exit code $code, $5 of $3 test cases)"
-      tail -n 80 "$logs/$room.log" | sed 's/^/     /'
+      tail -n 80 "$logs/$step.$room.log" | sed 's/^/     /'
     fi
     set -- "$1" "$2"
   done
   [ "$found" -eq 1 ] || fail "no test programs $2"
 }
 
-launcher=""
-if command -v ccache >/dev/null 2>&1; then
-  launcher="-DCMAKE_CXX_COMPILER_LAUNCHER=ccache"
-fi
-
-build() {
+configure() {
   directory=$1
   shift
   cmake -S . -B "$directory" -G Ninja -DCMAKE_BUILD_TYPE=Release -DWINCHBOOK_WERROR=ON \
-    -DWINCHBOOK_TESTS=ON $launcher "$@" && cmake --build "$directory" -j "$jobs" -- -k 0
+    -DWINCHBOOK_TESTS=ON "$@"
+}
+
+build() {
+  configure "$@" && cmake --build "$1" -j "$jobs" -- -k 0
 }
 
 step_build() {
   check "the Release build has no warnings" build build
-  # -Werror only above: the sanitizers' own code makes g++ 12 see null pointers where none are
-  check "the program builds with AddressSanitizer and UndefinedBehaviorSanitizer" \
-    build build-asan -DWINCHBOOK_SANITIZE=ON -DWINCHBOOK_WERROR=OFF -DCMAKE_CXX_FLAGS_RELEASE=-O1
 }
 
 step_units() {
@@ -112,7 +112,14 @@ step_units() {
 }
 
 step_sanitized() {
+  # -Werror only above: the sanitizers' own code makes g++ 12 see null pointers where none are
+  check "the program builds with AddressSanitizer and UndefinedBehaviorSanitizer" \
+    build build-asan -DWINCHBOOK_SANITIZE=ON -DWINCHBOOK_WERROR=OFF -DCMAKE_CXX_FLAGS_RELEASE=-O1
   unit_tests build-asan "under the sanitizers"
+  rm -rf build/demo-asan
+  check "the demo documents are written under the sanitizers" \
+    env WINCHBOOK=build-asan/winchbook DEMO_OUT=build/demo-asan sh demo/run.sh --issue-only
+  check "under the sanitizers they are the same, byte for byte" each_same demo/out build/demo-asan
 }
 
 step_house() {
@@ -150,23 +157,20 @@ each_same() {
 }
 
 all_embedded() {
-  pdffonts "$1" >"$logs/fonts.txt" || return 1
-  cat "$logs/fonts.txt"
+  pdffonts "$1" >"$logs/$step.fonts.txt" || return 1
+  cat "$logs/$step.fonts.txt"
   # after the two head lines: name, type, encoding, emb, sub, uni, object, generation
-  sed 1,2d "$logs/fonts.txt" | awk '
+  sed 1,2d "$logs/$step.fonts.txt" | awk '
     { rows += 1; if ($(NF-4) != "yes" || $(NF-3) != "yes" || $(NF-2) != "yes") bad += 1 }
     END { exit rows == 0 || bad > 0 }'
 }
 
 step_documents() {
-  rm -rf demo/out build/demo-again build/demo-asan
+  rm -rf demo/out build/demo-again
   check "the demo documents are written" issue_all demo/out
   check "they are written again, elsewhere in the world" \
     env TZ=Pacific/Auckland LC_ALL=C DEMO_OUT=build/demo-again sh demo/run.sh --issue-only
   check "both times they are the same, byte for byte" each_same demo/out build/demo-again
-  check "they are written under the sanitizers" \
-    env WINCHBOOK=build-asan/winchbook DEMO_OUT=build/demo-asan sh demo/run.sh --issue-only
-  check "under the sanitizers they are the same, byte for byte" each_same demo/out build/demo-asan
   for document in demo/out/*.pdf; do
     name=$(basename "$document")
     check "$name has the syntax of a PDF (qpdf)" qpdf --check "$document"
@@ -192,7 +196,7 @@ step_photographs() {
 }
 
 step_copies() {
-  suite "what a copier leaves" $python tests/reading/check_copies.py demo/out build/copies
+  suite "what a copier leaves" $python tests/reading/check_copies.py demo/out "$cache/winchbook-copies"
 }
 
 step_hard_cases() {
@@ -212,18 +216,70 @@ step_format() {
   check "clang-format has nothing to change" clang-format --dry-run -Werror $(sources)
 }
 
-step_tidy() {
-  # -w: the warnings that count are those of the compiler that builds the program
-  check "clang-tidy has nothing to say" \
-    run-clang-tidy -quiet -p build -j "$jobs" -extra-arg=-w "$PWD/(src|tests)/.*\.cc\$"
+step_lint() {
+  suite "the linter" $python tests/lint/check_lint.py
 }
 
-for step in $steps; do
-  echo "-- $step"
-  started=$(date +%s)
-  "step_$step"
-  echo "   ($(($(date +%s) - started)) s)"
-done
+tidy() {
+  configure build-lint -DWINCHBOOK_PRECOMPILE=OFF && $python tests/lint/edges.py build-lint
+}
 
+step_tidy() {
+  check "clang-tidy has nothing to say" tidy
+}
+
+# run_step STEP: runs it, and says all it said at once; what it counted goes to a file
+run_step() {
+  step=$1
+  rm -f "$logs/$step.count"
+  # the tests of both builds use the same names below it
+  TMPDIR=$(mktemp -d)
+  export TMPDIR
+  {
+    echo "-- $step"
+    started=$(date +%s)
+    "step_$step"
+    times >"$logs/$step.times"
+    echo "   ($(($(date +%s) - started)) s, $(processor_seconds "$logs/$step.times") s of processor)"
+    echo "$passed $failed" >"$logs/$step.count"
+  } >"$logs/$step.log" 2>&1
+  rm -rf "$TMPDIR"
+  flock "$logs/lock" cat "$logs/$step.log"
+}
+
+# processor_seconds FILE: the sum of what `times` said, user and system, of the shell and its children
+processor_seconds() {
+  sed 's/[ms]/ /g' "$1" | awk '{ for (i = 1; i < NF; i += 2) sum += 60 * $i + $(i + 1) } END { printf "%d", sum }'
+}
+
+if [ "${1:-}" = --step ]; then
+  run_step "$2"
+  exit 0
+fi
+
+sh demo/install.sh tests || exit 3
+mkdir -p "$logs"
+rm -f "$logs"/*.count
+started=$(date +%s)
+beside=""
+for step in $steps; do
+  case " $first " in
+    *" $step "*) sh tests/run.sh --step "$step" ;;
+    *) beside="$beside $step" ;;
+  esac
+done
+# shellcheck disable=SC2086  # the list is meant to be split
+[ -z "$beside" ] || printf '%s\n' $beside | xargs -n 1 -P "$jobs" sh tests/run.sh --step
+
+for step in $steps; do
+  if read -r good bad 2>/dev/null <"$logs/$step.count"; then
+    passed=$((passed + good))
+    failed=$((failed + bad))
+    [ $((good + bad)) -gt 0 ] || fail "step $step checked nothing"
+  else
+    fail "step $step did not come to its end"
+  fi
+done
+echo "   (all: $(($(date +%s) - started)) s)"
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -1,6 +1,7 @@
 #!/usr/bin/env python3
 """What lies where: the fixed top level, paths named in the documents, no path of one machine."""
 
+import json
 import re
 import subprocess
 import sys
@@ -23,6 +24,9 @@ MACHINE_PATHS = re.compile(
     r"(?<![\w.}$])/(?:" + "|".join(["wo" "rk", "tm" "p", "ro" "ot", "ho" "me"]) + r")/[\w.-]"
     r"|\.\./sha" "red\b"
 )
+# The units that are told where the project lies; all others compile to the same in every folder, so that
+# the compiler cache answers for them.
+KNOW_THE_FOLDER = {"src/cli/place.cc", "tests/support/doctest_main.cc"}
 TEXT_FILES = {
     ".cc", ".h", ".md", ".py", ".sh", ".txt", ".xml", ".xsd", ".java", ".json", ".csv", ".cmake",
     ".transcript", "",
@@ -73,6 +77,13 @@ def map_faults(text):
     return [f"src/{r}/ is not in the map" for r in rooms if not re.search(rf"\b{r}/", text)]
 
 
+def folder_faults(commands):
+    """Units, besides those that may, to whose text a compile command hands the project's folder."""
+    told = {one["file"] for one in commands if re.search(rf"-D\S*{re.escape(str(ROOT))}", one["command"])}
+    return [f"{unit} is told where the project lies" for unit in sorted(told)
+            if unit.removeprefix(f"{ROOT}/") not in KNOW_THE_FOLDER]  # fmt: skip
+
+
 def length_faults(files):
     """Files of the program longer than twice the soft limit of 400 lines."""
     faults = []
@@ -119,6 +130,11 @@ def main():
     report.check("README.md holds the two commands",
                  [f"'{c}' is missing" for c in ("sh demo/run.sh", "sh tests/run.sh")
                   if c not in readme])
+    commands = json.loads(read("build/compile_commands.json") or "[]")
+    report.check("nothing is compiled with the project's folder in it, but what must know it",
+                 folder_faults(commands) if commands else ["there are no compile commands"])
+    report.expect("a unit that is told the folder is seen",
+                  folder_faults([{"file": "x.cc", "command": f'c++ -DPLACE="{ROOT}" -c x.cc'}]))
     report.check("no file of the program is twice as long as it should be", length_faults(files))
     report.leave()
 

@@ -6,7 +6,8 @@
 Each page of the documents in DIRECTORY is drawn at 300 dpi, every pixel darker than half becomes black and
 every other white, and tesseract reads it. It must find 98 % of the words that pdftotext gives for that page.
 A word is three letters or more in a row, whatever their case; digits, signs and shorter words are left out,
-and so are letters that the reader has no model for. Readings are kept in CACHE by the digest of the picture.
+and so are letters that the reader has no model for. Readings are kept in CACHE by the digest of the picture and
+of the reader's version.
 """
 
 import hashlib
@@ -15,6 +16,7 @@ import re
 import subprocess
 import sys
 import tempfile
+import threading
 import unicodedata
 from collections import Counter
 from concurrent.futures import ThreadPoolExecutor
@@ -51,9 +53,13 @@ def copy_of(pdf, number):
     return drawn[:head] + drawn[head:].translate(DARK_OR_LIGHT)
 
 
-def read_copy(copy, cache):
+def reader_version():
+    return subprocess.run(["tesseract", "--version"], check=True, capture_output=True).stdout
+
+
+def read_copy(copy, cache, version):
     """What tesseract reads on the picture."""
-    kept = cache / f"{hashlib.sha256(copy).hexdigest()[:32]}.txt"
+    kept = cache / f"{hashlib.sha256(version + copy).hexdigest()[:32]}.txt"
     if not kept.exists():
         with tempfile.NamedTemporaryFile(suffix=".pgm") as picture:
             picture.write(copy)
@@ -62,7 +68,10 @@ def read_copy(copy, cache):
             read = subprocess.run(["tesseract", picture.name, "-", "--psm", "11", "--dpi", "300", "-l", "eng"],
                                   check=True, capture_output=True,
                                   env={**os.environ, "OMP_THREAD_LIMIT": "1"}).stdout  # fmt: skip
-        kept.write_bytes(read)
+        # whole or not at all: several runs may share the folder
+        aside = kept.with_suffix(f".{os.getpid()}-{threading.get_ident()}")
+        aside.write_bytes(read)
+        aside.replace(kept)
     return kept.read_text(encoding="utf-8", errors="replace")
 
 
@@ -85,8 +94,9 @@ def main():
                   copy_faults(lines, lines - words_of("line " * 97)))
     jobs = [(pdf, number, printed) for pdf in sorted(directory.glob("*.pdf"))
             for number, printed in enumerate(printed_words(pdf), 1)]  # fmt: skip
+    version = reader_version()
     with ThreadPoolExecutor(2) as pool:
-        found = pool.map(lambda job: read_copy(copy_of(job[0], job[1]), cache), jobs)
+        found = pool.map(lambda job: read_copy(copy_of(job[0], job[1]), cache, version), jobs)
         of_document, missed_of = {}, {}
         for (pdf, number, printed), read in zip(jobs, found):
             missed = printed - words_of(read)
