@@ -60,16 +60,10 @@ int main(int argc, char** argv) {
   std::signal(SIGXFSZ, SIG_IGN);  // a file too large is then an error that is told
   try {
     winchbook::base::RealFiles files;
-    winchbook::cli::Surroundings surroundings{
-        files,
-        winchbook::cli::data_folder(std::getenv("WINCHBOOK_DATA")),  // NOLINT
-        winchbook::cli::version(),
-        today(),
-        std::cout,
-        std::cerr,
-        terminal(),
-        draw_salt,
-        {}};
+    winchbook::library::Library library(
+        {files, winchbook::cli::data_folder(std::getenv("WINCHBOOK_DATA")),
+         winchbook::cli::version(), today, draw_salt, winchbook::cli::picture_program()});
+    winchbook::cli::Surroundings surroundings{library, std::cout, std::cerr, terminal()};
     const int exit = winchbook::cli::run(argc, argv, surroundings);
     if (std::cout.flush()) return exit;
     std::cerr << "error: cannot write what was asked for: the output is full or closed\n"

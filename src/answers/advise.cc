@@ -172,13 +172,13 @@ base::Result<std::vector<Matter>> parse_ranking(std::string_view text) {
       word.pop_back();
     const auto matter = record::value_of<Matter>(word);
     if (!matter) {
-      return base::error(fmt::format("--rank: \"{}\" is none of the six matters", word),
-                         "write them with commas, the most important first: " + known,
-                         "command-rank");
+      return base::of_command(base::error(
+          fmt::format("--rank: \"{}\" is none of the six matters", word),
+          "write them with commas, the most important first: " + known, "command-rank"));
     }
     if (std::find(ranking.begin(), ranking.end(), *matter) != ranking.end()) {
-      return base::error(fmt::format("--rank: \"{}\" stands twice", word), "leave one out",
-                         "command-rank");
+      return base::of_command(base::error(fmt::format("--rank: \"{}\" stands twice", word),
+                                          "leave one out", "command-rank"));
     }
     ranking.push_back(*matter);
     text.remove_prefix(std::min(comma + 1, text.size()));

@@ -51,19 +51,20 @@ base::Diagnostics take_friction(DragAnswer& answer) {
     return {};
   }
   if (request.material.empty()) {
-    return {base::error("the friction is missing",
-                        "give --friction 0.2 or --friction 0.15..0.25, or --material leather",
-                        "command-friction")};
+    return {base::of_command(
+        base::error("the friction is missing",
+                    "give --friction 0.2 or --friction 0.15..0.25, or --material leather",
+                    "command-friction"))};
   }
   const knowledge::Friction* row = find_friction(answer.knowledge, request.material);
   const auto friction = row == nullptr ? std::nullopt : friction_of(*row, request.greased);
   if (!friction) {
-    return {base::error(
+    return {base::of_command(base::error(
         row == nullptr
             ? fmt::format("there is no material \"{}\" in the friction table", request.material)
             : fmt::format("the table has no such friction of \"{}\"", row->material),
         fmt::format("it knows {}; or give --friction", materials(answer.knowledge)),
-        "command-friction")};
+        "command-friction"))};
   }
   request.drag.friction = *friction;
   answer.friction_source = fmt::format("{}, {}: {}", row->material,
@@ -169,7 +170,8 @@ base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest re
   }
   if (auto faults = take_friction(answer); !faults.empty()) return faults;
   if (const std::string fault = fault_of(answer.request.drag); !fault.empty()) {
-    return base::error(fault, "look at the figures given: winchbook drag --help", "command-figure");
+    return base::of_command(
+        base::error(fault, "look at the figures given: winchbook drag --help", "command-figure"));
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
   warn(answer);

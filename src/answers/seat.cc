@@ -49,8 +49,8 @@ std::vector<StockWasher> of_material(const std::vector<StockWasher>& stock,
 
 base::Result<SeatAnswer> find_seat(const library::World& world, SeatRequest request) {
   if (const std::string fault = fault_of(request.seat); !fault.empty()) {
-    return base::error(fault, "measure again, and give each figure its own option",
-                       "command-measure");
+    return base::of_command(base::error(fault, "measure again, and give each figure its own option",
+                                        "command-measure"));
   }
   auto knowledge = knowledge::load_drag(world.files, world.data);
   if (!knowledge) return knowledge.faults();

@@ -174,15 +174,15 @@ base::Result<Valued> value(const library::World& world, const ValueRequest& requ
   const ValueTerms& terms = request.terms;
   const knowledge::Purpose* purpose = find_purpose(*prices, terms.purpose);
   if (purpose == nullptr) {
-    return base::error(fmt::format("there is no purpose \"{}\"", terms.purpose),
-                       "ask for " + purposes(*prices), "command-purpose");
+    return base::of_command(base::error(fmt::format("there is no purpose \"{}\"", terms.purpose),
+                                        "ask for " + purposes(*prices), "command-purpose"));
   }
   const base::Day as_of = terms.as_of.value_or(request.today);
   if (as_of > request.today) {
-    return base::error(
-        fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
-        "no sale is known of it; ask for a day up to " + base::iso_text(request.today),
-        "command-as-of");
+    return base::of_command(
+        base::error(fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
+                    "no sale is known of it; ask for a day up to " + base::iso_text(request.today),
+                    "command-as-of"));
   }
   const auto read = sales_for(world, request, record, prices->rules.most);
   if (!read) return read.faults();

@@ -67,7 +67,8 @@ std::map<std::string, base::Location> faces_of(const xml::Document& style) {
 Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
   for (base::Diagnostic& fault : faults) {
     if (fault.rule != "template-paper" || !fault.hint.starts_with("the papers are ")) continue;
-    fault = base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper");
+    fault = base::of_command(
+        base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper"));
   }
   return faults;
 }
@@ -79,10 +80,10 @@ Result<Design> read_design(const library::World& world, const DesignRequest& req
                             ? world.data / "report-templates" / (request.document + ".xml")
                             : request.file;
   if (request.file.empty() && !world.files.exists(file)) {
-    return base::error(
+    return base::of_command(base::error(
         "there is no document \"" + request.document + "\"",
         "the documents are " + documents_of(world) + "; or name a template with --template",
-        "command-document");
+        "command-document"));
   }
   const auto schema = library::read_schema(world, "template-1.xsd");
   if (!schema) return schema.faults();

@@ -75,9 +75,9 @@ base::Diagnostics keep_edition(const library::World& world, const fs::path& fold
   std::error_code code;
   fs::create_directories(folder / fs::path(edition.file).parent_path(), code);
   if (code) {
-    return {base::error_at({(folder / edition.file).string(), 0, 0},
-                           "cannot make the folder: " + code.message(),
-                           "make it by hand, or give yourself the right to", "file-write")};
+    return {base::of_machine(base::error_at(
+        {(folder / edition.file).string(), 0, 0}, "cannot make the folder: " + code.message(),
+        "make it by hand, or give yourself the right to", "file-write"))};
   }
   base::Diagnostics faults = world.files.write_aside(folder / edition.file, pdf);
   if (base::has_error(faults)) return faults;

@@ -179,20 +179,23 @@ Diagnostics faults_of_output(const library::World& world, const fs::path& output
   const base::Location where{output.string(), 0, 0};
   const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
   if (!world.files.is_folder(folder)) {
-    return {base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
-                           "make the folder, or name another; nothing was changed", "file-write")};
+    return {base::of_machine(
+        base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
+                       "make the folder, or name another; nothing was changed", "file-write"))};
   }
   const fs::path kept = world.files.resolved(loaded.folder / "issued");
   if (world.files.resolved(output).parent_path() == kept) {
-    return {base::error_at(where, "editions kept in issued/ are never written over",
-                           "name a file outside issued/", "file-output")};
+    return {
+        base::of_machine(base::error_at(where, "editions kept in issued/ are never written over",
+                                        "name a file outside issued/", "file-output"))};
   }
   if (!world.files.exists(output) || world.files.is_folder(output)) return {};
   constexpr std::uintmax_t kMostOutputBytes = std::uintmax_t{1} << 31U;
   const auto old = world.files.read(output, kMostOutputBytes);
   if (old && old->starts_with("%PDF-")) return {};
-  return {base::error_at(where, "the file is there already and is not a PDF",
-                         "name another file; this one was left as it is", "file-output")};
+  return {base::of_machine(base::error_at(where, "the file is there already and is not a PDF",
+                                          "name another file; this one was left as it is",
+                                          "file-output"))};
 }
 
 /// What goes where once everything is drawn.
@@ -319,8 +322,9 @@ Diagnostics keep_only(const IssueRequest& request, report::Template& chapters) {
     std::erase_if(chapters.sections, [&](const auto& one) { return one.id != part.second; });
     if (!chapters.sections.empty()) return {};
   }
-  return {base::error("only the labels are printed in parts, not the " + request.document,
-                      "leave --only out, or ask for --document labels", "command-only")};
+  return {base::of_command(
+      base::error("only the labels are printed in parts, not the " + request.document,
+                  "leave --only out, or ask for --document labels", "command-only"))};
 }
 
 /// At ease; dense where the template wants each chapter on one page and one of them takes more.

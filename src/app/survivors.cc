@@ -371,10 +371,10 @@ base::Result<NameWords> read_name_words(const library::World& world) {
     if (said.empty()) continue;
     const std::string kind = said.front();
     if (kind != "never" && kind != "ordinary") {
-      return base::error_at(
+      return base::of_machine(base::error_at(
           {file, number, 1},
           fmt::format("the line begins with \"{}\", expected never or ordinary", kind),
-          "begin the line with one of the two", "file-names");
+          "begin the line with one of the two", "file-names"));
     }
     auto& list = kind == "never" ? words.never : words.ordinary;
     list.insert(list.end(), std::make_move_iterator(said.begin() + 1),

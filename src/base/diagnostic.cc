@@ -27,17 +27,28 @@ bool has_error(const Diagnostics& diagnostics) {
                      [](const Diagnostic& one) { return one.severity == Severity::error; });
 }
 
+Diagnostic of_command(Diagnostic diagnostic) {
+  diagnostic.of = FaultOf::command;
+  return diagnostic;
+}
+
+Diagnostic of_machine(Diagnostic diagnostic) {
+  diagnostic.of = FaultOf::machine;
+  return diagnostic;
+}
+
 Diagnostic error(std::string message, std::string hint, std::string rule) {
   return error_at({}, std::move(message), std::move(hint), std::move(rule));
 }
 
 Diagnostic error_at(Location where, std::string message, std::string hint, std::string rule) {
-  return {Severity::error, std::move(where), std::move(message), std::move(hint), std::move(rule)};
+  return {Severity::error, std::move(where), std::move(message),
+          std::move(hint), std::move(rule),  FaultOf::record};
 }
 
 Diagnostic warning_at(Location where, std::string message, std::string hint, std::string rule) {
-  return {Severity::warning, std::move(where), std::move(message), std::move(hint),
-          std::move(rule)};
+  return {Severity::warning, std::move(where), std::move(message),
+          std::move(hint),   std::move(rule),  FaultOf::record};
 }
 
 }  // namespace winchbook::base

@@ -17,6 +17,13 @@ struct Location {
 
 enum class Severity { error, warning };
 
+/// Whose fault it is; the exit code follows from it.
+enum class FaultOf {
+  record,   ///< what stands in a file of the bench's
+  command,  ///< what was asked, and how
+  machine,  ///< files and the machine
+};
+
 /// One thing wrong in the user's files or machine, as data.
 /// `message` is lower case without a full stop and says what was found and what was expected;
 /// `hint` says the cure; `rule` is the stable name printed in brackets ("date-order").
@@ -26,6 +33,7 @@ struct Diagnostic {
   std::string message;
   std::string hint;
   std::string rule;
+  FaultOf of = FaultOf::record;
 
   friend bool operator==(const Diagnostic&, const Diagnostic&) = default;
 };
@@ -40,6 +48,10 @@ using Diagnostics = std::vector<Diagnostic>;
 
 /// An error without a place in a file.
 [[nodiscard]] Diagnostic error(std::string message, std::string hint = {}, std::string rule = {});
+
+/// The same fault, as one of what was asked, or of files and the machine.
+[[nodiscard]] Diagnostic of_command(Diagnostic diagnostic);
+[[nodiscard]] Diagnostic of_machine(Diagnostic diagnostic);
 
 /// An error at a place.
 [[nodiscard]] Diagnostic error_at(Location where, std::string message, std::string hint = {},

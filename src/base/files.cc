@@ -48,14 +48,14 @@ std::string reason() {
 }
 
 Diagnostic cannot_read(const fs::path& path, const std::string& why) {
-  return error_at({path.string(), 0, 0}, "cannot read: " + why,
-                  "check the name and that you may read it", "file-read");
+  return of_machine(error_at({path.string(), 0, 0}, "cannot read: " + why,
+                             "check the name and that you may read it", "file-read"));
 }
 
 Diagnostic cannot_write(const fs::path& path, const std::string& why) {
-  return error_at({path.string(), 0, 0}, "cannot write: " + why,
-                  "choose a folder you may write to, with room left; nothing was changed",
-                  "file-write");
+  return of_machine(error_at(
+      {path.string(), 0, 0}, "cannot write: " + why,
+      "choose a folder you may write to, with room left; nothing was changed", "file-write"));
 }
 
 /// A lock of flock(2); closing the file gives it back.
@@ -216,10 +216,10 @@ Result<std::unique_ptr<HeldLock>> RealFiles::lock(const fs::path& path, std::str
       const ssize_t length = ::pread(file.number(), held.data(), held.size(), 0);
       held.resize(length > 0 ? static_cast<std::size_t>(length) : 0);
       held.resize(std::min(held.find('\n'), held.size()));
-      return error_at({path.parent_path().string(), 0, 0},
-                      "somebody else is writing here: " + (held.empty() ? "not told who" : held),
-                      "wait until that is done, then try again; nothing was changed",
-                      "file-locked");
+      return of_machine(
+          error_at({path.parent_path().string(), 0, 0},
+                   "somebody else is writing here: " + (held.empty() ? "not told who" : held),
+                   "wait until that is done, then try again; nothing was changed", "file-locked"));
     }
     std::this_thread::sleep_for(kPause);
   }

@@ -3,11 +3,12 @@
 #include <string>
 #include <vector>
 
-#include "daybook/edit_draft.h"
+#include "daybook/draft.h"
+#include "forms/form.h"
 
 namespace winchbook::daybook {
 
-/// What an answer rests on.
+/// What an answer rests on, as it was typed.
 struct Evidence {
   std::string because;               ///< in a sentence
   std::vector<std::string> marks;    ///< as they were named
@@ -19,8 +20,10 @@ struct Evidence {
   }
 };
 
-/// Adds it to an answer, each mark, photograph and person by reference; all faults together.
-[[nodiscard]] base::Diagnostics add_evidence(Draft& draft, pugi::xml_node answer,
-                                             const Evidence& evidence);
+/// --because, --mark, --photo and --told-by.
+[[nodiscard]] forms::Form evidence_form(Evidence& evidence);
+
+/// The same by reference; all faults together.
+[[nodiscard]] base::Result<record::Evidence> evidence_of(const Draft& draft, const Evidence& typed);
 
 }  // namespace winchbook::daybook

@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "base/result.h"
-#include "daybook/edit_draft.h"
+#include "daybook/draft.h"
 
 namespace winchbook::daybook {
 

@@ -10,14 +10,6 @@
 namespace winchbook::daybook {
 namespace {
 
-pugi::xml_node child_that_points_at(pugi::xml_node parent, const char* name, const char* pointer,
-                                    const std::string& id) {
-  for (const pugi::xml_node child : parent.children(name)) {
-    if (id == child.child(pointer).attribute("ref").value()) return child;
-  }
-  return {};
-}
-
 /// The surface as found; when it was cleaned, what was untouched counts as cleaned.
 std::vector<record::SurfaceShare> surface_of(const record::PieceState& found, bool cleaned) {
   using record::SurfaceState;
@@ -35,103 +27,82 @@ std::vector<record::SurfaceShare> surface_of(const record::PieceState& found, bo
   return surface;
 }
 
-std::string trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  return std::string(text.substr(first, text.find_last_not_of(' ') - first + 1));
-}
-
 }  // namespace
 
-base::Result<OpenVisit> open_visit(const Draft& draft, base::Day on) {
-  const record::Visit* visit = record::last_visit(draft.record());
-  if (visit == nullptr) {
+base::Result<record::Visit*> open_visit(Draft& draft, base::Day on) {
+  if (draft.record().visits.empty()) {
     return base::error("the reel was not taken in yet",
                        "begin with winchbook intake, or add a <visit> to the record", "visit");
   }
-  const base::Location where = draft.loaded().where(visit->id.text);
-  if (visit->hand_back) {
+  record::Visit& visit = draft.record().visits.back();
+  const base::Location where = draft.loaded().where(visit.id.text);
+  if (visit.hand_back) {
     return base::error_at(where,
-                          fmt::format("the reel was handed back {}", visit->hand_back->on.text()),
+                          fmt::format("the reel was handed back {}", visit.hand_back->on.text()),
                           "a new visit is begun with winchbook intake --again", "visit");
   }
-  const auto first = visit->taken_in.earliest();
+  const auto first = visit.taken_in.earliest();
   if (first && on < *first) {
-    return base::error_at(where,
-                          fmt::format("{} is before the reel was taken in {}", base::iso_text(on),
-                                      visit->taken_in.text()),
-                          "correct the day given with --on", "command-day");
+    return base::of_command(base::error_at(where,
+                                           fmt::format("{} is before the reel was taken in {}",
+                                                       base::iso_text(on), visit.taken_in.text()),
+                                           "correct the day given with --on", "command-day"));
   }
-  return OpenVisit{visit, draft.visit()};
+  return &visit;
 }
 
-pugi::xml_node finding_of(Draft& draft, pugi::xml_node visit, const record::PieceId& piece) {
-  const pugi::xml_node findings = draft.need(visit, "findings");
-  if (auto there = child_that_points_at(findings, "piece-finding", "piece", piece.text)) {
-    return there;
-  }
-  const pugi::xml_node added = draft.add(findings, "piece-finding");
-  draft.add_ref(added, "piece", piece.text);
-  return added;
+record::PieceFinding& finding_of(record::Visit& visit, const record::PieceId& piece) {
+  auto& all = visit.findings.pieces;
+  const auto there =
+      std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.piece == piece; });
+  if (there != all.end()) return *there;
+  return all.emplace_back(record::PieceFinding{piece, {}, {}});
 }
 
-pugi::xml_node tray_line_of(Draft& draft, pugi::xml_node visit, const record::PieceId& piece) {
-  const pugi::xml_node tray = draft.need(visit, "tray");
-  if (auto there = child_that_points_at(tray, "line", "piece", piece.text)) return there;
-  const pugi::xml_node added = draft.add(tray, "line");
-  draft.add_ref(added, "piece", piece.text);
-  return added;
+record::TrayLine& tray_line_of(record::Visit& visit, const record::PieceId& piece) {
+  const auto there = std::find_if(visit.tray.begin(), visit.tray.end(),
+                                  [&](const auto& one) { return one.piece == piece; });
+  if (there != visit.tray.end()) return *there;
+  record::TrayLine line;
+  line.piece = piece;
+  return visit.tray.emplace_back(line);
 }
 
-void add_to_tray(Draft& draft, pugi::xml_node line, const char* name, int count) {
-  draft.set(line, name, std::to_string(line.child(name).text().as_int() + count));
+record::Caution caution_of(const Draft& draft, const forms::Labelled& typed, const char* label) {
+  return {typed.label.empty() ? label : typed.label, draft.words(typed.words)};
 }
 
-void add_caution(Draft& draft, pugi::xml_node parent, const std::string& text, const char* label) {
-  if (text.empty()) return;
-  const pugi::xml_node caution = draft.add(parent, "caution");
-  const std::size_t colon = text.find(':');
-  const bool labelled = colon != std::string::npos && colon <= 24;
-  draft.add(caution, "label", labelled ? trimmed(text.substr(0, colon)) : label);
-  draft.add_words(caution, "words", labelled ? trimmed(text.substr(colon + 1)) : text);
+record::WayBack way_back_of(const Draft& draft, const forms::Degree& typed) {
+  return {typed.degree, draft.words(typed.words)};
 }
 
-void add_way_back(Draft& draft, pugi::xml_node parent, const std::string& text) {
-  if (text.empty()) return;
-  const pugi::xml_node way_back = draft.add(parent, "way-back");
-  const std::size_t colon = text.find(':');
-  draft.add(way_back, "degree", trimmed(text.substr(0, colon)));
-  draft.add_words(way_back, "words",
-                  colon == std::string::npos ? text : trimmed(text.substr(colon + 1)));
+record::PieceState state_left(const record::PieceState& found, bool cleaned) {
+  record::PieceState left;
+  left.presence = found.presence;
+  left.surface = surface_of(found, cleaned);
+  left.corroded = found.corroded;
+  left.appearance_defects = found.appearance_defects;
+  return left;
 }
 
-void add_state(Draft& draft, pugi::xml_node finding, const record::PieceState& found,
-               bool cleaned) {
-  const pugi::xml_node left = draft.add(finding, "left");
-  draft.add(left, "presence", record::word_of(found.presence));
-  for (const record::SurfaceShare& share : surface_of(found, cleaned)) {
-    const pugi::xml_node surface = draft.add(left, "surface");
-    draft.add(surface, "state", record::word_of(share.state));
-    draft.add(surface, "share", share.share.value.text());
-  }
-  if (found.corroded) draft.add(left, "corroded", found.corroded->value.text());
-  if (found.appearance_defects) {
-    draft.add(left, "appearance-defects", found.appearance_defects->value.text());
-  }
-}
-
-base::Diagnostics add_photos(Draft& draft, pugi::xml_node parent,
-                             const std::vector<std::string>& photos, const char* name) {
+base::Result<std::vector<record::PhotoId>> photos_of(const record::Record& record,
+                                                     const std::vector<std::string>& said) {
+  std::vector<record::PhotoId> photos;
   base::Diagnostics faults;
-  for (const std::string& said : photos) {
-    const auto photo = record::find_photo(draft.record(), said);
-    if (!photo) {
+  for (const std::string& one : said) {
+    const auto photo = record::find_photo(record, one);
+    if (photo) {
+      photos.push_back(photo.value()->id);
+    } else {
       faults.insert(faults.end(), photo.faults().begin(), photo.faults().end());
-      continue;
     }
-    draft.add_ref(parent, name, photo.value()->id.text);
   }
-  return faults;
+  if (!faults.empty()) return faults;
+  return photos;
+}
+
+base::EdtfDate date_of(base::Day day) {
+  return base::EdtfDate::parse(base::iso_text(day)).value();
 }
 
 }  // namespace winchbook::daybook

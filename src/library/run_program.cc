@@ -56,10 +56,10 @@ bool connect(Ends& ends) {
 }
 
 base::Diagnostic cannot_run(const std::filesystem::path& program, int why) {
-  return base::error_at({program.string(), 0, 0},
-                        std::string("cannot be run: ") + std::strerror(why),  // NOLINT
-                        "it belongs beside winchbook; build or install it again",
-                        "file-picture-program");
+  return base::of_machine(base::error_at(
+      {program.string(), 0, 0},
+      std::string("cannot be run: ") + std::strerror(why),  // NOLINT
+      "it belongs beside winchbook; build or install it again", "file-picture-program"));
 }
 
 base::Result<pid_t> start(const std::filesystem::path& program, const std::array<int, 3>& streams) {

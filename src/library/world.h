@@ -1,9 +1,11 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <string_view>
 
+#include "base/edtf_date.h"
 #include "base/files.h"
 #include "base/result.h"
 #include "words/catalogue.h"
@@ -15,8 +17,11 @@ namespace winchbook::library {
 /// Everything outside a record that the jobs touch.
 struct World {
   base::Files& files;
-  std::filesystem::path data;  ///< holds schemas/, report-templates/ and shared/
-  std::string version;         ///< of this program
+  std::filesystem::path data;                   ///< holds schemas/, report-templates/ and shared/
+  std::string version;                          ///< of this program
+  std::function<base::Day()> today = {};        ///< asks this machine's clock
+  std::function<std::string()> draw_salt = {};  ///< 32 hexadecimal digits from a source of chance
+  std::filesystem::path picture_program = {};   ///< that makes photographs ready for printing
 };
 
 /// Reads and parses one of the program's own XML files, below `World::data` or elsewhere.

@@ -80,10 +80,10 @@ Diagnostic nothing_called(std::string_view kind, std::string_view said,
   for (std::size_t i = 0; i < std::min(all.size(), kMostListed); ++i)
     known += (known.empty() ? "" : ", ") + all[i].id;
   if (all.size() > kMostListed) known += fmt::format(" and {} more", all.size() - kMostListed);
-  return base::error(
+  return base::of_command(base::error(
       fmt::format("there is no {} called \"{}\"", kind, said),
       known.empty() ? fmt::format("the record has no {} yet", kind) : "there are " + known,
-      "command-name");
+      "command-name"));
 }
 
 Diagnostic several_called(std::string_view kind, std::string_view said,
@@ -91,8 +91,9 @@ Diagnostic several_called(std::string_view kind, std::string_view said,
   std::string list;
   for (const Candidate* one : found)
     list += fmt::format("{}{} ({})", list.empty() ? "" : ", ", one->id, one->names.front());
-  return base::error(fmt::format("\"{}\" may be any of {} {}s", said, found.size(), kind),
-                     "say which: " + list, "command-name");
+  return base::of_command(
+      base::error(fmt::format("\"{}\" may be any of {} {}s", said, found.size(), kind),
+                  "say which: " + list, "command-name"));
 }
 
 /// The so-many-th of like things, counted through everything that matches.
@@ -245,10 +246,10 @@ Result<std::vector<CountedPiece>> find_counted(const Record& record,
       const auto number =
           as_number(first == std::string::npos ? "" : std::string_view(one).substr(first));
       if (!number) {
-        faults.push_back(base::error(
+        faults.push_back(base::of_command(base::error(
             fmt::format("\"{}\" does not say how many, expected a number behind the colon", one),
             fmt::format("say \"{}: 2\", or leave the colon out for all of it", name),
-            "command-count"));
+            "command-count")));
         continue;
       }
       count = *number;

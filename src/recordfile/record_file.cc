@@ -109,9 +109,9 @@ base::Result<std::string> LoadedRecord::id_for(const record::Record& now, const 
                                                std::string_view wish) const {
   if (given.empty()) return record::free_id(now, wish);
   if (!record::has_id(now, given)) return given;
-  return base::error_at(where(given),
-                        fmt::format("something is called \"{}\" in the record already", given),
-                        "give another --id, or leave it out", "command-id");
+  return base::of_command(base::error_at(
+      where(given), fmt::format("something is called \"{}\" in the record already", given),
+      "give another --id, or leave it out", "command-id"));
 }
 
 std::filesystem::path record_path(const base::Files& files, const std::filesystem::path& path) {
@@ -159,7 +159,7 @@ base::Result<LoadedRecord> read_bytes(std::string file, std::string bytes,
 }
 
 base::Result<LoadedRecord> read(const base::Files& files, const std::filesystem::path& path,
-                                const std::filesystem::path& schemas) {
+                                const xml::Schema& schema) {
   const std::filesystem::path file = record_path(files, path);
   constexpr std::uintmax_t kMostBytes = xml::Limits{}.bytes;
   if (const auto size = files.size(file); size && *size > kMostBytes && !files.is_folder(file)) {
@@ -171,11 +171,16 @@ base::Result<LoadedRecord> read(const base::Files& files, const std::filesystem:
   }
   auto bytes = files.read(file, kMostBytes);
   if (!bytes) return bytes.faults();
-  const auto schema = load_schema(files, schemas);
-  if (!schema) return schema.faults();
-  auto loaded = read_bytes(file.string(), std::move(bytes).value(), *schema);
+  auto loaded = read_bytes(file.string(), std::move(bytes).value(), schema);
   if (loaded) loaded.value().folder = file.parent_path().empty() ? "." : file.parent_path();
   return loaded;
+}
+
+base::Result<LoadedRecord> read(const base::Files& files, const std::filesystem::path& path,
+                                const std::filesystem::path& schemas) {
+  const auto schema = load_schema(files, schemas);
+  if (!schema) return schema.faults();
+  return read(files, path, *schema);
 }
 
 }  // namespace winchbook::recordfile

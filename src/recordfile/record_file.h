@@ -38,9 +38,12 @@ struct LoadedRecord {
                                                 const std::filesystem::path& path);
 
 /// Reads the record at `path` (a reel's folder or its record.xml): the bytes, the schema section by
-/// section, dates, references, and the rules of rules.h. `schemas` is the folder that holds
-/// record-1.xsd. Errors hold everything found that can be found in one go; warnings come with the
-/// record.
+/// section, dates, references, and the rules of rules.h. Errors hold everything found that can be
+/// found in one go; warnings come with the record.
+[[nodiscard]] base::Result<LoadedRecord> read(const base::Files& files,
+                                              const std::filesystem::path& path,
+                                              const xml::Schema& schema);
+/// The same by the record-1.xsd of the folder `schemas`.
 [[nodiscard]] base::Result<LoadedRecord> read(const base::Files& files,
                                               const std::filesystem::path& path,
                                               const std::filesystem::path& schemas);

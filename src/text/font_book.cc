@@ -128,14 +128,16 @@ base::Result<std::vector<FaceEntry>> read_fonts_list(std::string_view bytes,
     const base::Location where{std::string(file), line_number, 0};
     if (fields.size() < 3 ||
         std::any_of(fields.begin(), fields.end(), [](const auto& f) { return f.empty(); })) {
-      faults.push_back(base::error_at(where, fmt::format("\"{}\" is not a face", line),
-                                      "write: name | Debian package | file", "fonts-list"));
+      faults.push_back(
+          base::of_machine(base::error_at(where, fmt::format("\"{}\" is not a face", line),
+                                          "write: name | Debian package | file", "fonts-list")));
       continue;
     }
     const auto same_name = [&](const FaceEntry& entry) { return entry.name == fields[0]; };
     if (std::any_of(entries.begin(), entries.end(), same_name)) {
-      faults.push_back(base::error_at(where, fmt::format("face \"{}\" is listed twice", fields[0]),
-                                      "take one of the two lines out", "fonts-list"));
+      faults.push_back(base::of_machine(
+          base::error_at(where, fmt::format("face \"{}\" is listed twice", fields[0]),
+                         "take one of the two lines out", "fonts-list")));
       continue;
     }
     entries.push_back(
@@ -193,18 +195,18 @@ const FontBook::OpenFace* FontBook::opened(FaceId id) const {
     if (slot->blob) break;
   }
   if (!slot->blob) {
-    faults_.push_back(base::error(
+    faults_.push_back(base::of_machine(base::error(
         fmt::format("font \"{}\" is not there: no file {}", entry.name, entry.files.front()),
         fmt::format("install the package {}, or give another file for it in the fonts list",
                     entry.package),
-        "font-missing"));
+        "font-missing")));
     return nullptr;
   }
   slot->face.reset(hb_face_create(slot->blob.get(), 0));
   if (!has_table(slot->face.get(), HB_TAG('g', 'l', 'y', 'f'))) {
-    faults_.push_back(base::error(
+    faults_.push_back(base::of_machine(base::error(
         fmt::format("font \"{}\" has no TrueType outlines, expected a .ttf file", entry.name),
-        "name another file for it in the fonts list", "font-kind"));
+        "name another file for it in the fonts list", "font-kind")));
     return nullptr;
   }
   slot->font.reset(hb_font_create(slot->face.get()));
@@ -286,11 +288,11 @@ base::Result<Subset> FontBook::subset(FaceId id, std::span<const std::uint32_t> 
   if (face == nullptr) return faults_;
   std::optional<Subset> made = cut(face->face.get(), glyphs);
   if (!made) {
-    return base::error(
+    return base::of_machine(base::error(
         fmt::format("font \"{}\" cannot be cut down to the characters used", entries_[id].name),
         fmt::format("install the package {} again, or name another face in the template",
                     entries_[id].package),
-        "font-subset");
+        "font-subset"));
   }
   return std::move(*made);
 }

@@ -31,23 +31,22 @@ MAY_INCLUDE = {
     "layout": {"document", "text"},
     "pdf": {"layout", "text"},
     "library": {"xml", "record", "recordfile", "knowledge", "words", "text"},
+    "forms": {"library"},
     "answers": {
-        "library", "record", "recordfile", "knowledge", "assess", "assess/*", "report", "document",
-        "words", "tabular", "photo", "seal",
+        "forms", "library", "record", "recordfile", "knowledge", "assess", "assess/*", "report",
+        "document", "words", "tabular", "photo", "seal",
     },
     "daybook": {
-        "library", "xml", "record", "recordfile", "knowledge", "assess", "assess/*", "words", "photo",
-        "seal",
+        "forms", "library", "xml", "record", "recordfile", "knowledge", "assess", "assess/*", "words",
+        "photo", "seal",
     },
     "app": {
-        "answers", "library", "xml", "record", "recordfile", "knowledge", "assess", "assess/*", "report",
-        "document", "layout", "text", "pdf", "words", "photo", "seal", "archive",
+        "forms", "answers", "library", "xml", "record", "recordfile", "knowledge", "assess", "assess/*",
+        "report", "document", "layout", "text", "pdf", "words", "photo", "seal", "archive",
     },
-    "cli": {
-        "answers", "daybook", "app", "library", "record", "recordfile", "knowledge", "assess",
-        "assess/*", "document", "words", "xml",
-    },
-    "": {"cli", "app"},
+    "catalogue": {"forms", "answers", "daybook", "app", "assess/*", "record"},
+    "cli": {"catalogue", "forms", "library", "xml"},
+    "": {"cli", "library"},
 }
 
 # a library's headers: the only rooms that may include them
@@ -61,7 +60,7 @@ LIBRARY_ROOMS = {
         {"words"},
     r"unicode/": {"text", "words"},
     r"libxml/": {"xml"},
-    r"pugixml": {"xml"},
+    r"pugixml": {"xml", "recordfile"},
     r"jpeglib|jerror|turbojpeg|jmorecfg": {"photo", "picture"},
     r"png\.h|libheif/|webp/|tiff|lcms2|stb_|seccomp": {"picture"},
     r"qpdf/": {"archive"},
@@ -69,7 +68,7 @@ LIBRARY_ROOMS = {
     r"qrencode": {"seal", "layout"},
     r"libdeflate": {"pdf"},
     r"date/": {"base"},
-    r"nlohmann/": {"answers", "cli"},
+    r"nlohmann/": {"answers"},
 }
 
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.MULTILINE)

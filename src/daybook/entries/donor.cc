@@ -22,10 +22,10 @@ Change donor(DonorRequest request) {
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
     for (const record::Donor& one : draft.record().donors) {
       if (one.name != request.name) continue;
-      return base::error_at(
+      return base::of_command(base::error_at(
           draft.loaded().where(one.id.text),
           fmt::format("\"{}\" is in the record already, as \"{}\"", request.name, one.id.text),
-          "name what tells the two apart", "command-name");
+          "name what tells the two apart", "command-name"));
     }
     const auto id = add_donor(draft, request);
     if (!id) return id.faults();

@@ -25,8 +25,9 @@ Change value_purpose(ValuePurposeRequest request) {
 Change enter_sale(SaleRequest request) {
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
     if (!draft.record().value) {
-      return base::error("the record does not say what the value is for",
-                         "say it first with winchbook sales for", "command-value");
+      return base::of_command(base::error("the record does not say what the value is for",
+                                          "say it first with winchbook sales for",
+                                          "command-value"));
     }
     const auto id =
         draft.id_for(request.id, fmt::format("sa-{}", draft.record().value->sales.size() + 1));

@@ -76,8 +76,9 @@ Change set_place_grade(PlaceGradeRequest request) {
                              : request.filled == "not examined" ? "not-examined"
                                                                 : request.filled;
     if (!record::value_of<record::Filled>(word)) {
-      return base::error(fmt::format("\"{}\" says nothing of a place", request.filled),
-                         "say filled, in part, empty or not examined", "command-grade");
+      return base::of_command(
+          base::error(fmt::format("\"{}\" says nothing of a place", request.filled),
+                      "say filled, in part, empty or not examined", "command-grade"));
     }
     const pugi::xml_node findings = draft.need(open->element, "findings");
     pugi::xml_node finding;

@@ -130,11 +130,11 @@ base::Result<Grading> read_phrases(const std::vector<std::string>& texts) {
       const std::string phrase = trimmed(rest.substr(0, comma));
       rest.remove_prefix(std::min(comma + 1, rest.size()));
       if (phrase.empty() || read_phrase(phrase, grading)) continue;
-      faults.push_back(base::error(
+      faults.push_back(base::of_command(base::error(
           fmt::format("\"{}\" says nothing of a part", phrase),
           "say such as \"born here, the maker's, right pattern, certain\" or \"untouched 85, worn "
           "through 15\"",
-          "command-grade"));
+          "command-grade")));
     }
   }
   if (!faults.empty()) return faults;
@@ -228,8 +228,9 @@ Change set_grade(GradeRequest request) {
     if (!pieces) return pieces.faults();
     if (request.rest) pieces = parts_not_yet_graded(draft, *open->visit, request.left);
     if (pieces->empty()) {
-      return base::error(request.rest ? "every part is graded already" : "no part is named",
-                         "name the parts to grade", "command-parts");
+      return base::of_command(
+          base::error(request.rest ? "every part is graded already" : "no part is named",
+                      "name the parts to grade", "command-parts"));
     }
     for (const record::Piece* piece : *pieces) {
       auto faults = set_answers(draft, draft.by_id(piece->id.text), *grading, request);

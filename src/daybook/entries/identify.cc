@@ -34,9 +34,9 @@ Diagnostics set_hand(Draft& draft, pugi::xml_node reel, const IdentifyRequest& r
   if (request.hand.empty()) return {};
   const auto hands = hands_of(request.hand);
   if (hands.empty()) {
-    return {base::error(fmt::format("\"{}\" does not say three hands", request.hand),
-                        "say \"right\", or as made, found and left: \"right, left, right\"",
-                        "command-hand")};
+    return {base::of_command(base::error(
+        fmt::format("\"{}\" does not say three hands", request.hand),
+        "say \"right\", or as made, found and left: \"right, left, right\"", "command-hand"))};
   }
   constexpr std::array kMoments{"made", "found", "left"};
   const pugi::xml_node hand = draft.need(reel, "hand");
@@ -99,8 +99,9 @@ Change identify(IdentifyRequest request) {
       if (!photo) return photo.faults();
       const std::string there = reel.child("cover").attribute("ref").value();
       if (!there.empty() && there != photo.value()->id.text) {
-        return base::error(fmt::format("the cover is \"{}\" in the record already", there),
-                           "change it in the record by hand", "command-name");
+        return base::of_command(
+            base::error(fmt::format("the cover is \"{}\" in the record already", there),
+                        "change it in the record by hand", "command-name"));
       }
       if (there.empty()) draft.add_ref(reel, "cover", photo.value()->id.text);
     }

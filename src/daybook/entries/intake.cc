@@ -247,8 +247,9 @@ Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
   } else {
     const knowledge::PartsList* list = knowledge::parts_list(sources.knowledge, request.kind);
     if (list == nullptr) {
-      return base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
-                         "see shared/parts/ for the kinds", "command-kind");
+      return base::of_command(
+          base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
+                      "see shared/parts/ for the kinds", "command-kind"));
     }
     add_places(draft, *list, request);
   }
@@ -268,9 +269,9 @@ Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
 Result<Edited> intake(const library::World& world, const IntakeRequest& request) {
   const fs::path file = request.folder / "record.xml";
   const auto already = [&] {
-    return base::error_at({file.string(), 0, 0}, "there is a record already",
-                          "name another folder; a further visit is begun with --again",
-                          "command-folder");
+    return base::of_command(base::error_at(
+        {file.string(), 0, 0}, "there is a record already",
+        "name another folder; a further visit is begun with --again", "command-folder"));
   };
   if (world.files.exists(file)) return already();
   const auto sources = read_sources(world, request);

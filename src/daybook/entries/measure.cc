@@ -36,10 +36,11 @@ base::Diagnostics add_washer(Draft& draft, pugi::xml_node drag, const std::strin
   const std::size_t colon = text.rfind(':');
   const auto words = words_of(colon == std::string::npos ? "" : text.substr(colon + 1));
   if (words.empty() || words.size() > 4) {
-    return {base::error(fmt::format("\"{}\" does not say how the washer is held", text),
-                        "say \"PART: to-gear 7.4 23.6 0.9\": to-gear, to-sleeve or free, then its "
-                        "hole, outside and thickness in mm",
-                        "command-washer")};
+    return {base::of_command(
+        base::error(fmt::format("\"{}\" does not say how the washer is held", text),
+                    "say \"PART: to-gear 7.4 23.6 0.9\": to-gear, to-sleeve or free, then its "
+                    "hole, outside and thickness in mm",
+                    "command-washer"))};
   }
   const auto piece = record::find_piece(draft.record(), text.substr(0, colon));
   if (!piece) return piece.faults();
@@ -119,9 +120,9 @@ Change measure(MeasureRequest request) {
         tell(fmt::format("line that holds {} N", request.line_strength));
     }
     if (said.empty()) {
-      return base::error("nothing is measured",
-                         "say what and how long, or --weight, --gear-ratio or --capacity",
-                         "command-measure");
+      return base::of_command(base::error(
+          "nothing is measured", "say what and how long, or --weight, --gear-ratio or --capacity",
+          "command-measure"));
     }
     return Said{"measured: " + said, {}};
   };

@@ -90,9 +90,9 @@ Diagnostics set_ref(Draft& draft, pugi::xml_node piece, const char* name, const 
     return {};
   }
   if (id == there.attribute("ref").value()) return {};
-  return {base::error(
+  return {base::of_command(base::error(
       fmt::format("its {} is \"{}\" in the record already", name, there.attribute("ref").value()),
-      "change it in the record by hand", "command-name")};
+      "change it in the record by hand", "command-name"))};
 }
 
 Diagnostics set_piece(Draft& draft, pugi::xml_node piece, const PartRequest& request) {
@@ -162,8 +162,9 @@ Diagnostics add_fitted_photos(Draft& draft, const record::Piece& piece,
     if (one.piece == piece.id) last = &one;
   }
   if (last == nullptr) {
-    return {base::error(fmt::format("{} was never fitted", piece.name),
-                        "winchbook photo add --part shows it as it is", "command-name")};
+    return {base::of_command(base::error(fmt::format("{} was never fitted", piece.name),
+                                         "winchbook photo add --part shows it as it is",
+                                         "command-name"))};
   }
   return add_photos(draft, draft.by_id(last->id.text), photos);
 }

@@ -51,11 +51,11 @@ Change person(PersonRequest request) {
     for (const record::Person& one : draft.record().people) {
       const std::string* name = record::told(one.name);
       if (name == nullptr || *name != request.name) continue;
-      return base::error_at(
+      return base::of_command(base::error_at(
           draft.loaded().where(one.id.text),
           fmt::format("\"{}\" is in the record already, as \"{}\"", request.name, one.id.text),
           "give the full name that tells two people apart, or say --known to set what is given",
-          "command-name");
+          "command-name"));
     }
     const auto id = add_person(draft, request);
     if (!id) return id.faults();

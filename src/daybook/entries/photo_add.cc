@@ -50,10 +50,10 @@ base::Result<std::string> stage_of(const PhotoAddRequest& request) {
   const std::string said =
       request.stage.empty() && !request.step.empty() ? "strip-down" : request.stage;
   if (const auto word = stage_word(said)) return *word;
-  return base::error(
+  return base::of_command(base::error(
       fmt::format("\"{}\" is no stage of the work", said),
       "one of found, left, strip-down, cleaning, work, fitting, test, history, document",
-      "command-stage");
+      "command-stage"));
 }
 
 /// Everything the elements of the photographs have in common, found in the record.

@@ -13,10 +13,10 @@ base::Result<const record::StripStep*> find_step(const record::Visit& visit,
   for (const record::StripStep& step : visit.strip_down) {
     if (step.id.text == said || std::to_string(step.number) == said) return &step;
   }
-  return base::error(
+  return base::of_command(base::error(
       fmt::format("there is no step \"{}\"", said),
       visit.strip_down.empty() ? "winchbook strip enters one" : "name one by its number or id",
-      "command-name");
+      "command-name"));
 }
 
 std::string in_plain_words(const record::Record& record, const record::Words& words) {

@@ -35,8 +35,9 @@ Watch::Watch(const library::World& world, WatchRequest request)
 
 base::Result<Watch> Watch::begin(const library::World& world, WatchRequest request) {
   if (!world.files.is_folder(request.folder)) {
-    return base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
-                          "name the folder into which the camera puts its pictures", "file-read");
+    return base::of_machine(
+        base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
+                       "name the folder into which the camera puts its pictures", "file-read"));
   }
   Watch watch(world, std::move(request));
   if (watch.request_.take_old) return watch;

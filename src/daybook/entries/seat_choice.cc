@@ -94,19 +94,20 @@ base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice) {
       std::find_if(judged.candidates.begin(), judged.candidates.end(),
                    [&](const Candidate& one) { return one.washer.line == choice.line; });
   if (chosen == judged.candidates.end()) {
-    return base::error(
+    return base::of_command(base::error(
         fmt::format("--choose: line {} of the stock has no washer that was looked at", choice.line),
-        "take a line that winchbook seat lists", "command-choice");
+        "take a line that winchbook seat lists", "command-choice"));
   }
   if (chosen->fit == Fit::not_at_all) {
-    return base::error(
+    return base::of_command(base::error(
         fmt::format("--choose: the washer of line {} does not fit this seat", choice.line),
-        "leave --choose away to read why, and which do", "command-choice");
+        "leave --choose away to read why, and which do", "command-choice"));
   }
   if (has(*chosen, SeatReason::too_few)) {
-    return base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted",
-                                   choice.line, chosen->washer.count, judged.wanted),
-                       "take another line, or count the stock again", "command-choice");
+    return base::of_command(
+        base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted", choice.line,
+                                chosen->washer.count, judged.wanted),
+                    "take another line, or count the stock again", "command-choice"));
   }
   FitRequest request = fit_of(judged, *chosen, std::move(choice.said));
   return Change([request = std::move(request),
@@ -115,9 +116,10 @@ base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice) {
     if (!old) return old.faults();
     const record::PlaceId* place = place_of(draft.record(), old.value()->id);
     if (place == nullptr) {
-      return base::error_at(draft.loaded().where(old.value()->id.text),
-                            old.value()->name + " never sat in a place of this reel",
-                            "name the part that the washers take the place of", "command-choice");
+      return base::of_command(
+          base::error_at(draft.loaded().where(old.value()->id.text),
+                         old.value()->name + " never sat in a place of this reel",
+                         "name the part that the washers take the place of", "command-choice"));
     }
     request.place = place->text;
     request.instead_of = old.value()->id.text;

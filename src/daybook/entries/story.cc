@@ -12,20 +12,21 @@ Change story(StoryRequest request) {
   return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
     const auto& there = draft.record().story;
     if (!there && request.text.empty()) {
-      return base::error("there is no story yet to say this of", "give its text first",
-                         "command-story");
+      return base::of_command(base::error("there is no story yet to say this of",
+                                          "give its text first", "command-story"));
     }
     if (there && there->approved_on && !request.text.empty() && request.approved_on.empty()) {
-      return base::error(fmt::format("the story was approved {}, and new paragraphs are not",
-                                     there->approved_on->text()),
-                         "let the teller read it again and say --approved", "command-story");
+      return base::of_command(
+          base::error(fmt::format("the story was approved {}, and new paragraphs are not",
+                                  there->approved_on->text()),
+                      "let the teller read it again and say --approved", "command-story"));
     }
     const pugi::xml_node story = draft.section("story");
     if (!request.title.empty()) draft.set(story, "title", request.title);
     if (!request.answer.empty()) {
       if (story.child("answer")) {
-        return base::error("the story has its one sentence already",
-                           "change it in the record by hand", "command-story");
+        return base::of_command(base::error("the story has its one sentence already",
+                                            "change it in the record by hand", "command-story"));
       }
       draft.add_words(story, "answer", request.answer);
     }

@@ -64,8 +64,9 @@ base::Result<std::vector<record::CountedPiece>> parts_of_step(const Draft& draft
     }
     return parts;
   }
-  return base::error(fmt::format("there is no step \"{}\"", id),
-                     "name one by its number, or say what is done", "command-name");
+  return base::of_command(base::error(fmt::format("there is no step \"{}\"", id),
+                                      "name one by its number, or say what is done",
+                                      "command-name"));
 }
 
 /// What stands beside the step: the caution given, or the usual one of springs.

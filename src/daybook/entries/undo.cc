@@ -25,8 +25,9 @@ base::Result<Version> change_to_undo(const library::World& world, const fs::path
     const auto found = std::find_if(all.begin(), all.end(),
                                     [&](const Version& one) { return one.number == *number; });
     if (found != all.end()) return *found;
-    return base::error(fmt::format("there is no change {} in the history", *number),
-                       "winchbook undo PATH --list tells them all", "command-undo");
+    return base::of_command(
+        base::error(fmt::format("there is no change {} in the history", *number),
+                    "winchbook undo PATH --list tells them all", "command-undo"));
   }
   while (!all.empty()) {
     const auto before = version_before(world.files, folder, all.back().number);

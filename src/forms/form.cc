@@ -1,0 +1,93 @@
+#include "forms/form.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace winchbook::forms {
+
+Field&& Field::asks(std::string text) && {
+  question = std::move(text);
+  needed = [] { return true; };
+  return std::move(*this);
+}
+
+Field&& Field::asks(std::string text, std::function<bool()> when) && {
+  question = std::move(text);
+  needed = std::move(when);
+  return std::move(*this);
+}
+
+Field&& Field::must() && {
+  needed = [] { return true; };
+  return std::move(*this);
+}
+
+Field&& Field::of(std::vector<std::string> words) && {
+  one_of = std::move(words);
+  return std::move(*this);
+}
+
+Field&& Field::resolves(std::string rule, std::string text) && {
+  answers = std::move(rule);
+  question = std::move(text);
+  return std::move(*this);
+}
+
+void append(Form& form, Form more) {
+  std::move(more.begin(), more.end(), std::back_inserter(form));
+}
+
+base::Diagnostics say(Field& field, std::string_view typed) {
+  base::Diagnostics faults;
+  const auto& words = field.one_of;
+  if (!words.empty() && std::find(words.begin(), words.end(), typed) == words.end()) {
+    std::string list;
+    for (const std::string& word : words)
+      list += (list.empty() ? "" : ", ") + word;
+    faults = {
+        base::error("\"" + std::string(typed) + "\" is none of its words", "it is one of " + list)};
+  } else {
+    faults = field.into(typed);
+  }
+  for (base::Diagnostic& fault : faults) {
+    if (!field.name.empty()) fault.message = field.name + ": " + fault.message;
+    if (fault.rule.empty()) fault.rule = "command-value";
+    fault.of = base::FaultOf::command;
+  }
+  if (faults.empty()) field.given = true;
+  return faults;
+}
+
+Field* find(Form& form, std::string_view name) {
+  const auto found =
+      std::find_if(form.begin(), form.end(), [&](const Field& one) { return one.name == name; });
+  return found == form.end() ? nullptr : &*found;
+}
+
+Field flag(std::string name, std::string help, bool& into) {
+  Field made;
+  made.name = std::move(name);
+  made.help = std::move(help);
+  made.kind = Field::Kind::flag;
+  made.into = [&into](std::string_view /*typed*/) {
+    into = true;
+    return base::Diagnostics{};
+  };
+  return made;
+}
+
+Field day_or_today(std::string name, std::string help, base::Day& into) {
+  Field made = field(std::move(name), std::move(help), into);
+  made.by_today = true;
+  return made;
+}
+
+Field confirm(std::string rule, std::string question, bool& into) {
+  Field made = flag({}, {}, into);
+  made.kind = Field::Kind::confirm;
+  made.answers = std::move(rule);
+  made.question = std::move(question);
+  return made;
+}
+
+}  // namespace winchbook::forms
