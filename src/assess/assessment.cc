@@ -33,7 +33,7 @@ Assessment assess(const record::Record& record, const knowledge::Knowledge& know
     assessment.visits.push_back(
         {visit.id, originality::assess(record, visit, knowledge.originality, parts),
          condition::assess(record, visit, knowledge, parts), strip::strip(record, visit, parts),
-         care::assess(record, visit, knowledge.care, made)});
+         care::assess(record, visit, knowledge.care, made), sums(record, visit)});
   }
   return assessment;
 }

@@ -7,6 +7,7 @@
 #include "assess/dating/dating.h"
 #include "assess/originality/originality.h"
 #include "assess/strip/strip.h"
+#include "assess/sums.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
 
@@ -19,6 +20,7 @@ struct VisitAssessment {
   condition::Finding condition;
   strip::Finding strip;
   care::Finding care;
+  Sums sums;
 };
 
 /// Every question's answer, visit by visit, earliest first. The last visit is the one being told.

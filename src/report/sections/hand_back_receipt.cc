@@ -149,17 +149,6 @@ std::string decision(const Telling& telling) {
                           {"advised", advice->advised ? course(*advice->advised) : ""}});
 }
 
-/// Sums by currency, in the order in which the currencies come.
-void add_to(std::vector<base::Money>& sums, const std::optional<base::Money>& more) {
-  if (!more) return;
-  for (base::Money& sum : sums) {
-    if (sum.currency != more->currency) continue;
-    sum.amount = sum.amount + more->amount;
-    return;
-  }
-  sums.push_back(*more);
-}
-
 std::string sums_in_words(const Telling& telling, const std::vector<base::Money>& sums) {
   std::vector<std::string> words;
   for (const base::Money& sum : sums)
@@ -170,35 +159,24 @@ std::string sums_in_words(const Telling& telling, const std::vector<base::Money>
 /// What was agreed last, and what the record has of hours and of what was bought.
 std::string cost(const Telling& telling) {
   std::vector<std::string> said;
-  const record::Agreement* last = nullptr;
-  for (const record::Agreement& one : telling.visit.agreements) {
-    if (one.cost_limit) last = &one;
+  if (const record::Agreement* agreed = assess::agreed_limit(telling.visit)) {
+    said.push_back(telling.words.say("hand-back.agreed-cost",
+                                     {{"sum", telling.words.money(*agreed->cost_limit)},
+                                      {"date", telling.words.date(agreed->on)}}));
   }
-  if (last != nullptr) {
-    said.push_back(telling.words.say(
-        "hand-back.agreed-cost",
-        {{"sum", telling.words.money(*last->cost_limit)}, {"date", telling.words.date(last->on)}}));
-  }
-  base::Decimal hours;
-  std::vector<base::Money> parts;
-  std::vector<base::Money> donors;
-  for (const record::Work& work : telling.visit.work) {
-    if (work.hours) hours = hours + work.hours->value;
-    add_to(parts, work.parts_cost);
-  }
-  for (const record::Donor& donor : telling.record.donors) {
-    if (donor.acquired && !base::surely_before(*donor.acquired, telling.visit.taken_in))
-      add_to(donors, donor.cost);
-  }
-  if (base::Decimal() < hours)
-    said.push_back(telling.words.say("hand-back.hours", {{"hours", telling.words.number(hours)}}));
-  if (!parts.empty()) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const assess::Sums sums = last == nullptr ? assess::Sums{} : last->sums;
+  if (base::Decimal() < sums.hours) {
     said.push_back(
-        telling.words.say("hand-back.parts-cost", {{"sum", sums_in_words(telling, parts)}}));
+        telling.words.say("hand-back.hours", {{"hours", telling.words.number(sums.hours)}}));
   }
-  if (!donors.empty()) {
+  if (!sums.parts.empty()) {
     said.push_back(
-        telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, donors)}}));
+        telling.words.say("hand-back.parts-cost", {{"sum", sums_in_words(telling, sums.parts)}}));
+  }
+  if (!sums.donors.empty()) {
+    said.push_back(
+        telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, sums.donors)}}));
   }
   return said.empty() ? telling.words.say("receipt.cost.none") : joined(said);
 }
