@@ -27,6 +27,7 @@ const char* word(record::ReelKind kind) {
 Assessment assess(const record::Record& record, const knowledge::Knowledge& knowledge) {
   const knowledge::PartsList* parts = knowledge::parts_list(knowledge, word(record.reel.kind));
   Assessment assessment;
+  assessment.identity = identity(record);
   assessment.dating = dating::assess(record, knowledge);
   const care::Made made = when_made(record, assessment.dating);
   for (const record::Visit& visit : record.visits) {

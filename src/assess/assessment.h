@@ -5,6 +5,7 @@
 #include "assess/care/care.h"
 #include "assess/condition/condition.h"
 #include "assess/dating/dating.h"
+#include "assess/identity.h"
 #include "assess/originality/originality.h"
 #include "assess/strip/strip.h"
 #include "assess/sums.h"
@@ -25,6 +26,7 @@ struct VisitAssessment {
 
 /// Every question's answer, visit by visit, earliest first. The last visit is the one being told.
 struct Assessment {
+  Identity identity;
   dating::Finding dating;  ///< of the reel; visits do not change when it was made
   std::vector<VisitAssessment> visits;
 

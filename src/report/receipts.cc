@@ -85,7 +85,7 @@ const record::Photo* whole_reel(const Telling& telling, record::Stage stage) {
 document::Chapter receipt_chapter(const Telling& telling, std::string_view id, Copy copy) {
   document::Chapter chapter;
   chapter.id = std::string(id) + (copy == Copy::owner ? "-owner" : "-bench");
-  chapter.title = telling.record.reel.name;
+  chapter.title = telling.assessment.identity.name;
   chapter.eyebrow = telling.words.say(
       "receipt.eyebrow", {{"document", telling.words.say("document." + telling.edition.document)},
                           {"copy", telling.words.say(copy == Copy::owner ? "receipt.copy.owner"
@@ -125,11 +125,8 @@ void ReceiptFacts::add_lines(const char* key, const std::vector<Text>& lines, co
 }
 
 std::string reel_and_model(const Telling& telling) {
-  const record::Reel& reel = telling.record.reel;
-  std::string model;
-  if (!reel.model.empty() || !reel.serial.empty()) model = reel_in_trade(telling) + ".";
-  if (reel.serial.empty() && reel.model == reel.name) model.clear();
-  return joined({kind_and_maker(telling), model});
+  const bool more = telling.assessment.identity.trade_says_more();
+  return joined({kind_and_maker(telling), more ? reel_in_trade(telling) + "." : ""});
 }
 
 std::string name_and_count(const Telling& telling, const record::Piece& piece, int count) {
