@@ -29,9 +29,7 @@ base::Result<Weighed> weigh(const World& world, const IssueRequest& request,
   const ValueRequest asked{{}, request.value, request.date};
   auto valued = value(world, asked, shown, assessment);
   if (!valued) return valued.faults();
-  if (request.document == "value-statement" || request.with_value || !request.value.sales.empty()) {
-    weighed.worth = worth_of(*valued);
-  }
+  if (request.with_value || !request.value.sales.empty()) weighed.worth = worth_of(*valued);
   auto advised = advise(std::move(valued).value(), assessment, {});
   if (!advised) return advised.faults();
   weighed.courses = std::move(advised.value().finding);

@@ -172,6 +172,21 @@ base::Result<Document> write(const Source& source) {
   return out;
 }
 
+std::vector<std::string> name_messages(const Template& design) {
+  std::vector<std::string> keys{"document." + design.document, "subject." + design.document};
+  if (design.cover) keys.push_back("cover.eyebrow." + design.document);
+  return keys;
+}
+
+bool tells_drag_and_line(const Template& design) {
+  const auto in = [](const std::vector<SectionChoice>& sections) {
+    return std::any_of(sections.begin(), sections.end(), [](const SectionChoice& one) {
+      return tells_drag_and_line(std::string_view(one.id));
+    });
+  };
+  return in(design.sections) || (design.thin && in(design.thin->sections));
+}
+
 std::string paper_of(std::string_view language) {
   constexpr std::array<std::string_view, 15> kLetter{"BZ", "CA", "CL", "CO", "CR", "DO", "GT", "MX",
                                                      "NI", "PA", "PH", "PR", "SV", "US", "VE"};
