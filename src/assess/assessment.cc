@@ -1,4 +1,5 @@
 #include "assess/assessment.h"
+#include "record/enum_words.h"
 
 #include <array>
 
@@ -18,14 +19,9 @@ care::Made when_made(const record::Record& record, const dating::Finding& dating
 
 }  // namespace
 
-const char* word(record::ReelKind kind) {
-  constexpr std::array kWords{"multiplier", "baitcaster", "fixed-spool", "closed-face", "centrepin",
-                              "sidecast",   "fly-reel",   "plain-winch", "wooden-reel"};
-  return kWords.at(static_cast<std::size_t>(kind));
-}
-
 Assessment assess(const record::Record& record, const knowledge::Knowledge& knowledge) {
-  const knowledge::PartsList* parts = knowledge::parts_list(knowledge, word(record.reel.kind));
+  const knowledge::PartsList* parts =
+      knowledge::parts_list(knowledge, record::word_of(record.reel.kind));
   Assessment assessment;
   assessment.dating = dating::assess(record, knowledge);
   const care::Made made = when_made(record, assessment.dating);

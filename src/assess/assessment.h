@@ -1,5 +1,6 @@
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "assess/care/care.h"
@@ -8,6 +9,7 @@
 #include "assess/originality/originality.h"
 #include "assess/strip/strip.h"
 #include "knowledge/knowledge.h"
+#include "record/enum_words.h"
 #include "record/record.h"
 
 namespace winchbook::assess {
@@ -33,7 +35,9 @@ struct Assessment {
 };
 
 /// The word by which records and parts lists name a kind of reel: "fly-reel".
-[[nodiscard]] const char* word(record::ReelKind kind);
+[[nodiscard]] inline std::string_view word(record::ReelKind kind) {
+  return record::word_of(kind);
+}
 
 /// Asks the questions in order; none sees another's answer.
 [[nodiscard]] Assessment assess(const record::Record& record,

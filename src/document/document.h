@@ -1,10 +1,12 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
+#include "base/enum_words.h"
 #include "document/chart.h"
 #include "document/text.h"
 
@@ -40,6 +42,14 @@ struct Caution {
 
 enum class Width { side, main, full };
 
+[[nodiscard]] constexpr auto enum_words(Width /*list*/) {
+  return std::to_array<base::EnumWord<Width>>({
+      {Width::side, "side"},
+      {Width::main, "main"},
+      {Width::full, "full"},
+  });
+}
+
 struct Figure {
   Photograph photograph;
   Caption caption = {};
@@ -63,6 +73,16 @@ enum class ParagraphManner {
   small,  ///< ledger entries
   note,   ///< side-note type over the width of `width`
 };
+
+[[nodiscard]] constexpr auto enum_words(ParagraphManner /*list*/) {
+  return std::to_array<base::EnumWord<ParagraphManner>>({
+      {ParagraphManner::reading, "reading"},
+      {ParagraphManner::opening, "opening"},
+      {ParagraphManner::unindented, "unindented"},
+      {ParagraphManner::small, "small"},
+      {ParagraphManner::note, "note"},
+  });
+}
 
 struct Paragraph {
   Text words;

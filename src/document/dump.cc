@@ -7,54 +7,8 @@
 namespace winchbook::document {
 namespace {
 
-const char* width_name(Width width) {
-  switch (width) {
-    case Width::side:
-      return "side";
-    case Width::main:
-      return "main";
-    case Width::full:
-      return "full";
-  }
-  return "";
-}
-
-const char* manner_name(ParagraphManner manner) {
-  switch (manner) {
-    case ParagraphManner::reading:
-      return "reading";
-    case ParagraphManner::opening:
-      return "opening";
-    case ParagraphManner::unindented:
-      return "unindented";
-    case ParagraphManner::small:
-      return "small";
-    case ParagraphManner::note:
-      return "note";
-  }
-  return "";
-}
-
-const char* sign_name(Sign sign) {
-  switch (sign) {
-    case Sign::found:
-      return "found";
-    case Sign::left:
-      return "left";
-    case Sign::original:
-      return "original";
-    case Sign::same_maker:
-      return "same maker";
-    case Sign::other:
-      return "other";
-    case Sign::missing:
-      return "missing";
-    case Sign::undetermined:
-      return "undetermined";
-    case Sign::tick_box:
-      return "tick box";
-  }
-  return "";
+template <class Value> std::string name_of(Value value) {
+  return std::string(base::word_of(value));
 }
 
 /// Words with their manner: *italic*, **bold**, {sign}, [3] for a note, (-> target) after a link.
@@ -68,7 +22,7 @@ struct InlineWords {
     return words;
   }
   std::string operator()(const SignRun& run) const {
-    return std::string("{") + sign_name(run.sign) + (run.spoken.empty() ? "" : ": " + run.spoken) +
+    return std::string("{") + name_of(run.sign) + (run.spoken.empty() ? "" : ": " + run.spoken) +
            "}";
   }
   std::string operator()(const NoteMark& mark) const {
@@ -113,7 +67,7 @@ class BlockWriter {
     out_.line("caution", caution.label + ": " + words_of(caution.words));
   }
   void operator()(const Paragraph& block) {
-    out_.line(std::string(manner_name(block.manner)) + " " + width_name(block.width),
+    out_.line(std::string(name_of(block.manner)) + " " + name_of(block.width),
               words_of(block.words));
     inside(block.beside, block.anchor);
   }
@@ -122,7 +76,7 @@ class BlockWriter {
     inside(block.beside, block.anchor);
   }
   void operator()(const Figure& block) {
-    out_.line(std::string("figure ") + width_name(block.width), block.photograph.id);
+    out_.line(std::string("figure ") + name_of(block.width), block.photograph.id);
     out_.deeper();
     out_.line("instead", block.photograph.alternative);
     caption(block.caption);
@@ -140,7 +94,7 @@ class BlockWriter {
   }
   void operator()(const Fold& /*block*/) { out_.line("fold"); }
   void operator()(const ChartFigure& block) {
-    out_.line(std::string("chart ") + width_name(block.width), block.alternative);
+    out_.line(std::string("chart ") + name_of(block.width), block.alternative);
   }
   void operator()(const FigureRow& block) {
     out_.line("row");
@@ -162,7 +116,7 @@ class BlockWriter {
     out_.back();
   }
   void operator()(const Table& block) {
-    out_.line(std::string("table ") + width_name(block.width) + (block.dashed ? " dashed" : ""));
+    out_.line(std::string("table ") + name_of(block.width) + (block.dashed ? " dashed" : ""));
     out_.deeper();
     out_.line("title", block.title);
     out_.line("instead", block.summary);
@@ -195,7 +149,7 @@ class BlockWriter {
     out_.back();
   }
   void operator()(const Tally& block) {
-    out_.line(std::string("tally ") + width_name(block.width));
+    out_.line(std::string("tally ") + name_of(block.width));
     out_.deeper();
     for (const Tally::Figure& figure : block.figures) {
       out_.line(figure.name, "{found} " + figure.found + " {left} " + figure.left +
@@ -269,7 +223,7 @@ class BlockWriter {
   }
   void caption(const Caption& caption) {
     std::string words;
-    if (caption.sign) words += std::string("{") + sign_name(*caption.sign) + "} ";
+    if (caption.sign) words += std::string("{") + name_of(*caption.sign) + "} ";
     if (caption.number > 0) words += std::to_string(caption.number) + " ";
     out_.line("caption", words + words_of(caption.words));
   }

@@ -1,10 +1,13 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
 #include <vector>
+
+#include "base/enum_words.h"
 
 namespace winchbook::document {
 
@@ -19,6 +22,20 @@ enum class Sign {
   undetermined,  ///< hatched
   tick_box,      ///< an empty box to tick with a pencil
 };
+
+/// The names of signs in dumps.
+[[nodiscard]] constexpr auto enum_words(Sign /*list*/) {
+  return std::to_array<base::EnumWord<Sign>>({
+      {Sign::found, "found"},
+      {Sign::left, "left"},
+      {Sign::original, "original"},
+      {Sign::same_maker, "same maker"},
+      {Sign::other, "other"},
+      {Sign::missing, "missing"},
+      {Sign::undetermined, "undetermined"},
+      {Sign::tick_box, "tick box"},
+  });
+}
 
 /// A stretch of text set in one manner. `link` is "#anchor" inside the document, or a URI.
 struct Run {

@@ -20,10 +20,9 @@ std::optional<BoundEnd> end_from(const xml::Document& document, pugi::xml_node n
     return std::nullopt;
   }
   // The schema lets only years, months and days through: both ends are there.
-  return BoundEnd{
-      begins ? *date->earliest() : *date->latest(),
-      std::string_view(node.attribute("kind").value()) == "hard",
-      std::string_view(node.attribute("known").value()) == "read" ? Known::read : Known::recalled};
+  return BoundEnd{begins ? *date->earliest() : *date->latest(),
+                  std::string_view(node.attribute("kind").value()) == "hard",
+                  listed(node.attribute("known"), Known::recalled)};
 }
 
 }  // namespace

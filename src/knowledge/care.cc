@@ -78,22 +78,6 @@ template <class Row> const Row* find_by_word(const std::vector<Row>& rows, std::
 
 }  // namespace
 
-std::string_view word_of(CareVerdict verdict) {
-  switch (verdict) {
-    case CareVerdict::fine:
-      return "fine";
-    case CareVerdict::with_care:
-      return "with-care";
-    case CareVerdict::harm:
-      return "harm";
-    case CareVerdict::never:
-      return "never";
-    case CareVerdict::not_known:
-      break;
-  }
-  return "not-known";
-}
-
 const CareRow* find_row(const CareTable& table, const Substance& substance,
                         const CareMethod& method) {
   const CareRow* best = nullptr;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -7,10 +8,13 @@
 #include <vector>
 
 #include "base/edtf_date.h"
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 
 namespace winchbook::knowledge {
+
+using base::word_of;
 
 /// What the table says of a method on a material, the mildest first: a worse one outranks it.
 enum class CareVerdict {
@@ -21,11 +25,26 @@ enum class CareVerdict {
   never,      ///< it ruins the piece, or hurts whoever does it
 };
 
-/// The word of a verdict as the file writes it: "with-care".
-[[nodiscard]] std::string_view word_of(CareVerdict verdict);
+[[nodiscard]] constexpr auto enum_words(CareVerdict /*list*/) {
+  return std::to_array<base::EnumWord<CareVerdict>>({
+      {CareVerdict::fine, "fine"},
+      {CareVerdict::with_care, "with-care"},
+      {CareVerdict::not_known, "not-known"},
+      {CareVerdict::harm, "harm"},
+      {CareVerdict::never, "never"},
+  });
+}
 
 /// How a fact came to the table.
 enum class CareGrounds { read, recalled, common_practice };
+
+[[nodiscard]] constexpr auto enum_words(CareGrounds /*list*/) {
+  return std::to_array<base::EnumWord<CareGrounds>>({
+      {CareGrounds::read, "read"},
+      {CareGrounds::recalled, "recalled"},
+      {CareGrounds::common_practice, "practice"},
+  });
+}
 
 /// Of what a thing, or a layer on it, is: "hard-rubber", "nickel-plate".
 struct Substance {
@@ -40,6 +59,14 @@ struct Substance {
   Layer layer = Layer::no;
   std::vector<std::string> forms;  ///< phrases by which it is known, folded (stamp_text.h)
 };
+
+[[nodiscard]] constexpr auto enum_words(Substance::Layer /*list*/) {
+  return std::to_array<base::EnumWord<Substance::Layer>>({
+      {Substance::Layer::no, "no"},
+      {Substance::Layer::part, "part"},
+      {Substance::Layer::whole, "whole"},
+  });
+}
 
 /// A way to clean, as the bench says it.
 struct CareMethod {
@@ -58,6 +85,13 @@ struct CareMethod {
   std::string advice;   ///< what to mind whatever the material, in a sentence; may be empty
   std::vector<std::string> forms;  ///< folded
 };
+
+[[nodiscard]] constexpr auto enum_words(CareMethod::Reach /*list*/) {
+  return std::to_array<base::EnumWord<CareMethod::Reach>>({
+      {CareMethod::Reach::outside, "outside"},
+      {CareMethod::Reach::through, "through"},
+  });
+}
 
 /// One row: these methods on these substances or families.
 struct CareRow {
@@ -95,6 +129,15 @@ struct FlagTrigger {
   std::optional<base::Day> made_before;  ///< it may be older than this day
 };
 
+[[nodiscard]] constexpr auto enum_words(FlagTrigger::Says /*list*/) {
+  return std::to_array<base::EnumWord<FlagTrigger::Says>>({
+      {FlagTrigger::Says::none_seen, "none-seen"},
+      {FlagTrigger::Says::not_looked_for, "not-looked-for"},
+      {FlagTrigger::Says::may_be, "may-be"},
+      {FlagTrigger::Says::is, "is"},
+  });
+}
+
 /// Where a flag matters.
 enum class Matters {
   use,   ///< on the water
@@ -103,6 +146,16 @@ enum class Matters {
   deal,  ///< when it is sold, sent or insured
   hand,  ///< when it goes over the counter
 };
+
+[[nodiscard]] constexpr auto enum_words(Matters /*list*/) {
+  return std::to_array<base::EnumWord<Matters>>({
+      {Matters::use, "use"},
+      {Matters::keep, "keep"},
+      {Matters::open, "open"},
+      {Matters::deal, "deal"},
+      {Matters::hand, "hand"},
+  });
+}
 
 /// A hazard or a legal trap that follows from a record.
 struct FlagRule {

@@ -1,7 +1,6 @@
 #include "knowledge/courses.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <utility>
 
@@ -9,18 +8,6 @@
 
 namespace winchbook::knowledge {
 namespace {
-
-/// An axis of a reel's state and its four words, best first.
-struct Axis {
-  std::string_view name;
-  std::array<std::string_view, 4> words;
-};
-constexpr std::array kAxes{
-    Axis{"surface", {"nearly-all", "most", "half", "little"}},
-    Axis{"structure", {"sound", "marked", "weakened", "unsafe"}},
-    Axis{"working", {"as-made", "with-care", "in-part", "not"}},
-    Axis{"completeness", {"whole", "nearly", "part", "little"}},
-};
 
 CourseOutcome outcome_from(pugi::xml_node node) {
   CourseOutcome one;
@@ -43,7 +30,7 @@ const CourseScore& find_score(const CourseScores& scores, std::string_view cours
 }
 
 std::optional<int> axis_step(std::string_view axis, std::string_view word) {
-  for (const Axis& one : kAxes) {
+  for (const StateAxis& one : kStateAxes) {
     if (one.name != axis) continue;
     const auto* const found = std::find(one.words.begin(), one.words.end(), word);
     if (found == one.words.end()) return std::nullopt;
@@ -53,7 +40,7 @@ std::optional<int> axis_step(std::string_view axis, std::string_view word) {
 }
 
 std::string_view axis_word(std::string_view axis, int step) {
-  for (const Axis& one : kAxes) {
+  for (const StateAxis& one : kStateAxes) {
     if (one.name == axis && step >= 0 && step < static_cast<int>(one.words.size())) {
       return one.words.at(static_cast<std::size_t>(step));
     }

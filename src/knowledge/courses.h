@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -30,6 +31,18 @@ struct CourseOutcome {
   std::optional<int> at_worst;
   std::optional<int> at_best;
   std::string reason;
+};
+
+/// An axis of a reel's state and its four words, best first.
+struct StateAxis {
+  std::string_view name;
+  std::array<std::string_view, 4> words;
+};
+inline constexpr std::array kStateAxes{
+    StateAxis{"surface", {"nearly-all", "most", "half", "little"}},
+    StateAxis{"structure", {"sound", "marked", "weakened", "unsafe"}},
+    StateAxis{"working", {"as-made", "with-care", "in-part", "not"}},
+    StateAxis{"completeness", {"whole", "nearly", "part", "little"}},
 };
 
 /// All that is known of the courses besides the record.

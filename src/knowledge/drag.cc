@@ -39,17 +39,11 @@ std::vector<std::string> names(std::string_view text) {
   return all;
 }
 
-WasherSort sort_of(std::string_view word) {
-  if (word == "soft") return WasherSort::soft;
-  if (word == "hard") return WasherSort::hard;
-  return word == "metal" ? WasherSort::metal : WasherSort::hazard;
-}
-
 Friction friction_from(pugi::xml_node node) {
   Friction friction;
   friction.material = node.attribute("name").value();
   friction.also = names(node.attribute("also").value());
-  friction.sort = sort_of(node.attribute("sort").value());
+  friction.sort = listed(node.attribute("sort"), WasherSort::hazard);
   span(node.attribute("dry"), friction.dry_low, friction.dry_high);
   span(node.attribute("greased"), friction.greased_low, friction.greased_high);
   friction.note = folded(node);

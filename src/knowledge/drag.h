@@ -1,11 +1,13 @@
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 
@@ -18,6 +20,15 @@ enum class WasherSort {
   metal,   ///< keyed or a bearing face
   hazard,  ///< asbestos-type: not to be cut, sanded, brushed or blown
 };
+
+[[nodiscard]] constexpr auto enum_words(WasherSort /*list*/) {
+  return std::to_array<base::EnumWord<WasherSort>>({
+      {WasherSort::soft, "soft"},
+      {WasherSort::hard, "hard"},
+      {WasherSort::metal, "metal"},
+      {WasherSort::hazard, "hazard"},
+  });
+}
 
 /// Friction of a washer's material against steel or brass, as ranges: for the order of magnitude.
 struct Friction {

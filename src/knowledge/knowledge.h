@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <filesystem>
 #include <optional>
@@ -8,6 +9,7 @@
 #include <vector>
 
 #include "base/decimal.h"
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 #include "knowledge/care.h"
@@ -18,6 +20,14 @@ namespace winchbook::knowledge {
 
 /// What a place is lubricated with as the reel goes together (common practice).
 enum class Lubricant { none, oil, grease };
+
+[[nodiscard]] constexpr auto enum_words(Lubricant /*list*/) {
+  return std::to_array<base::EnumWord<Lubricant>>({
+      {Lubricant::none, "none"},
+      {Lubricant::oil, "oil"},
+      {Lubricant::grease, "grease"},
+  });
+}
 
 /// A place as the trade finds it on reels of one kind.
 struct PartsEntry {
@@ -91,6 +101,14 @@ struct RuledWord {
 
 /// Whether a surface in this state still is the maker's finish.
 enum class Counts { yes, no, not_determined };
+
+[[nodiscard]] constexpr auto enum_words(Counts /*list*/) {
+  return std::to_array<base::EnumWord<Counts>>({
+      {Counts::yes, "yes"},
+      {Counts::no, "no"},
+      {Counts::not_determined, "not-determined"},
+  });
+}
 
 struct FinishRule {
   std::string state;

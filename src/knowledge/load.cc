@@ -54,9 +54,7 @@ PartsList parts_list_from(pugi::xml_node root) {
     entry.captive_spring = yes(node.attribute("captive-spring"));
     entry.freed_by = node.attribute("freed-by").value();
     entry.loose_pieces = whole_number(node.attribute("loose-pieces"), 1);
-    const std::string_view lubricant = node.attribute("lubricant").value();
-    if (lubricant == "oil") entry.lubricant = Lubricant::oil;
-    if (lubricant == "grease") entry.lubricant = Lubricant::grease;
+    entry.lubricant = listed(node.attribute("lubricant"), Lubricant::none);
     list.places.push_back(std::move(entry));
   }
   return list;
@@ -88,11 +86,6 @@ std::vector<RuledWord> ruled_axis_from(pugi::xml_node node) {
   return words;
 }
 
-Counts counts_from(std::string_view word) {
-  if (word == "yes") return Counts::yes;
-  return word == "no" ? Counts::no : Counts::not_determined;
-}
-
 void grading_from(pugi::xml_node root, Knowledge& knowledge) {
   const pugi::xml_node originality = root.child("originality");
   knowledge.originality.surface = credits_from(originality.child("surface"));
@@ -107,8 +100,9 @@ void grading_from(pugi::xml_node root, Knowledge& knowledge) {
   knowledge.condition.structure = ruled_axis_from(condition.child("structure"));
   knowledge.condition.working = ruled_axis_from(condition.child("working"));
   for (const pugi::xml_node one : condition.child("finish").children("state")) {
-    knowledge.condition.finish.push_back(
-        {one.attribute("name").value(), counts_from(one.attribute("counts").value()), folded(one)});
+    knowledge.condition.finish.push_back({one.attribute("name").value(),
+                                          listed(one.attribute("counts"), Counts::not_determined),
+                                          folded(one)});
   }
 
   const pugi::xml_node corrosion = root.child("corrosion");

@@ -47,26 +47,10 @@ Words forms_of(pugi::xml_node node, std::string_view name) {
   return forms;
 }
 
-CareVerdict verdict_from(std::string_view word) {
-  if (word == "fine") return CareVerdict::fine;
-  if (word == "with-care") return CareVerdict::with_care;
-  return word == "harm" ? CareVerdict::harm : CareVerdict::never;
-}
-
-CareGrounds grounds_from(std::string_view word) {
-  if (word == "read") return CareGrounds::read;
-  return word == "recalled" ? CareGrounds::recalled : CareGrounds::common_practice;
-}
-
 Substance substance_from(pugi::xml_node node) {
   const std::string name = folded(node);
-  const std::string_view layer = node.attribute("layer").value();
-  using Layer = Substance::Layer;
   return {node.attribute("word").value(), name, node.attribute("family").value(),
-          layer == "whole"  ? Layer::whole
-          : layer == "part" ? Layer::part
-                            : Layer::no,
-          forms_of(node, name)};
+          listed(node.attribute("layer"), Substance::Layer::no), forms_of(node, name)};
 }
 
 CareMethod method_from(pugi::xml_node node) {
@@ -74,8 +58,7 @@ CareMethod method_from(pugi::xml_node node) {
   method.word = node.attribute("word").value();
   method.name = folded(node.child("name"));
   method.advice = folded(node.child("advice"));
-  const bool outside = std::string_view(node.attribute("reach").value()) == "outside";
-  method.reach = outside ? CareMethod::Reach::outside : CareMethod::Reach::through;
+  method.reach = listed(node.attribute("reach"), CareMethod::Reach::through);
   method.bath = yes(node.attribute("bath"));
   method.flammable = yes(node.attribute("flammable"));
   method.least_minutes = whole(node.attribute("least"));
@@ -90,22 +73,15 @@ CareRow row_from(pugi::xml_node node) {
           words_of(node, "methods"),
           words_of(node, "with"),
           words_of(node, "beside"),
-          verdict_from(node.attribute("says").value()),
+          listed(node.attribute("says"), CareVerdict::never),
           folded(node),
           node.attribute("source").value(),
-          grounds_from(node.attribute("known").value())};
-}
-
-FlagTrigger::Says says_from(std::string_view word) {
-  using Says = FlagTrigger::Says;
-  if (word == "is") return Says::is;
-  if (word == "may-be") return Says::may_be;
-  return word == "none-seen" ? Says::none_seen : Says::not_looked_for;
+          listed(node.attribute("known"), CareGrounds::common_practice)};
 }
 
 FlagTrigger trigger_from(pugi::xml_node node) {
   FlagTrigger trigger;
-  trigger.says = says_from(node.attribute("says").value());
+  trigger.says = listed(node.attribute("says"), FlagTrigger::Says::not_looked_for);
   trigger.of = words_of(node, "of");
   trigger.not_of = words_of(node, "not-of");
   trigger.places = words_of(node, "places");
@@ -126,25 +102,18 @@ FlagTrigger trigger_from(pugi::xml_node node) {
   return trigger;
 }
 
-Matters matters_from(std::string_view word) {
-  if (word == "use") return Matters::use;
-  if (word == "keep") return Matters::keep;
-  if (word == "open") return Matters::open;
-  return word == "deal" ? Matters::deal : Matters::hand;
-}
-
 FlagRule flag_from(pugi::xml_node node) {
   FlagRule rule;
   rule.word = node.attribute("word").value();
   rule.legal = std::string_view(node.attribute("kind").value()) == "legal";
   for (const std::string& word : words_of(node, "matters"))
-    rule.matters.push_back(matters_from(word));
+    rule.matters.push_back(base::value_of<Matters>(word).value_or(Matters::hand));
   rule.also = phrases_of(node, "also");
   rule.tested = phrases_of(node, "tested");
   if (const auto day = base::parse_day(node.attribute("law-date").value()); day)
     rule.law_date = *day;
   rule.source = node.attribute("source").value();
-  rule.grounds = grounds_from(node.attribute("known").value());
+  rule.grounds = listed(node.attribute("known"), CareGrounds::common_practice);
   for (const pugi::xml_node when : node.children("when"))
     rule.triggers.push_back(trigger_from(when));
   return rule;

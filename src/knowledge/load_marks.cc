@@ -65,16 +65,15 @@ class NumberTable {
   base::Result<FirstNumber> entry_of(const tabular::Header& header, const tabular::Row& row) const {
     const auto year = whole(header.field(row, "year"));
     const auto first = whole(header.field(row, "first"));
-    const std::string_view known = header.field(row, "known");
+    const auto known = base::value_of<Known>(header.field(row, "known"));
     const std::string_view also = header.field(row, "also");
-    if (!year || !first || (known != "read" && known != "recalled") ||
-        (!also.empty() && !whole(also))) {
+    if (!year || !first || !known || (!also.empty() && !whole(also))) {
       return fault(row.line, "expected a year, its first number, and read or recalled");
     }
     FirstNumber entry;
     entry.year = *year;
     entry.first = *first;
-    entry.known = known == "read" ? Known::read : Known::recalled;
+    entry.known = *known;
     entry.source = header.field(row, "source");
     entry.also = whole(also);
     entry.settled = header.field(row, "settled") != "no";
@@ -86,14 +85,6 @@ class NumberTable {
   std::istringstream in_;
   tabular::RowReader rows_;
 };
-
-MarkSort sort_of(std::string_view word) {
-  if (word == "address") return MarkSort::address;
-  if (word == "country") return MarkSort::country;
-  if (word == "material") return MarkSort::material;
-  if (word == "finish") return MarkSort::finish;
-  return word == "fastener" ? MarkSort::fastener : MarkSort::mark;
-}
 
 IssueDay issue_day_from(pugi::xml_node node) {
   IssueDay issue;
@@ -140,7 +131,8 @@ base::Result<Marks> load_marks(const base::Files& files, const std::filesystem::
                             std::move(rows).value()});
   }
   for (const pugi::xml_node node : root.children("mark")) {
-    marks.marks.push_back({node.attribute("word").value(), sort_of(node.attribute("sort").value()),
+    marks.marks.push_back({node.attribute("word").value(),
+                           listed(node.attribute("sort"), MarkSort::mark),
                            folded(node.child("name")), forms_from(node),
                            node.attribute("where").value(), bound_from(*document, node, faults)});
   }

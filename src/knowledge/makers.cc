@@ -12,13 +12,6 @@
 namespace winchbook::knowledge {
 namespace {
 
-MakerRowSort sort_of(std::string_view word) {
-  if (word == "address") return MakerRowSort::address;
-  if (word == "model") return MakerRowSort::model;
-  if (word == "mark") return MakerRowSort::mark;
-  return word == "feature" ? MakerRowSort::feature : MakerRowSort::name;
-}
-
 /// Numbers and their dates must rise together.
 void check_run(const xml::Document& document, pugi::xml_node node, const SerialRun& run,
                base::Diagnostics& faults) {
@@ -60,10 +53,10 @@ Maker maker_from(const xml::Document& document, base::Diagnostics& faults) {
   maker.place = folded(root.child("place"));
   maker.note = folded(root.child("note"));
   for (const pugi::xml_node node : root.children("row")) {
-    maker.rows.push_back({sort_of(node.attribute("sort").value()), node.attribute("word").value(),
-                          folded(node.child("name")), forms_from(node),
-                          node.attribute("part").value(), node.attribute("model").value(),
-                          bound_from(document, node, faults)});
+    maker.rows.push_back({listed(node.attribute("sort"), MakerRowSort::name),
+                          node.attribute("word").value(), folded(node.child("name")),
+                          forms_from(node), node.attribute("part").value(),
+                          node.attribute("model").value(), bound_from(document, node, faults)});
   }
   for (const pugi::xml_node node : root.children("serials"))
     maker.serials.push_back(run_from(document, node, faults));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <filesystem>
 #include <optional>
@@ -8,6 +9,7 @@
 #include <vector>
 
 #include "base/edtf_date.h"
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 #include "knowledge/marks.h"
@@ -22,6 +24,16 @@ enum class MakerRowSort {
   mark,     ///< anything else that is struck or moulded: "40-T 3"
   feature,  ///< a form of a part that is seen, not read: "gear cap domed, no name"
 };
+
+[[nodiscard]] constexpr auto enum_words(MakerRowSort /*list*/) {
+  return std::to_array<base::EnumWord<MakerRowSort>>({
+      {MakerRowSort::name, "name"},
+      {MakerRowSort::address, "address"},
+      {MakerRowSort::model, "model"},
+      {MakerRowSort::mark, "mark"},
+      {MakerRowSort::feature, "feature"},
+  });
+}
 
 /// One thing the bench knows of a maker's work, and what it says of the year.
 struct MakerRow {

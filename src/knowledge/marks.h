@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <filesystem>
 #include <optional>
@@ -8,6 +9,7 @@
 #include <vector>
 
 #include "base/edtf_date.h"
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 
@@ -18,6 +20,13 @@ enum class Known {
   read,      ///< seen in the source that is named
   recalled,  ///< from memory; nobody has looked it up
 };
+
+[[nodiscard]] constexpr auto enum_words(Known /*list*/) {
+  return std::to_array<base::EnumWord<Known>>({
+      {Known::read, "read"},
+      {Known::recalled, "recalled"},
+  });
+}
 
 /// One end of what a mark says of the piece that bears it. The day is within: "not before 1938" is
 /// 1 January 1938, "not after 1956" is 31 December 1956.
@@ -42,6 +51,17 @@ struct MarkBound {
 
 /// What a row of `shared/marks/marks.xml` is about.
 enum class MarkSort { mark, address, country, material, finish, fastener };
+
+[[nodiscard]] constexpr auto enum_words(MarkSort /*list*/) {
+  return std::to_array<base::EnumWord<MarkSort>>({
+      {MarkSort::mark, "mark"},
+      {MarkSort::address, "address"},
+      {MarkSort::country, "country"},
+      {MarkSort::material, "material"},
+      {MarkSort::finish, "finish"},
+      {MarkSort::fastener, "fastener"},
+  });
+}
 
 /// A mark, a form of address, a material …, and what it says of the year.
 struct Mark {

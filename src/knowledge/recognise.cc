@@ -92,47 +92,13 @@ base::Diagnostic unknown(const Marks& marks, ReadAs as, std::string_view text) {
 
 }  // namespace
 
-std::string_view word(ReadAs read_as) {
-  switch (read_as) {
-    case ReadAs::us_patent:
-      return "us-patent";
-    case ReadAs::us_patent_date:
-      return "us-patent-date";
-    case ReadAs::us_design:
-      return "us-design";
-    case ReadAs::us_reissue:
-      return "us-reissue";
-    case ReadAs::gb_design:
-      return "gb-design";
-    case ReadAs::gb_patent:
-      return "gb-patent";
-    case ReadAs::mark:
-      return "mark";
-    case ReadAs::address:
-      return "address";
-    case ReadAs::country:
-      return "country";
-    case ReadAs::material:
-      return "material";
-    case ReadAs::finish:
-      return "finish";
-    case ReadAs::fastener:
-      return "fastener";
-    case ReadAs::maker:
-      return "maker";
-    case ReadAs::serial:
-      break;
-  }
-  return "serial";
-}
-
 void StampReading::read_numbers_of(ReadAs as) {
   Announced announced;
   announced.as = as;
   announced.asked = true;
   announced.series = find_series(marks_, as == ReadAs::us_patent_date || as == ReadAs::us_reissue
                                              ? "us-patent"
-                                             : knowledge::word(as));
+                                             : base::word_of(as));
   // A phrase of the kind, the longest, is passed over; one of another kind is a fault.
   std::size_t longest = 0;
   std::string_view other;
@@ -155,12 +121,12 @@ void StampReading::read_numbers_of(ReadAs as) {
     const Mark* mark = find_mark(marks_, row);
     if (mark == nullptr) continue;
     const std::size_t before = longest;
-    look(mark->forms, knowledge::word(kind), kind == as);
+    look(mark->forms, base::word_of(kind), kind == as);
     if (longest > before) announced.provisional = std::string_view(row) == "prov-pat";
   }
   if (!other.empty()) {
     return refuse(0, longest,
-                  fmt::format("this is a {}, and a {} was asked for", other, knowledge::word(as)),
+                  fmt::format("this is a {}, and a {} was asked for", other, base::word_of(as)),
                   fmt::format("winchbook lookup {} \"{}\"", other, text_), "stamp-kind");
   }
   std::vector<Item> items;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -7,6 +8,7 @@
 #include <vector>
 
 #include "base/diagnostic.h"
+#include "base/enum_words.h"
 #include "knowledge/makers.h"
 #include "knowledge/marks.h"
 
@@ -30,8 +32,29 @@ enum class ReadAs {
   serial,  ///< a serial number of a maker file
 };
 
-/// "us-patent", "us-patent-date" …: the kinds of `winchbook lookup`.
-[[nodiscard]] std::string_view word(ReadAs read_as);
+/// The kinds of `winchbook lookup`.
+[[nodiscard]] constexpr auto enum_words(ReadAs /*list*/) {
+  return std::to_array<base::EnumWord<ReadAs>>({
+      {ReadAs::us_patent, "us-patent"},
+      {ReadAs::us_patent_date, "us-patent-date"},
+      {ReadAs::us_design, "us-design"},
+      {ReadAs::us_reissue, "us-reissue"},
+      {ReadAs::gb_design, "gb-design"},
+      {ReadAs::gb_patent, "gb-patent"},
+      {ReadAs::mark, "mark"},
+      {ReadAs::address, "address"},
+      {ReadAs::country, "country"},
+      {ReadAs::material, "material"},
+      {ReadAs::finish, "finish"},
+      {ReadAs::fastener, "fastener"},
+      {ReadAs::maker, "maker"},
+      {ReadAs::serial, "serial"},
+  });
+}
+
+[[nodiscard]] inline std::string_view word(ReadAs read_as) {
+  return base::word_of(read_as);
+}
 
 /// One thing that a stamp says.
 struct Reading {

@@ -27,8 +27,7 @@ std::int64_t term_of(const NumberSeries& series, std::int64_t year) {
 }
 
 ReadAs kind_of(const NumberSeries& series) {
-  if (series.word == "us-design") return ReadAs::us_design;
-  return series.word == "gb-design" ? ReadAs::gb_design : ReadAs::us_patent;
+  return base::value_of<ReadAs>(series.word).value_or(ReadAs::us_patent);
 }
 
 /// The same day so many years on; 29 February becomes the 28th.

@@ -5,6 +5,7 @@
 #include <string_view>
 #include <utility>
 
+#include "base/enum_words.h"
 #include "base/files.h"
 #include "base/result.h"
 #include "xml/document.h"
@@ -21,6 +22,12 @@ namespace winchbook::knowledge {
                                                      const xml::Schema& schema,
                                                      const std::filesystem::path& path,
                                                      std::string_view root);
+
+/// The value whose word an attribute holds; `otherwise` where the attribute is not there. The
+/// schema has refused any other word.
+template <class Value> [[nodiscard]] Value listed(pugi::xml_attribute attribute, Value otherwise) {
+  return base::value_of<Value>(attribute.value()).value_or(otherwise);
+}
 
 /// The words of a node with white space folded, as the schema's tokens are.
 [[nodiscard]] std::string folded(pugi::xml_node node);

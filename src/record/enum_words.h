@@ -1,19 +1,15 @@
 #pragma once
 
-#include <optional>
 #include <span>
-#include <string_view>
 
+#include "base/enum_words.h"
 #include "record/record.h"
 
 namespace winchbook::record {
 
-/// A value of a closed list and its word in the file: small letters and hyphens, "worn-through".
-/// The word is also the last part of its key in the message catalogues.
-template <class Value> struct EnumWord {
-  Value value;
-  std::string_view word;
-};
+using base::EnumWord;
+using base::value_of;
+using base::word_of;
 
 /// Every value of the list, in the order of the schema. The argument only chooses the list.
 [[nodiscard]] std::span<const EnumWord<Certainty>> enum_words(Certainty);
@@ -50,21 +46,5 @@ template <class Value> struct EnumWord {
 [[nodiscard]] std::span<const EnumWord<Course>> enum_words(Course);
 [[nodiscard]] std::span<const EnumWord<Keyed>> enum_words(Keyed);
 [[nodiscard]] std::span<const EnumWord<SaleKind>> enum_words(SaleKind);
-
-/// The word of a value.
-template <class Value> [[nodiscard]] std::string_view word_of(Value value) {
-  for (const auto& one : enum_words(value)) {
-    if (one.value == value) return one.word;
-  }
-  return {};
-}
-
-/// The value of a word, or nothing.
-template <class Value> [[nodiscard]] std::optional<Value> value_of(std::string_view word) {
-  for (const auto& one : enum_words(Value{})) {
-    if (one.word == word) return one.value;
-  }
-  return std::nullopt;
-}
 
 }  // namespace winchbook::record

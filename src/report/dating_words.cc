@@ -155,19 +155,9 @@ document::Text evidence_because(const Telling& telling, const Evidence& evidence
 }
 
 std::string why_left_out(const Telling& telling, std::size_t i) {
-  static constexpr std::array kKeys{"",
-                                    "dating.left-out.not-born-here",
-                                    "dating.left-out.made-at-bench",
-                                    "dating.left-out.put-in-by-bench",
-                                    "dating.left-out.from-donor",
-                                    "dating.left-out.content",
-                                    "dating.left-out.not-legible",
-                                    "dating.left-out.crossed",
-                                    "dating.left-out.after-arrival",
-                                    "dating.left-out.suspect"};
   const dating::Use& use = finding_of(telling).uses.at(i);
   if (use.left_out != LeftOut::no)
-    return telling.words.say(kKeys.at(static_cast<std::size_t>(use.left_out)));
+    return telling.words.say("dating.left-out." + std::string(base::word_of(use.left_out)));
   const auto lost = [](EndUse end) { return end != EndUse::counts && end != EndUse::undecided; };
   if (!lost(use.not_before) || !lost(use.not_after)) return "";
   const bool aside = use.not_before == EndUse::set_aside || use.not_after == EndUse::set_aside;

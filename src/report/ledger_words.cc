@@ -20,19 +20,18 @@ using document::Text;
 struct StandingRow {
   Standing standing;
   Sign sign;
-  const char* key;
 };
 
 constexpr std::array<StandingRow, 9> kStandings{{
-    {Standing::original, Sign::original, "standing.original"},
-    {Standing::same_maker, Sign::same_maker, "standing.same-maker"},
-    {Standing::service_spare, Sign::same_maker, "standing.service-spare"},
-    {Standing::life, Sign::other, "standing.life"},
-    {Standing::another_maker, Sign::other, "standing.another-maker"},
-    {Standing::bench, Sign::other, "standing.bench"},
-    {Standing::missing, Sign::missing, "standing.missing"},
-    {Standing::left_empty, Sign::missing, "standing.left-empty"},
-    {Standing::not_determined, Sign::undetermined, "standing.not-determined"},
+    {Standing::original, Sign::original},
+    {Standing::same_maker, Sign::same_maker},
+    {Standing::service_spare, Sign::same_maker},
+    {Standing::life, Sign::other},
+    {Standing::another_maker, Sign::other},
+    {Standing::bench, Sign::other},
+    {Standing::missing, Sign::missing},
+    {Standing::left_empty, Sign::missing},
+    {Standing::not_determined, Sign::undetermined},
 }};
 
 const StandingRow& of(Standing standing) {
@@ -46,7 +45,7 @@ Text standing_words(const Telling& telling, Standing standing, bool changed) {
   const StandingRow& row = of(standing);
   Text text;
   text.parts.emplace_back(document::SignRun{row.sign});
-  document::Run words{telling.words.say(row.key)};
+  document::Run words{telling.words.say("standing." + std::string(base::word_of(standing)))};
   words.bold = changed;
   text.parts.emplace_back(std::move(words));
   return text;

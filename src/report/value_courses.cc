@@ -1,11 +1,11 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "assess/condition/condition.h"
 #include "report/table_columns.h"
 #include "report/value_words.h"
 
@@ -31,9 +31,8 @@ std::string becomes(const Telling& telling, Trait trait, const State& state) {
     return telling.words.say("value.becomes.points",
                              {{"trait", name}, {"points", static_cast<std::size_t>(points)}});
   }
-  static constexpr std::array<const char*, 4> kAxes{"surface", "structure", "working",
-                                                    "completeness"};
-  const std::string axis(kAxes.at(static_cast<std::size_t>(trait)));
+  const auto& axes = assess::condition::kStateAxes;
+  const std::string axis(axes.at(static_cast<std::size_t>(trait)).name);
   const std::string word(assess::value::axis_word(trait, state));
   return telling.words.say(
       "value.becomes.word",

@@ -27,10 +27,10 @@ void must_have(const std::string& key) {
   CHECK_MESSAGE(messages().contains(key), "no message ", key);
 }
 
-/// One message for each word of a closed list of the record.
+/// One message for each word of a closed list.
 template <class Enum>
 void family(const std::string& prefix, const std::set<std::string>& left_out = {}) {
-  for (const auto& one : record::enum_words(Enum{})) {
+  for (const auto& one : enum_words(Enum{})) {
     const std::string word(one.word);
     if (!left_out.contains(word)) must_have(fmt::format("{}.{}", prefix, word));
   }
@@ -91,6 +91,14 @@ TEST_CASE("every word of the record's closed lists that is printed has a message
   family<record::ReelKind>("reel-kind");
   for (const char* season : {"21", "22", "23", "24"})
     must_have(std::string("season.") + season);
+}
+
+TEST_CASE("every word of an assessment's closed lists that is printed has a message") {
+  family<assess::dating::LeftOut>("dating.left-out", {"no"});
+  family<assess::originality::Standing>("standing");
+  family<assess::fitting::Lacking>("drag.lacks");
+  family<assess::fitting::Turns>("bench-drag");
+  family<assess::fitting::Use>("care-card");
 }
 
 // The words of each axis as the grading has them; the demo charts show only some.

@@ -1,11 +1,13 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/edtf_date.h"
+#include "base/enum_words.h"
 #include "knowledge/care.h"
 #include "record/record.h"
 
@@ -77,6 +79,14 @@ struct Flag {
   Age age = Age::open;
   bool needs_test = false;  ///< the bench's own flag does not say that nobody tested it
 };
+
+[[nodiscard]] constexpr auto enum_words(Flag::Age /*list*/) {
+  return std::to_array<base::EnumWord<Flag::Age>>({
+      {Flag::Age::before, "before"},
+      {Flag::Age::after, "after"},
+      {Flag::Age::open, "open"},
+  });
+}
 
 /// What was found about one stay.
 struct Finding {

@@ -5,10 +5,14 @@
 #include <vector>
 
 #include "base/ratio.h"
+#include "knowledge/courses.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
 
 namespace winchbook::assess::condition {
+
+using knowledge::kStateAxes;
+using knowledge::StateAxis;
 
 /// Words of an axis by number: 0 is the best ("nearly all"), 3 the last ("little").
 struct WordRange {

@@ -4,6 +4,7 @@
 #include <array>
 #include <string_view>
 
+#include "record/enum_words.h"
 #include "record/moments.h"
 
 namespace winchbook::assess::condition {
@@ -16,13 +17,6 @@ using record::Moment;
 constexpr WordRange kAnyWord{0, 3};
 constexpr Position kAnywhere{Ratio(0, 1), Ratio(1, 1)};
 constexpr std::int64_t kAll = 10000;  // hundredths of a percent
-
-std::string_view word(record::SurfaceState state) {
-  constexpr std::array<std::string_view, 8> kWords{
-      "untouched", "cleaned",  "worn-through", "polished",
-      "stripped",  "repaired", "refinished",   "artificially-toned"};
-  return kWords.at(static_cast<std::size_t>(state));
-}
 
 std::int64_t hundredths(const base::Percent& percent) {
   return knowledge::units_per_seat(percent.value, 1) / knowledge::units_per_seat({1, 2}, 1);
@@ -122,7 +116,7 @@ std::int64_t area_of(const Seat& seat, AreaBasis basis, const knowledge::PartsLi
 
 knowledge::Counts counts(const knowledge::ConditionRules& rules, record::SurfaceState state) {
   for (const knowledge::FinishRule& rule : rules.finish) {
-    if (rule.state == word(state)) return rule.counts;
+    if (rule.state == record::word_of(state)) return rule.counts;
   }
   return knowledge::Counts::no;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -8,6 +9,7 @@
 #include "assess/dating/evidence.h"
 #include "assess/dating/profile.h"
 #include "assess/dating/span.h"
+#include "base/enum_words.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
 
@@ -36,6 +38,21 @@ enum class LeftOut {
   after_arrival,    ///< it says a day on which the reel lay on the bench already
   suspect,          ///< its piece must go before any year fits the rest
 };
+
+[[nodiscard]] constexpr auto enum_words(LeftOut /*list*/) {
+  return std::to_array<base::EnumWord<LeftOut>>({
+      {LeftOut::no, "no"},
+      {LeftOut::not_born_here, "not-born-here"},
+      {LeftOut::made_at_bench, "made-at-bench"},
+      {LeftOut::put_in_by_bench, "put-in-by-bench"},
+      {LeftOut::from_donor, "from-donor"},
+      {LeftOut::content, "content"},
+      {LeftOut::not_legible, "not-legible"},
+      {LeftOut::crossed, "crossed"},
+      {LeftOut::after_arrival, "after-arrival"},
+      {LeftOut::suspect, "suspect"},
+  });
+}
 
 /// What became of one end of the evidence.
 enum class EndUse {

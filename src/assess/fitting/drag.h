@@ -1,8 +1,11 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
+
+#include "base/enum_words.h"
 
 /// Does it fit, will it hold: washers in their seat, the drag they give, the line they pull.
 namespace winchbook::assess::fitting {
@@ -45,6 +48,14 @@ enum class PressureLaw { uniform_wear, uniform_pressure };
 
 /// What a member of the stack turns with.
 enum class Turns { with_gear, with_sleeve, freely };
+
+[[nodiscard]] constexpr auto enum_words(Turns /*list*/) {
+  return std::to_array<base::EnumWord<Turns>>({
+      {Turns::with_gear, "with-gear"},
+      {Turns::with_sleeve, "with-sleeve"},
+      {Turns::freely, "freely"},
+  });
+}
 
 /// How many faces rub and carry, from the stack in order from the gear's floor outwards. The floor
 /// turns with the gear, the plate or spacer at the end with the sleeve. Two neighbours that turn

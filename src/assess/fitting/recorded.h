@@ -1,11 +1,13 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "assess/fitting/drag.h"
 #include "assess/fitting/line.h"
+#include "base/enum_words.h"
 #include "knowledge/drag.h"
 #include "record/record.h"
 
@@ -20,6 +22,17 @@ enum class Lacking {
   gear_ratio,  ///< it slips at the gear, and the gear's ratio is not known
   spool,       ///< what is wound on, full and empty
 };
+
+[[nodiscard]] constexpr auto enum_words(Lacking /*list*/) {
+  return std::to_array<base::EnumWord<Lacking>>({
+      {Lacking::stack, "stack"},
+      {Lacking::sizes, "sizes"},
+      {Lacking::friction, "friction"},
+      {Lacking::setting, "setting"},
+      {Lacking::gear_ratio, "gear-ratio"},
+      {Lacking::spool, "spool"},
+  });
+}
 
 /// One washer of the recorded stack.
 struct Member {
@@ -87,6 +100,15 @@ enum class Use {
   not_safe,   ///< whatever was decided, a fault that is left makes it unsafe
   undecided,  ///< nobody has decided, and nothing says that it may be fished
 };
+
+[[nodiscard]] constexpr auto enum_words(Use /*list*/) {
+  return std::to_array<base::EnumWord<Use>>({
+      {Use::fish, "fish"},
+      {Use::shelf, "shelf"},
+      {Use::not_safe, "not-safe"},
+      {Use::undecided, "undecided"},
+  });
+}
 
 /// An unsafe fault that is left comes first; then the course that was chosen; then what the owner
 /// wished for; then whether the bench gave advice on how to fish it.

@@ -1,9 +1,11 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "base/enum_words.h"
 #include "base/ratio.h"
 #include "knowledge/knowledge.h"
 #include "record/record.h"
@@ -22,6 +24,20 @@ enum class Standing {
   left_empty,     ///< nothing is there and the maker left it so on some reels; weighs nothing
   not_determined,
 };
+
+[[nodiscard]] constexpr auto enum_words(Standing /*list*/) {
+  return std::to_array<base::EnumWord<Standing>>({
+      {Standing::original, "original"},
+      {Standing::same_maker, "same-maker"},
+      {Standing::service_spare, "service-spare"},
+      {Standing::life, "life"},
+      {Standing::another_maker, "another-maker"},
+      {Standing::bench, "bench"},
+      {Standing::missing, "missing"},
+      {Standing::left_empty, "left-empty"},
+      {Standing::not_determined, "not-determined"},
+  });
+}
 
 /// Why a row counts as it does. The words for them are the reader's.
 enum class Reason {

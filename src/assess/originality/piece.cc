@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "record/enum_words.h"
 #include "record/moments.h"
 
 namespace winchbook::assess::originality {
@@ -57,19 +58,6 @@ RatioRange anything() {
 }
 
 }  // namespace
-
-std::string_view word(record::SurfaceState state) {
-  constexpr std::array<std::string_view, 8> kWords{
-      "untouched", "cleaned",  "worn-through", "polished",
-      "stripped",  "repaired", "refinished",   "artificially-toned"};
-  return kWords.at(static_cast<std::size_t>(state));
-}
-
-std::string_view word(record::Pattern pattern) {
-  constexpr std::array<std::string_view, 5> kWords{"right", "running-change", "service-spare",
-                                                   "wrong", "not-determined"};
-  return kWords.at(static_cast<std::size_t>(pattern));
-}
 
 std::int64_t hundredths(const base::Percent& percent) {
   std::int64_t units = percent.value.units();
@@ -128,11 +116,11 @@ SurfaceCredit surface_credit(const record::Record& record, const record::Visit& 
   bool loss_counts = false;
   if (state != nullptr && uppermost != record::FinishBy::not_determined) {
     for (const record::SurfaceShare& share : state->surface) {
-      std::string_view counted_as = word(share.state);
+      std::string_view counted_as = record::word_of(share.state);
       const bool clean = share.state == record::SurfaceState::untouched ||
                          share.state == record::SurfaceState::cleaned;
       if (finished_later) {
-        counted_as = word(record::SurfaceState::refinished);
+        counted_as = record::word_of(record::SurfaceState::refinished);
       } else if (clean && loss) {
         counted_as = "cleaned-with-loss";
         loss_counts = true;
@@ -155,7 +143,7 @@ SurfaceCredit surface_credit(const record::Record& record, const record::Visit& 
 
 RatioRange pattern_credit(const record::Piece& piece, const knowledge::OriginalityRules& rules) {
   if (piece.pattern.answer == record::Pattern::not_determined) return anything();
-  const Ratio counted(knowledge::credit(rules.pattern, word(piece.pattern.answer)), 100);
+  const Ratio counted(knowledge::credit(rules.pattern, record::word_of(piece.pattern.answer)), 100);
   return {counted, counted};
 }
 

@@ -35,10 +35,6 @@ struct SurfaceCredit {
 [[nodiscard]] base::RatioRange pattern_credit(const record::Piece& piece,
                                               const knowledge::OriginalityRules& rules);
 
-/// As records and rules write it: "worn-through".
-[[nodiscard]] std::string_view word(record::SurfaceState state);
-[[nodiscard]] std::string_view word(record::Pattern pattern);
-
 /// Hundredths of a percent, 0 to 10000; what is finer is cut off.
 [[nodiscard]] std::int64_t hundredths(const base::Percent& percent);
 

@@ -70,18 +70,6 @@ std::optional<document::Table> seats(const Telling& telling) {
   return table;
 }
 
-const char* key_of(Turns turns) {
-  switch (turns) {
-    case Turns::with_gear:
-      return "bench-drag.with-gear";
-    case Turns::with_sleeve:
-      return "bench-drag.with-sleeve";
-    case Turns::freely:
-      break;
-  }
-  return "bench-drag.freely";
-}
-
 /// Which rings rub, in the order of the stack.
 std::string rubbing(const Telling& telling, const RecordedDrag& drag) {
   std::vector<std::string> rings;
@@ -119,7 +107,8 @@ document::Table stack(const Telling& telling, const RecordedDrag& drag) {
                                 {{"name", member.name}, {"material", member.material}});
     row.cells = {{document::plain(std::to_string(++number))},
                  {document::plain(telling.words.capitalised(name))},
-                 {document::plain(telling.words.say(key_of(member.turns)))},
+                 {document::plain(
+                     telling.words.say("bench-drag." + std::string(base::word_of(member.turns))))},
                  {document::plain(millimetres(telling, member.outside))},
                  {document::plain(millimetres(telling, member.inside))},
                  {document::plain(millimetres(telling, member.thickness))}};

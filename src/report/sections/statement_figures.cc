@@ -1,4 +1,3 @@
-#include <array>
 #include <utility>
 
 #include "report/condition_chart.h"
@@ -12,7 +11,9 @@
 namespace winchbook::report {
 namespace {
 
+using assess::condition::kStateAxes;
 using assess::condition::Readings;
+using assess::condition::StateAxis;
 using assess::condition::WordRange;
 using assess::originality::Finding;
 using document::Tally;
@@ -41,23 +42,10 @@ Tally originality(const Telling& telling, const Finding& finding) {
   return tally;
 }
 
-/// The words of an axis, best first.
-struct AxisWords {
-  const char* axis;
-  std::array<const char*, 4> words;
-};
-
-constexpr std::array<AxisWords, 4> kAxes{{
-    {"surface", {"nearly-all", "most", "half", "little"}},
-    {"structure", {"sound", "marked", "weakened", "unsafe"}},
-    {"working", {"as-made", "with-care", "in-part", "not"}},
-    {"completeness", {"whole", "nearly", "part", "little"}},
-}};
-
-std::string word(const Telling& telling, const AxisWords& axis, const WordRange& range) {
+std::string word(const Telling& telling, const StateAxis& axis, const WordRange& range) {
   const auto say = [&](int at) {
-    return telling.words.say(std::string("condition.") + axis.axis + "." +
-                             axis.words.at(static_cast<std::size_t>(at)));
+    return telling.words.say("condition." + std::string(axis.name) + "." +
+                             std::string(axis.words.at(static_cast<std::size_t>(at))));
   };
   if (range.best == range.worst) return say(range.best);
   return telling.words.say("range", {{"low", say(range.worst)}, {"high", say(range.best)}});
@@ -78,11 +66,12 @@ WordRange range_of(const Readings& at, std::size_t axis) {
 
 Tally condition(const Telling& telling, const assess::condition::Finding& finding) {
   Tally tally;
-  for (std::size_t i = 0; i < kAxes.size(); ++i) {
-    const std::string key = std::string("condition.") + kAxes[i].axis;
-    tally.figures.push_back(
-        {telling.words.say(key), word(telling, kAxes[i], range_of(finding.found, i)),
-         word(telling, kAxes[i], range_of(finding.left, i)), telling.words.say(key + ".what")});
+  for (std::size_t i = 0; i < kStateAxes.size(); ++i) {
+    const std::string key = "condition." + std::string(kStateAxes[i].name);
+    tally.figures.push_back({telling.words.say(key),
+                             word(telling, kStateAxes[i], range_of(finding.found, i)),
+                             word(telling, kStateAxes[i], range_of(finding.left, i)),
+                             telling.words.say(key + ".what")});
   }
   return tally;
 }
