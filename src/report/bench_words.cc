@@ -35,24 +35,6 @@ Span whole(const Pull& pull) {
   return {std::min(pull.wear.low, pull.pressure.low), std::max(pull.wear.high, pull.pressure.high)};
 }
 
-const char* key_of(Lacking lacking) {
-  switch (lacking) {
-    case Lacking::stack:
-      return "drag.lacks.stack";
-    case Lacking::sizes:
-      return "drag.lacks.sizes";
-    case Lacking::friction:
-      return "drag.lacks.friction";
-    case Lacking::setting:
-      return "drag.lacks.setting";
-    case Lacking::gear_ratio:
-      return "drag.lacks.gear-ratio";
-    case Lacking::spool:
-      return "drag.lacks.spool";
-  }
-  return "";
-}
-
 std::string across(const Telling& telling, const char* key, double diameter) {
   return telling.words.say(key, {{"diameter", number_words(telling, diameter, 1)}});
 }
@@ -133,15 +115,14 @@ std::string scale_words(const Telling& telling, const Span& newtons) {
 }
 
 std::string parts_words(const Telling& telling, const std::vector<Part>& parts) {
-  std::string out;
+  std::vector<std::string> names;
   for (const Part& part : parts) {
-    const std::string name = out.empty() ? telling.words.capitalised(part.name) : part.name;
-    if (!out.empty()) out += "; ";
-    out += part.count > 1
-               ? telling.words.say("bench.counted-part", {{"name", name}, {"count", part.count}})
-               : name;
+    const std::string name = names.empty() ? telling.words.capitalised(part.name) : part.name;
+    names.push_back(part.count > 1 ? telling.words.say("bench.counted-part",
+                                                       {{"name", name}, {"count", part.count}})
+                                   : name);
   }
-  return out;
+  return telling.words.joined("join.semicolon", names);
 }
 
 std::string lubricated_words(const Telling& telling, const std::vector<Part>& parts,
@@ -212,8 +193,8 @@ std::string lacking_words(const Telling& telling) {
   if (drag.lacking.empty()) return "";
   std::vector<std::string> names;
   for (const Lacking lacking : drag.lacking) {
-    names.push_back(
-        telling.words.say(key_of(lacking), {{"names", telling.words.list(drag.unmeasured)}}));
+    names.push_back(telling.words.say("drag.lacks." + std::string(base::word_of(lacking)),
+                                      {{"names", telling.words.list(drag.unmeasured)}}));
   }
   return telling.words.say("drag.lacking",
                            {{"count", names.size()}, {"names", telling.words.list(names)}});

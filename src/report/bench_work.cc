@@ -195,9 +195,7 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
     parts.push_back(number(*result.reading));
   }
   if (!result.words.empty()) parts.push_back(result.words);
-  std::string out;
-  for (const std::string& part : parts)
-    out += (out.empty() ? "" : ", ") + part;
+  std::string out = telling.words.joined("join.comma", parts);
   if (result.verdict && *result.verdict == record::Verdict::with_care) {
     out = telling.words.say("test.with-care", {{"reading", out}});
   }

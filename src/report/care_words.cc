@@ -32,25 +32,6 @@ bool wants(MattersTo wanted, Matters one) {
   return std::find(wanted.begin(), wanted.end(), one) != wanted.end();
 }
 
-const char* says_word(Says says) {
-  switch (says) {
-    case Says::is:
-      return "is";
-    case Says::may_be:
-      return "may-be";
-    case Says::not_looked_for:
-      return "not-looked-for";
-    case Says::none_seen:
-      break;
-  }
-  return "none-seen";
-}
-
-const char* age_word(Flag::Age age) {
-  if (age == Flag::Age::before) return "before";
-  return age == Flag::Age::after ? "after" : "open";
-}
-
 std::string key(const Flag& flag, std::string_view part) {
   return "flag." + flag.rule->word + "." + std::string(part);
 }
@@ -65,11 +46,10 @@ std::string pieces_named(const Telling& telling, const std::vector<record::Piece
       names.push_back(std::move(name));
   }
   if (names.size() <= kMost) return telling.words.list(names);
-  std::string first;
-  for (std::size_t i = 0; i + 1 < kMost; ++i)
-    first += (i == 0 ? "" : ", ") + names[i];
+  const std::size_t more = names.size() + 1 - kMost;
+  names.resize(kMost - 1);
   return telling.words.say("flag.more-pieces",
-                           {{"names", first}, {"count", names.size() + 1 - kMost}});
+                           {{"names", telling.words.joined("join.comma", names)}, {"count", more}});
 }
 
 std::string name_of(const Telling& telling, const Flag& flag) {
@@ -78,13 +58,13 @@ std::string name_of(const Telling& telling, const Flag& flag) {
 
 std::string law_of(const Telling& telling, const Flag& flag) {
   if (!telling.words.has(key(flag, "law"))) return "";
-  return telling.words.say(key(flag, "law"), {{"age", age_word(flag.age)}});
+  return telling.words.say(key(flag, "law"), {{"age", base::word_of(flag.age)}});
 }
 
 Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters, bool sources) {
   const std::string pieces = pieces_named(telling, flag.pieces);
   std::vector<std::string> sentences{
-      telling.words.say(key(flag, says_word(flag.says)),
+      telling.words.say(key(flag, base::word_of(flag.says)),
                         {{"pieces", pieces}, {"count", flag.pieces.size()}}),
       telling.words.say(key(flag, "do"))};
   if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
@@ -302,11 +282,12 @@ std::string next_service_words(const Telling& telling) {
   std::vector<std::string> words;
   for (const char* sign : signs)
     words.push_back(telling.words.say(sign));
-  std::string all = words.empty() ? telling.words.say("care.sign.any") : words.front();
+  if (words.empty()) words.push_back(telling.words.say("care.sign.any"));
+  std::string all = words.back();
   if (words.size() > 1) {
-    for (std::size_t i = 1; i + 1 < words.size(); ++i)
-      all += ", " + words[i];
-    all = telling.words.say("care.or", {{"first", all}, {"last", words.back()}});
+    words.pop_back();
+    all = telling.words.say("care.or",
+                            {{"first", telling.words.joined("join.comma", words)}, {"last", all}});
   }
   return telling.words.say(fish ? "care.next-service" : "care.next-look",
                            {{"date", date}, {"signs", all}});

@@ -6,6 +6,7 @@
 namespace winchbook::report {
 namespace {
 
+using assess::condition::kStateAxes;
 using assess::condition::Position;
 using assess::condition::Readings;
 using document::ConditionChart;
@@ -41,35 +42,21 @@ std::string completeness_fact(const Telling& telling, const Readings& at) {
 /// "as found, 5 March 2026"
 std::string moment(const Telling& telling, const char* key,
                    const std::optional<base::EdtfDate>& date) {
-  std::string words = telling.words.say(key);
-  if (date) words += ", " + telling.words.date(*date);
-  return words;
+  return telling.words.joined("join.comma",
+                              {telling.words.say(key), date ? telling.words.date(*date) : ""});
 }
 
+/// How an axis is drawn, in the order of the axes.
 struct AxisRow {
-  const char* key;
-  std::array<const char*, 4> words;  ///< worst first
   Position (*position)(const Readings&);
   std::string (*fact)(const Telling&, const Readings&);
 };
 
-constexpr std::array<AxisRow, 4> kAxes{{
-    {"surface",
-     {"little", "half", "most", "nearly-all"},
-     [](const Readings& at) { return at.surface.position; },
-     surface_fact},
-    {"structure",
-     {"unsafe", "weakened", "marked", "sound"},
-     [](const Readings& at) { return at.structure.position; },
-     structure_fact},
-    {"working",
-     {"not", "in-part", "with-care", "as-made"},
-     [](const Readings& at) { return at.working.position; },
-     working_fact},
-    {"completeness",
-     {"little", "part", "nearly", "whole"},
-     [](const Readings& at) { return at.completeness.position; },
-     completeness_fact},
+constexpr std::array<AxisRow, kStateAxes.size()> kRows{{
+    {[](const Readings& at) { return at.surface.position; }, surface_fact},
+    {[](const Readings& at) { return at.structure.position; }, structure_fact},
+    {[](const Readings& at) { return at.working.position; }, working_fact},
+    {[](const Readings& at) { return at.completeness.position; }, completeness_fact},
 }};
 
 }  // namespace
@@ -80,11 +67,13 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
   const auto& condition = last->condition;
   ConditionChart chart;
   std::vector<std::string> spoken;
-  for (const AxisRow& row : kAxes) {
-    const std::string key = std::string("condition.") + row.key;
+  for (std::size_t i = 0; i < kRows.size(); ++i) {
+    const AxisRow& row = kRows[i];
+    const std::string key = "condition." + std::string(kStateAxes[i].name);
     ConditionChart::Axis axis{telling.words.say(key), telling.words.say(key + ".what")};
-    for (const char* word : row.words)
-      axis.words.push_back(telling.words.say(key + "." + word));
+    const auto& best_first = kStateAxes[i].words;
+    for (auto word = best_first.rbegin(); word != best_first.rend(); ++word)
+      axis.words.push_back(telling.words.say(key + "." + std::string(*word)));
     const std::string found = row.fact(telling, condition.found);
     const std::string left = row.fact(telling, condition.left);
     axis.marks = {{Sign::found, share_of(row.position(condition.found)), found},

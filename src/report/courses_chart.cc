@@ -41,11 +41,12 @@ std::string stop_words(const Telling& telling, const advice::Stop& stop) {
 
 /// Flags of one kind in one sentence.
 std::string minded(const Telling& telling, advice::Stop::Why why, std::string_view key) {
-  std::string names;
+  std::vector<std::string> names;
   for (const advice::Stop& stop : telling.courses->stops) {
-    if (stop.why == why) names += (names.empty() ? "" : "; ") + stop.name;
+    if (stop.why == why) names.push_back(stop.name);
   }
-  return names.empty() ? "" : telling.words.say(key, {{"names", names}});
+  if (names.empty()) return "";
+  return telling.words.say(key, {{"names", telling.words.joined("join.semicolon", names)}});
 }
 
 std::string flip_words(const Telling& telling, const advice::Flip& flip) {

@@ -35,8 +35,8 @@ document::Text reason(const Telling& telling, std::size_t i) {
 }
 
 document::Row row_of(const Telling& telling, const Marking& mark, std::optional<std::size_t> i) {
-  std::string where = telling.piece_name(mark.piece);
-  if (!mark.where.empty()) where += ", " + mark.where;
+  std::string where =
+      telling.words.joined("join.comma", {telling.piece_name(mark.piece), mark.where});
   const std::string whose = "whose." + std::string(record::word_of(mark.whose));
   document::Row row;
   row.cells.push_back({quoted_whole(telling, mark)});

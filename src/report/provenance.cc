@@ -23,6 +23,11 @@ std::string between(const Telling& telling, const std::optional<base::EdtfDate>&
   return "";
 }
 
+/// What follows a comma.
+std::string and_then(const Telling& telling, std::string_view words) {
+  return telling.words.say("join.comma", {{"before", ""}, {"next", words}});
+}
+
 /// "Augusta Merrow [1911/1979], purser of the Ellery Sound ferry, bought new, 1948": the holder,
 /// who they were, how it came to them, and when.
 document::Text step_words(const Telling& telling, const CustodyStep& step, bool same_holder,
@@ -40,10 +45,10 @@ document::Text step_words(const Telling& telling, const CustodyStep& step, bool 
     add(telling.words.say("custody.lived", {{"dates", telling.words.date(*person->lived)}}));
   }
   if (step.held != record::Held::both) {
-    add(", " + telling.words.say("held." + std::string(record::word_of(step.held))));
+    add(and_then(telling, telling.words.say("held." + std::string(record::word_of(step.held)))));
   }
   if (!step.how.empty()) {
-    add(", ");
+    add(and_then(telling, ""));
     if (step.certainty != record::Certainty::certain) {
       add(telling.words.say("custody." + std::string(record::word_of(step.certainty))) + " ");
     }
@@ -51,7 +56,7 @@ document::Text step_words(const Telling& telling, const CustodyStep& step, bool 
   }
   // The next holder's beginning is this one's end.
   if (std::string when = between(telling, step.from, std::nullopt); !when.empty()) {
-    text.parts.emplace_back(document::Run{", " + when});
+    text.parts.emplace_back(document::Run{and_then(telling, when)});
   }
   return text;
 }
@@ -63,7 +68,7 @@ document::Text gap_words(const Telling& telling, const CustodyGap& gap) {
     when = telling.words.say("date.from", {{"first", telling.words.date(*gap.from)}});
   }
   if (!when.empty()) {
-    text.parts.emplace_back(document::Run{", " + when});
+    text.parts.emplace_back(document::Run{and_then(telling, when)});
   }
   if (!gap.what.empty()) text.parts.emplace_back(document::Run{": "});
   append(text, telling.text(gap.what));

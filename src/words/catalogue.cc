@@ -243,6 +243,15 @@ std::string Catalogue::list(const std::vector<std::string>& items) const {
   return utf8(out);
 }
 
+std::string Catalogue::joined(std::string_view key, const std::vector<std::string>& items) const {
+  std::string all;
+  for (const std::string& next : items) {
+    if (next.empty()) continue;
+    all = all.empty() ? next : say(key, {{"before", all}, {"next", next}});
+  }
+  return all;
+}
+
 std::string Catalogue::spelled(std::int64_t number, bool capital) const {
   const std::string key = "number." + std::to_string(number);
   std::string words;

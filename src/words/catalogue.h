@@ -77,6 +77,10 @@ class Catalogue {
   [[nodiscard]] std::string date(const base::EdtfDate& date, DateForm form = DateForm::full) const;
   /// "a, b and c".
   [[nodiscard]] std::string list(const std::vector<std::string>& items) const;
+  /// The items put one behind the other by a message with {before} and {next}, such as
+  /// "join.comma"; empty items are left out.
+  [[nodiscard]] std::string joined(std::string_view key,
+                                   const std::vector<std::string>& items) const;
   /// "twenty-one"; with capital: "Twenty-one".
   [[nodiscard]] std::string spelled(std::int64_t number, bool capital = false) const;
   /// The first letter as a sentence begins.

@@ -24,6 +24,7 @@ Catalogue british() {
            {"date.since", "since {first}"},
            {"date.unknown", "date not known"},
            {"date.one-of", "one of {first} to {last}"},
+           {"join.comma", "{before}, {next}"},
            {"unit.mm", "mm"}}};
 }
 
@@ -103,6 +104,12 @@ TEST_CASE("a list is joined as its language joins it") {
   CHECK(Catalogue("en-US", {}).list({"a", "b", "c"}) == "a, b, and c");
   CHECK(british().list({"a"}) == "a");
   CHECK(british().list({}).empty());
+}
+
+TEST_CASE("what follows one behind the other is joined by a message, without what is empty") {
+  CHECK(british().joined("join.comma", {"brass", "", "5 min"}) == "brass, 5 min");
+  CHECK(british().joined("join.comma", {"brass"}) == "brass");
+  CHECK(british().joined("join.comma", {"", ""}).empty());
 }
 
 TEST_CASE("numbers are spelled out, and begin a sentence when asked") {

@@ -79,14 +79,13 @@ document::Facts what_it_is(const Telling& telling) {
         telling.words.say("statement.gear", {{"ratio", telling.words.number(*reel.gear_ratio)}}),
         facts);
   }
-  std::string sizes;
+  std::vector<std::string> sizes;
   for (const record::Size& size : reel.sizes) {
-    if (!sizes.empty()) sizes += "; ";
-    sizes += telling.words.say(
+    sizes.push_back(telling.words.say(
         "statement.size",
-        {{"what", size.what}, {"size", telling.words.measure(size.size.value, "mm")}});
+        {{"what", size.what}, {"size", telling.words.measure(size.size.value, "mm")}}));
   }
-  add_fact(telling, "bench-sheet.sizes", sizes, facts);
+  add_fact(telling, "bench-sheet.sizes", telling.words.joined("join.semicolon", sizes), facts);
   document::SideNote note{document::plain(telling.words.say("bench-sheet.how-to-use"))};
   facts.beside.emplace_back(std::move(note));
   return facts;

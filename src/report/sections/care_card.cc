@@ -80,18 +80,11 @@ std::optional<Span> drag_range(const Telling& telling) {
 }
 
 std::string answer(const Telling& telling) {
-  switch (telling.recorded->use) {
-    case Use::not_safe:
-      return telling.words.say("care-card.not-safe");
-    case Use::shelf:
-      return telling.words.say("care-card.shelf");
-    case Use::undecided:
-      return telling.words.say("care-card.undecided");
-    case Use::fish:
-      break;
-  }
+  const Use use = telling.recorded->use;
+  const std::string key = "care-card." + std::string(base::word_of(use));
+  if (use != Use::fish) return telling.words.say(key);
   const auto range = drag_range(telling);
-  if (!range) return telling.words.say("care-card.fish");
+  if (!range) return telling.words.say(key);
   return telling.words.say("care-card.fish-at", {{"drag", pull_words(telling, *range)}});
 }
 
@@ -207,9 +200,10 @@ std::string must_stay(const Telling& telling) {
   }
   for (const record::LifeEvent& event : telling.record.life)
     add(event.must_stay);
-  std::string names;
+  std::vector<std::string> told;
   for (const record::PieceId& piece : pieces)
-    names += (names.empty() ? "" : "; ") + telling.piece_name(piece);
+    told.push_back(telling.piece_name(piece));
+  const std::string names = telling.words.joined("join.semicolon", told);
   return names.empty() ? "" : telling.words.capitalised(names) + ".";
 }
 

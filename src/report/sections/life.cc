@@ -17,10 +17,7 @@ std::string when_and_by(const Telling& telling, const record::LifeEvent& event) 
     parts.push_back(telling.words.say("life.as-told", {{"told", event.date_as_told}}));
   }
   if (event.by) parts.push_back(telling.name(*event.by));
-  std::string out;
-  for (const std::string& part : parts)
-    out += (out.empty() ? "" : ", ") + part;
-  return telling.words.capitalised(out);
+  return telling.words.capitalised(telling.words.joined("join.comma", parts));
 }
 
 /// Why it must stay, when it must; how it is known, otherwise.

@@ -53,10 +53,9 @@ document::Facts facts(const Telling& telling) {
   }
   add("seal.reel", document::plain(std::move(reel)));
   add("seal.fingerprint", document::in_lines(in_fours(edition.fingerprint)));
-  std::string earlier;
-  for (const std::string& code : edition.earlier)
-    earlier += (earlier.empty() ? "" : ", ") + code;
-  add("seal.earlier", document::plain(earlier.empty() ? words.say("seal.none") : earlier));
+  add("seal.earlier",
+      document::plain(edition.earlier.empty() ? words.say("seal.none")
+                                              : words.joined("join.comma", edition.earlier)));
   const auto& photos = telling.record.photos;
   const auto shown = std::count_if(photos.begin(), photos.end(),
                                    [](const record::Photo& photo) { return !photo.withheld; });

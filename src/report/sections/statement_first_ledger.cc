@@ -30,7 +30,7 @@ Text part(const Telling& telling, const PieceRow& row) {
                                                : nullptr;
   const record::Piece* piece = id == nullptr ? nullptr : find(telling.record, *id);
   if (piece != nullptr && !piece->material.empty()) {
-    text.parts.emplace_back(Run{", "});
+    text.parts.emplace_back(Run{telling.words.say("join.comma", {{"before", ""}, {"next", ""}})});
     text.parts.emplace_back(Run{.text = piece->material, .italic = true});
   }
   return text;

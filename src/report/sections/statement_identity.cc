@@ -118,10 +118,7 @@ std::string measures(const Telling& telling) {
     sizes.push_back(telling.words.say(
         "statement.weight", {{"weight", telling.words.measure(reel.weight->value, "g")}}));
   }
-  std::string out;
-  for (const std::string& size : sizes)
-    out += (out.empty() ? "" : "; ") + size;
-  return out;
+  return telling.words.joined("join.semicolon", sizes);
 }
 
 std::string gear_and_line(const Telling& telling) {
@@ -138,7 +135,7 @@ std::string gear_and_line(const Telling& telling) {
          {"diameter", telling.words.measure(reel.capacity->line_diameter.value, "mm")},
          {"source", reel.capacity->source}});
   }
-  return gear.empty() ? line : line.empty() ? gear : gear + "; " + line;
+  return telling.words.joined("join.semicolon", {gear, line});
 }
 
 std::string materials(const Telling& telling) {
@@ -152,14 +149,13 @@ std::string materials(const Telling& telling) {
 }
 
 /// The first few names, and how many more there are; they hold commas of their own.
-std::string some_of(const Telling& telling, const std::vector<std::string>& names) {
-  std::string out;
-  for (std::size_t i = 0; i < std::min(names.size(), kMostNames); ++i)
-    out += (out.empty() ? "" : "; ") + names[i];
+std::string some_of(const Telling& telling, std::vector<std::string> names) {
   if (names.size() > kMostNames) {
-    out += "; " + telling.words.say("statement.more", {{"count", names.size() - kMostNames}});
+    const std::size_t more = names.size() - kMostNames;
+    names.resize(kMostNames);
+    names.push_back(telling.words.say("statement.more", {{"count", more}}));
   }
-  return out;
+  return telling.words.joined("join.semicolon", names);
 }
 
 std::string not_settled(const Telling& telling, const Finding& finding) {

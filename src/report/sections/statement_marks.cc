@@ -49,23 +49,24 @@ Text because(const Telling& telling, std::size_t i) {
 std::string shown(const Telling& telling, const record::Marking& mark) {
   for (const record::PhotoId& photo : mark.photos) {
     if (const int number = telling.pictures.number(photo); number > 0)
-      return "; " + telling.words.say("figure.reference", {{"number", std::to_string(number)}});
+      return telling.words.say("figure.reference", {{"number", std::to_string(number)}});
   }
   return "";
 }
 
 /// "tail plate, inside; moulded, the maker's; worn; figure 3"
 std::string where(const Telling& telling, const record::Marking& mark) {
-  std::string place = telling.piece_name(mark.piece);
-  if (!mark.where.empty()) place += ", " + mark.where;
+  const std::string place =
+      telling.words.joined("join.comma", {telling.piece_name(mark.piece), mark.where});
   const std::string state =
       telling.words.say("mark-state." + std::string(record::word_of(mark.state)));
-  return telling.words.say(
-             "statement.mark-where",
-             {{"where", place},
-              {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
-              {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}}) +
-         (state.empty() ? "" : ", " + state) + shown(telling, mark);
+  const std::string whole = telling.words.say(
+      "statement.mark-where",
+      {{"where", place},
+       {"method", telling.words.say("method." + std::string(record::word_of(mark.method)))},
+       {"whose", telling.words.say("whose." + std::string(record::word_of(mark.whose)))}});
+  return telling.words.joined(
+      "join.semicolon", {telling.words.joined("join.comma", {whole, state}), shown(telling, mark)});
 }
 
 std::string legible(const Telling& telling, const record::Marking& mark) {

@@ -51,13 +51,10 @@ std::string seat_words(const Telling& telling, const std::optional<record::Seat>
   add("seat.bore", seat->bore);
   add("seat.outside", seat->outside);
   add("seat.depth", seat->depth);
-  std::string words;
-  for (const std::string& size : sizes)
-    words += (words.empty() ? "" : ", ") + size;
   std::string note = telling.plain(seat->note);
-  if (words.empty()) return note;
-  words = telling.words.say("statement.seat", {{"sizes", words}});
-  return note.empty() ? words : words + " " + note;
+  if (sizes.empty()) return note;
+  const std::string all = telling.words.joined("join.comma", sizes);
+  return joined({telling.words.say("statement.seat", {{"sizes", all}}), note});
 }
 
 Text adapted(const Telling& telling, const Fitting& fitting) {
@@ -153,16 +150,11 @@ void add(const Telling& telling, const char* lead, const record::Words& words, T
 
 /// What it was cleaned with and how, in the words of the record.
 std::string method_of(const Telling& telling, const record::Cleaning& cleaning) {
-  std::vector<std::string> parts;
-  for (const std::string& part : {cleaning.method, cleaning.material}) {
-    if (!part.empty()) parts.push_back(part);
-  }
+  std::vector<std::string> parts{cleaning.method, cleaning.material};
   if (cleaning.minutes) {
     parts.push_back(telling.words.measure(cleaning.minutes->value, "min"));
   }
-  std::string words;
-  for (const std::string& part : parts)
-    words += (words.empty() ? "" : ", ") + part;
+  std::string words = telling.words.joined("join.comma", parts);
   if (words.empty()) words = telling.words.say("bench.cleaned");
   return telling.words.capitalised(words) + ".";
 }

@@ -44,11 +44,7 @@ std::string identity(const Telling& telling) {
   if (reel.made) {
     parts.push_back(words.say("cover.made", {{"date", words.date(reel.made->date)}}));
   }
-  std::string line;
-  for (const std::string& part : parts) {
-    if (!line.empty()) line += line.ends_with(',') ? " " : ", ";
-    line += part;
-  }
+  std::string line = words.joined("join.comma", parts);
   while (line.ends_with(',') || line.ends_with('.'))
     line.pop_back();
   return words.say("value.identity", {{"name", reel.name}, {"what", line}});

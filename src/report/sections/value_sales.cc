@@ -88,8 +88,7 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
       row.cells.push_back({document::plain(std::move(text))});
     };
     add(telling.words.date(one.sale.date));
-    add(one.sale.source.empty() ? price_words(telling, one.sale)
-                                : price_words(telling, one.sale) + "; " + one.sale.source);
+    add(telling.words.joined("join.semicolon", {price_words(telling, one.sale), one.sale.source}));
     add(telling.words.say(
         "value.brought",
         {{"paid", telling.words.money(
@@ -99,12 +98,11 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
          {"amount", amount_words(telling, one.amount)}}));
     if (grid && i < estimate.grid.size()) {
       const AdjustedSale& sale = estimate.grid[i];
-      std::string steps;
-      for (const auto& step : sale.steps) {
-        steps += (steps.empty() ? "" : "; ") + trait_words(telling, step.trait) + " " +
-                 percent(telling, step.percent);
-      }
-      add(steps.empty() ? telling.words.say("value.no-step") : steps);
+      std::vector<std::string> steps;
+      for (const auto& step : sale.steps)
+        steps.push_back(trait_words(telling, step.trait) + " " + percent(telling, step.percent));
+      add(steps.empty() ? telling.words.say("value.no-step")
+                        : telling.words.joined("join.semicolon", steps));
       add(amount_words(telling, sale.amount));
       add(factor(telling, sale.weight));
     }
