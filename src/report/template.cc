@@ -70,9 +70,9 @@ std::vector<SectionChoice> sections_of(const xml::Document& file, pugi::xml_node
 }
 
 /// The schema lets no other word through.
-Needs needs_of(const std::vector<std::string>& words) {
+Needs needs_of(std::string_view text) {
   Needs needs;
-  for (const std::string& word : words) {
+  for (const std::string_view word : base::words_of(text)) {
     needs.tray_closed = needs.tray_closed || word == "tray-closed";
     needs.hand_back = needs.hand_back || word == "hand-back";
     needs.value = needs.value || word == "value";
@@ -201,7 +201,7 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.dense = root.attribute("dense").as_bool();
   out.nameless = root.attribute("nameless").as_bool();
   out.tightens = root.attribute("tightens").as_bool();
-  out.needs = needs_of(words_of(attribute(root, "needs")));
+  out.needs = needs_of(attribute(root, "needs"));
   out.reader =
       record::value_of<record::Reader>(attribute(root, "reader")).value_or(record::Reader::owner);
   out.sections = sections_of(file, root, faults);
