@@ -103,8 +103,17 @@ build() {
   configure "$@" && cmake --build "$1" -j "$jobs" -- -k 0
 }
 
+# What CMakeLists.txt leaves to be told, since the library's own code is blamed, fails when it is ours.
+release() {
+  build build >"$logs/release.log" 2>&1
+  code=$?
+  cat "$logs/release.log"
+  ours='^(\.\./|'"$PWD"'/)(src|tests)/[^ ]*: warning: .*\[-W(array-bounds|stringop-overflow)'
+  [ "$code" -eq 0 ] && ! grep -E "$ours" "$logs/release.log"
+}
+
 step_build() {
-  check "the Release build has no warnings" build build
+  check "the Release build has no warnings" release
 }
 
 step_units() {

@@ -52,9 +52,9 @@ base::Diagnostics take_friction(DragAnswer& answer) {
   }
   if (request.material.empty()) {
     return {base::of_command(
-        base::error("the friction is missing",
+        base::of_command(base::error("the friction is missing",
                     "give --friction 0.2 or --friction 0.15..0.25, or --material leather",
-                    "command-friction"))};
+                    "command-friction")))};
   }
   const knowledge::Friction* row = find_friction(answer.knowledge, request.material);
   const auto friction = row == nullptr ? std::nullopt : friction_of(*row, request.greased);
@@ -171,7 +171,7 @@ base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest re
   if (auto faults = take_friction(answer); !faults.empty()) return faults;
   if (const std::string fault = fault_of(answer.request.drag); !fault.empty()) {
     return base::of_command(
-        base::error(fault, "look at the figures given: winchbook drag --help", "command-figure"));
+        base::of_command(base::error(fault, "look at the figures given: winchbook drag --help", "command-figure")));
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
   warn(answer);

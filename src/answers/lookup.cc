@@ -54,8 +54,8 @@ base::Diagnostic unknown_kind(const LookupRequest& request) {
   for (const Kind& kind : kKinds)
     all += (all.empty() ? "" : ", ") + std::string(kind.word);
   return base::of_command(
-      base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
-                  "it knows " + all + ", care", "command-kind"));
+      base::of_command(base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
+                  "it knows " + all + ", care", "command-kind")));
 }
 
 void take_stricter(std::optional<BoundEnd>& end, const std::optional<BoundEnd>& other,

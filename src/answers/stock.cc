@@ -199,10 +199,10 @@ std::string_view trimmed(std::string_view text) {
 base::Result<StackWasher> stack_washer(std::string_view entry) {
   const auto fault = [&](std::string_view message) {
     return base::of_command(
-        base::error(fmt::format("stack: \"{}\" {}", entry, message),
+        base::of_command(base::error(fmt::format("stack: \"{}\" {}", entry, message),
                     "write each washer as material, then gear, sleeve or free, then its "
                     "thickness: \"red fibre free 1.3 mm, steel gear 0.9 mm\"",
-                    "command-stack"));
+                    "command-stack")));
   };
   for (const std::string_view word : {"free", "gear", "sleeve"}) {
     const std::size_t at = entry.find(" " + std::string(word));

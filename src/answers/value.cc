@@ -3,113 +3,21 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 #include "answers/assessed.h"
 #include "answers/sales.h"
+#include "assess/value/recorded_sales.h"
 
 namespace winchbook::answers {
 namespace {
 
-namespace condition = assess::condition;
+using assess::ValuedState;
 using assess::value::Basis;
-using assess::value::CourseState;
 using assess::value::Sale;
 using assess::value::State;
 using assess::value::StateFrom;
 using assess::value::Trait;
-
-/// The word of an axis as a number; empty while it is open between several.
-std::optional<double> told(const condition::WordRange& word) {
-  if (word.best != word.worst) return std::nullopt;
-  return word.best;
-}
-
-/// Tens of points below a hundred, from the middle of a range that is narrow enough to be told.
-std::optional<double> tens_lost(const std::optional<base::RatioRange>& born_here) {
-  constexpr std::int64_t kTenPoints = 1000;
-  constexpr std::int64_t kSteps = 10000;
-  if (!born_here) return std::nullopt;
-  const std::int64_t low = born_here->low.rounded(kSteps);
-  const std::int64_t high = born_here->high.rounded(kSteps);
-  if (high - low > kTenPoints) return std::nullopt;
-  return (kSteps - static_cast<double>(low + high) / 2) / kTenPoints;
-}
-
-/// Whether a box is among what came with it.
-double box_of(const record::Record& record) {
-  const bool boxed =
-      std::any_of(record.pieces.begin(), record.pieces.end(), [](const record::Piece& piece) {
-        return piece.role == record::PieceRole::content &&
-               piece.name.find("ox") != std::string::npos &&
-               piece.born_here.answer == record::BornHere::yes;
-      });
-  return boxed ? 0 : 1;
-}
-
-State state_of(const record::Record& record, const condition::Readings& readings,
-               const std::optional<base::RatioRange>& born_here) {
-  State state;
-  state[Trait::surface] = told(readings.surface.word);
-  state[Trait::structure] = told(readings.structure.word);
-  state[Trait::working] = told(readings.working.word);
-  state[Trait::completeness] = told(readings.completeness.word);
-  state[Trait::originality] = tens_lost(born_here);
-  state[Trait::box] = box_of(record);
-  return state;
-}
-
-Basis basis_of(const record::Sale& sale) {
-  switch (sale.kind) {
-    case record::SaleKind::auction:
-      return sale.with_premium ? Basis::premium : Basis::hammer;
-    case record::SaleKind::dealer:
-      return Basis::dealer;
-    case record::SaleKind::asking_price:
-      return Basis::asking;
-    case record::SaleKind::private_sale:
-    case record::SaleKind::other:
-      break;
-  }
-  return Basis::privately;
-}
-
-/// The sales of the record itself, told as sales of this model.
-std::vector<Sale> recorded_sales(const record::Record& record) {
-  std::vector<Sale> sales;
-  if (!record.value) return sales;
-  for (const record::Sale& one : record.value->sales) {
-    Sale sale;
-    sale.date = one.on;
-    sale.price = one.price;
-    sale.basis = basis_of(one);
-    sale.maker = record.reel.maker.name;
-    sale.model = record.reel.model;
-    sale.state[Trait::box] = one.box ? 0 : 1;
-    if (one.originality) {
-      sale.state[Trait::originality] = (100 - one.originality->value.approximate()) / 10;
-    }
-    sale.notes = one.state;
-    sale.source = one.source;
-    if (!one.used && one.kind != record::SaleKind::asking_price) {
-      sale.not_used = plain_text(record, one.excluded_because);
-      if (sale.not_used.empty()) sale.not_used = "no reason given";
-    }
-    sales.push_back(std::move(sale));
-  }
-  return sales;
-}
-
-std::string most_frequent_currency(const std::vector<Sale>& sales) {
-  std::map<std::string, int> counts;
-  for (const Sale& sale : sales)
-    ++counts[sale.price.currency];
-  const auto most =
-      std::max_element(counts.begin(), counts.end(),
-                       [](const auto& a, const auto& b) { return a.second < b.second; });
-  return most == counts.end() ? std::string() : most->first;
-}
 
 std::string purposes(const knowledge::Prices& prices) {
   std::string names;
@@ -120,7 +28,7 @@ std::string purposes(const knowledge::Prices& prices) {
 
 base::Result<SalesRead> sales_for(const library::World& world, const ValueRequest& request,
                                   const record::Record& record, int most) {
-  if (request.terms.sales.empty()) return SalesRead{recorded_sales(record), 0};
+  if (request.terms.sales.empty()) return SalesRead{assess::value::recorded_sales(record), 0};
   const std::string maker = assess::value::folded_name(record.reel.maker.name);
   const std::string model = assess::value::folded_name(record.reel.model);
   const auto wants = [&](std::string_view their_maker, std::string_view their_model) {
@@ -129,29 +37,6 @@ base::Result<SalesRead> sales_for(const library::World& world, const ValueReques
   };
   return read_sales(world, request.terms.sales, request.today, wants,
                     static_cast<std::size_t>(most));
-}
-
-/// The states that stand for the four courses; those that are only expected go to `expected`.
-std::vector<CourseState> course_states(const record::Visit& visit, const State& found,
-                                       const State& left, const knowledge::Courses& courses,
-                                       std::vector<State>& expected) {
-  using record::Course;
-  std::vector<CourseState> states;
-  for (const Course course : {Course::keep_as_found, Course::clean_for_show, Course::make_it_fish,
-                              Course::rebuild_to_fish}) {
-    if (visit.hand_back && visit.advice && visit.advice->chosen == course) {
-      states.push_back({course, StateFrom::left, left, 1});
-      continue;
-    }
-    const State then = expected_state(found, course, courses);
-    if (course == Course::keep_as_found || changes(found, then).empty()) {
-      states.push_back({course, StateFrom::found, found, 0});
-      continue;
-    }
-    states.push_back({course, StateFrom::expected, then, expected.size()});
-    expected.push_back(then);
-  }
-  return states;
 }
 
 }  // namespace
@@ -180,9 +65,9 @@ base::Result<Valued> value(const library::World& world, const ValueRequest& requ
   const base::Day as_of = terms.as_of.value_or(request.today);
   if (as_of > request.today) {
     return base::of_command(
-        base::error(fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
+        base::of_command(base::error(fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
                     "no sale is known of it; ask for a day up to " + base::iso_text(request.today),
-                    "command-as-of"));
+                    "command-as-of")));
   }
   const auto read = sales_for(world, request, record, prices->rules.most);
   if (!read) return read.faults();
@@ -195,21 +80,17 @@ base::Result<Valued> value(const library::World& world, const ValueRequest& requ
     valued.question.currency = record.value->currency;
   }
   if (valued.question.currency.empty()) {
-    valued.question.currency = most_frequent_currency(sales);
+    valued.question.currency = assess::value::most_frequent_currency(sales);
   }
+  valued.states = assess::valued_states(record, assessment, prices->rules.box);
   std::vector<State> states;
-  std::vector<State> expected;
-  if (const assess::VisitAssessment* last = assessment.last()) {
-    const auto& born = last->originality.born_here;
-    valued.states.push_back(
-        {ValuedState::Kind::found, state_of(record, last->condition.found, born.found)});
-    valued.states.push_back(
-        {ValuedState::Kind::left, state_of(record, last->condition.left, born.left)});
-    valued.courses = course_states(*last_visit(record), valued.states[0].state,
-                                   valued.states[1].state, *courses, expected);
-  }
   for (const ValuedState& one : valued.states)
     states.push_back(one.state);
+  std::vector<State> expected;
+  if (const record::Visit* visit = last_visit(record); visit != nullptr) {
+    valued.courses = course_states(*visit, states.front(), states.back(), *courses);
+    expected = expected_states(valued.courses);
+  }
   valued.finding = assess::value::value(valued.question, states, sales, *prices, expected);
   valued.rules = prices->rules;
   valued.bench = std::move(courses).value();

@@ -10,6 +10,7 @@
 #include "assess/value/expected.h"
 #include "assess/value/rounding.h"
 #include "assess/value/value.h"
+#include "assess/valued_states.h"
 #include "base/result.h"
 #include "library/world.h"
 #include "recordfile/record_file.h"
@@ -23,17 +24,11 @@ struct ValueRequest {
   base::Day today;
 };
 
-/// A state that was valued.
-struct ValuedState {
-  enum class Kind { found, left } kind = Kind::found;
-  assess::value::State state;
-};
-
 /// The answer, with what it was reckoned from.
 struct Valued {
   recordfile::LoadedRecord loaded;
   assess::value::Question question;
-  std::vector<ValuedState> states;                  ///< as found, as left: one for each estimate
+  std::vector<assess::ValuedState> states;          ///< as found, as left: one for each estimate
   std::vector<assess::value::CourseState> courses;  ///< all four; none without a visit
   knowledge::Courses bench;                         ///< what is known of the courses
   assess::value::Finding finding;

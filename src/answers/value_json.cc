@@ -115,7 +115,7 @@ std::string value_as_json(const Valued& valued) {
   Json found = nullptr;
   Json left = nullptr;
   for (std::size_t i = 0; i < finding.estimates.size(); ++i) {
-    (valued.states[i].kind == ValuedState::Kind::found ? found : left) =
+    (valued.states[i].kind == assess::ValuedState::Kind::found ? found : left) =
         estimate_of(finding.estimates[i]);
   }
   Json counted = Json::array();

@@ -19,8 +19,8 @@ std::string amount(const Valued& valued, double value) {
   return fmt::format("{:.2f} {}", value, valued.question.currency);
 }
 
-const char* title(ValuedState::Kind kind) {
-  return kind == ValuedState::Kind::found ? "As found" : "As left";
+const char* title(assess::ValuedState::Kind kind) {
+  return kind == assess::ValuedState::Kind::found ? "As found" : "As left";
 }
 
 std::string range(const Valued& valued, const Estimate& estimate) {

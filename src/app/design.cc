@@ -15,13 +15,19 @@ using base::Result;
 
 constexpr std::uintmax_t kMostListBytes = std::uintmax_t{1} << 20U;
 
-/// Puts the template's own words in the place of the program's.
+bool holds(const std::vector<std::string>& all, const std::string& one) {
+  return std::find(all.begin(), all.end(), one) != all.end();
+}
+
+/// Puts the template's own words in the place of the program's, or beside them those that name a
+/// document of the bench's own.
 Diagnostics reword(const report::Template& chapters, const fs::path& file,
                    words::Catalogue& words) {
   Diagnostics faults;
   words::Messages own;
+  const std::vector<std::string> names = report::name_messages(chapters);
   for (const auto& [key, pattern] : chapters.rewordings) {
-    if (!words.has(key)) {
+    if (!words.has(key) && !holds(names, key)) {
       faults.push_back(base::error_at({file.string(), 0, 0},
                                       "there is no message \"" + key + "\" to reword",
                                       "take a key of shared/words/en-GB.xml", "template-words"));
@@ -49,6 +55,20 @@ std::string documents_of(const library::World& world) {
   return names;
 }
 
+/// A document without words for its name cannot be told.
+Diagnostics faults_of_name(const World& world, const report::Template& chapters,
+                           const base::Location& where, const words::Catalogue& words) {
+  std::string missing;
+  for (const std::string& key : report::name_messages(chapters)) {
+    if (!words.has(key)) missing += (missing.empty() ? "" : ", ") + key;
+  }
+  if (missing.empty()) return {};
+  return {base::error_at(where, "there are no words for a document \"" + chapters.document + "\"",
+                         "write them into the template as words (" + missing +
+                             "), or name one of " + documents_of(world),
+                         "template-document")};
+}
+
 /// Where each face is named, so that a name nobody knows is told where it stands.
 std::map<std::string, base::Location> faces_of(const xml::Document& style) {
   std::map<std::string, base::Location> faces;
@@ -67,8 +87,8 @@ std::map<std::string, base::Location> faces_of(const xml::Document& style) {
 Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
   for (base::Diagnostic& fault : faults) {
     if (fault.rule != "template-paper" || !fault.hint.starts_with("the papers are ")) continue;
-    fault = base::of_command(
-        base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper"));
+    fault = base::of_command(base::of_command(
+        base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper")));
   }
   return faults;
 }
@@ -91,6 +111,13 @@ Result<Design> read_design(const library::World& world, const DesignRequest& req
   if (!document) return document.faults();
   auto chapters = report::read_template(*document, *schema);
   if (!chapters) return chapters.faults();
+  const bool asked = request.document != DesignRequest{}.document;
+  if (!request.file.empty() && asked && request.document != chapters->document) {
+    return base::of_command(base::of_command(
+        base::error("the template " + file.string() + " is of a document \"" + chapters->document +
+                        "\", not \"" + request.document + "\"",
+                    "leave --document out, or change the template", "command-document")));
+  }
   const auto style_document = library::read_xml(world, file.parent_path() / chapters->style_file);
   if (!style_document) return style_document.faults();
   const std::string paper = !request.paper.empty()     ? request.paper
@@ -103,6 +130,8 @@ Result<Design> read_design(const library::World& world, const DesignRequest& req
   auto words = library::read_words(world, request.language, *schema);
   if (!words) return words.faults();
   if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
+  auto nameless = faults_of_name(world, *chapters, document->where(document->root()), *words);
+  if (!nameless.empty()) return nameless;
   document::Style tight = *style;
   if (chapters->tightens) {
     auto dense = report::read_style(*style_document, *schema, paper, true);

@@ -15,10 +15,10 @@ namespace winchbook::app {
 
 /// Which document is asked for, and how it should look.
 struct DesignRequest {
-  std::string document;        ///< "keepsake"
-  std::filesystem::path file;  ///< a template file; empty: the program's own of that name
-  std::string paper;           ///< empty: the template's, or that of the language's region
-  std::string language;        ///< of the record
+  std::string document = "keepsake";  ///< what a template file is of, where one is named
+  std::filesystem::path file;         ///< a template file; empty: the program's own of that name
+  std::string paper;                  ///< empty: the template's, or that of the language's region
+  std::string language;               ///< of the record
 };
 
 /// A document's template, its style and its words, with the template's own words in them.
@@ -31,8 +31,8 @@ struct Design {
   std::map<std::string, base::Location> faces = {};  ///< where the style names each face
 };
 
-/// Errors: no such document or paper ("command-…"); what the schemas refuse; a message that is not
-/// there to be reworded.
+/// Errors: no such document or paper, or a template of another document ("command-…"); what the
+/// schemas refuse; a message that is not there to be reworded; a name of a document without words.
 [[nodiscard]] base::Result<Design> read_design(const library::World& world,
                                                const DesignRequest& request);
 

@@ -179,9 +179,9 @@ Diagnostics faults_of_output(const library::World& world, const fs::path& output
   const base::Location where{output.string(), 0, 0};
   const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
   if (!world.files.is_folder(folder)) {
-    return {base::of_machine(
+    return {base::of_machine(base::of_machine(
         base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
-                       "make the folder, or name another; nothing was changed", "file-write"))};
+                       "make the folder, or name another; nothing was changed", "file-write")))};
   }
   const fs::path kept = world.files.resolved(loaded.folder / "issued");
   if (world.files.resolved(output).parent_path() == kept) {
@@ -278,11 +278,8 @@ Result<std::optional<assess::fitting::Recorded>> recorded_in(const library::Worl
                                                              const report::Template& design,
                                                              const record::Record& record) {
   const record::Visit* visit = record::last_visit(record);
-  const bool told =
-      std::any_of(design.sections.begin(), design.sections.end(),
-                  [](const auto& one) { return one.id == "bench-drag" || one.id == "care-card"; });
   std::optional<assess::fitting::Recorded> recorded;
-  if (!told || visit == nullptr) return recorded;
+  if (!report::tells_drag_and_line(design) || visit == nullptr) return recorded;
   const auto knowledge = knowledge::load_drag(world.files, world.data);
   if (!knowledge) return knowledge.faults();
   recorded = assess::fitting::recorded(record, *visit, *knowledge);
@@ -313,15 +310,11 @@ Diagnostics faults_of_hand_back(const recordfile::LoadedRecord& full) {
                          "not-handed-back")};
 }
 
-/// Of the chapters of the labels, the one that was asked for.
+/// Of the chapters those of the part that was asked for.
 Diagnostics keep_only(const IssueRequest& request, report::Template& chapters) {
-  constexpr std::pair<std::string_view, std::string_view> kParts[] = {
-      {"tags", "reel-tags"}, {"bags", "bag-labels"}, {"steps", "step-cards"}};
-  for (const auto& part : kParts) {
-    if (request.only != part.first) continue;
-    std::erase_if(chapters.sections, [&](const auto& one) { return one.id != part.second; });
-    if (!chapters.sections.empty()) return {};
-  }
+  std::erase_if(chapters.sections, [&](const auto& one) { return one.part != request.only; });
+  chapters.thin.reset();
+  if (!chapters.sections.empty()) return {};
   return {base::of_command(
       base::error("only the labels are printed in parts, not the " + request.document,
                   "leave --only out, or ask for --document labels", "command-only"))};
@@ -356,28 +349,35 @@ Diagnostics faults_of_tray(const recordfile::LoadedRecord& full) {
   return faults;
 }
 
+/// What was asked, and what the template says where nothing was.
+IssueRequest completed(IssueRequest request, const report::Template& chapters) {
+  request.document = chapters.document;
+  request.with_value = request.with_value || chapters.needs.value;
+  return request;
+}
+
 }  // namespace
 
-Result<Issued> issue(const library::World& world, const IssueRequest& request) {
+Result<Issued> issue(const library::World& world, const IssueRequest& asked) {
   std::unique_ptr<base::HeldLock> held;
-  if (request.final && request.give == IssueRequest::Give::pdf) {
-    const fs::path file = recordfile::record_path(world.files, request.record);
+  if (asked.final && asked.give == IssueRequest::Give::pdf) {
+    const fs::path file = recordfile::record_path(world.files, asked.record);
     auto lock = library::lock_reel(
-        world, file.has_parent_path() ? file.parent_path() : fs::path("."), request.command);
+        world, file.has_parent_path() ? file.parent_path() : fs::path("."), asked.command);
     if (!lock) return lock.faults();
     held = std::move(lock).value();
   }
-  const auto full = recordfile::read(world.files, request.record, world.data / "schemas");
+  const auto full = recordfile::read(world.files, asked.record, world.data / "schemas");
   if (!full) return full.faults();
-  const bool hand_back = request.document == "hand-back-receipt";
-  if (Diagnostics faults = hand_back ? faults_of_hand_back(*full) : Diagnostics{}; !faults.empty())
-    return faults;
-  const Diagnostics open_tray =
-      hand_back || request.document == "keepsake" ? faults_of_tray(*full) : Diagnostics{};
-  if (!open_tray.empty() && request.unaccounted.empty()) return open_tray;
   auto design =
-      read_design(world, {request.document, request.design, request.paper, full->record.language});
+      read_design(world, {asked.document, asked.design, asked.paper, full->record.language});
   if (!design) return design.faults();
+  const IssueRequest request = completed(asked, design->chapters);
+  const report::Needs& needs = design->chapters.needs;
+  if (auto faults = needs.hand_back ? faults_of_hand_back(*full) : Diagnostics{}; !faults.empty())
+    return faults;
+  const Diagnostics open_tray = needs.tray_closed ? faults_of_tray(*full) : Diagnostics{};
+  if (!open_tray.empty() && request.unaccounted.empty()) return open_tray;
   if (!request.only.empty()) {
     if (auto faults = keep_only(request, design.value().chapters); !faults.empty()) return faults;
   }
@@ -401,8 +401,7 @@ Result<Issued> issue(const library::World& world, const IssueRequest& request) {
   edition.value().reel_code = reel_code(full->record);
   const auto found = answers::assessed(world, shown->record.record);
   if (!found) return found.faults();
-  const bool worth_told =
-      request.document == "value-statement" || request.with_value || !request.value.sales.empty();
+  const bool worth_told = request.with_value || !request.value.sales.empty();
   const auto weighed =
       weigh(world, {{}, request.value, request.date}, worth_told, shown->record, found->assessment);
   if (!weighed) return weighed.faults();

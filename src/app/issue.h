@@ -15,14 +15,14 @@ namespace winchbook::app {
 struct IssueRequest {
   enum class Give { pdf, words, pages };
 
-  std::filesystem::path record;  ///< a reel's folder or its record.xml
-  std::string document = "keepsake";
+  std::filesystem::path record;          ///< a reel's folder or its record.xml
+  std::string document = "keepsake";     ///< of a template file, the one that it names
   std::filesystem::path design;          ///< a template file; empty: the program's own of that name
   std::string paper;                     ///< "a4" or "letter"; empty: template, then region
   std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
   base::Day date;
   answers::ValueTerms value;     ///< by the day of issue, where no other is given
-  bool with_value = false;       ///< the value is told, by the record's own sales too
+  bool with_value = false;       ///< the value is told, whether its template needs it or not
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   std::string only = {};         ///< of the labels: tags, bags or steps; empty: all
   bool final = false;            ///< listed in editions.xml and kept in issued/
@@ -43,8 +43,8 @@ struct Issued {
 /// Reads, withholds, assesses, writes, lays out and draws one document. Errors: everything wrong
 /// with the record; something withheld that has no salt, or that survives elsewhere; a photograph
 /// that is not what the record says; a character no face has; a folder that cannot be written to.
-/// Nothing is left half written. A keepsake is refused while anything that came off is unaccounted
-/// for, unless a reason is given, which is printed. For good, it holds the lock of the reel's
+/// Nothing is left half written. What its template needs must hold; where that is a closed tray,
+/// a reason may be given instead, which is printed. For good, it holds the lock of the reel's
 /// folder, so that two at once do not take one edition.
 [[nodiscard]] base::Result<Issued> issue(const library::World& world, const IssueRequest& request);
 

@@ -14,11 +14,7 @@ report::Worth worth_of(const answers::Valued& valued) {
   worth.rules = valued.rules;
   worth.courses = valued.courses;
   worth.older = valued.older;
-  for (const answers::ValuedState& one : valued.states) {
-    const bool found = one.kind == answers::ValuedState::Kind::found;
-    worth.states.push_back(found ? report::Worth::State::found : report::Worth::State::left);
-    if (found) worth.found = one.state;
-  }
+  worth.states = valued.states;
   return worth;
 }
 

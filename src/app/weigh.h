@@ -13,7 +13,7 @@ namespace winchbook::app {
 
 /// What a document may say of value and of the courses open to the owner.
 struct Weighed {
-  std::optional<report::Worth> worth;  ///< a value statement always; others when sales are given
+  std::optional<report::Worth> worth;  ///< where it is needed, asked for, or sales are given
   std::optional<assess::advice::Finding> courses;  ///< empty: there is no visit to advise on
 };
 

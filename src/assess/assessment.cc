@@ -23,13 +23,14 @@ Assessment assess(const record::Record& record, const knowledge::Knowledge& know
   const knowledge::PartsList* parts =
       knowledge::parts_list(knowledge, record::word_of(record.reel.kind));
   Assessment assessment;
+  assessment.identity = identity(record);
   assessment.dating = dating::assess(record, knowledge);
   const care::Made made = when_made(record, assessment.dating);
   for (const record::Visit& visit : record.visits) {
     assessment.visits.push_back(
         {visit.id, originality::assess(record, visit, knowledge.originality, parts),
          condition::assess(record, visit, knowledge, parts), strip::strip(record, visit, parts),
-         care::assess(record, visit, knowledge.care, made)});
+         care::assess(record, visit, knowledge.care, made), sums(record, visit)});
   }
   return assessment;
 }

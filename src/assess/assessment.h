@@ -6,8 +6,10 @@
 #include "assess/care/care.h"
 #include "assess/condition/condition.h"
 #include "assess/dating/dating.h"
+#include "assess/identity.h"
 #include "assess/originality/originality.h"
 #include "assess/strip/strip.h"
+#include "assess/sums.h"
 #include "knowledge/knowledge.h"
 #include "record/enum_words.h"
 #include "record/record.h"
@@ -21,10 +23,12 @@ struct VisitAssessment {
   condition::Finding condition;
   strip::Finding strip;
   care::Finding care;
+  Sums sums;
 };
 
 /// Every question's answer, visit by visit, earliest first. The last visit is the one being told.
 struct Assessment {
+  Identity identity;
   dating::Finding dating;  ///< of the reel; visits do not change when it was made
   std::vector<VisitAssessment> visits;
 

@@ -9,6 +9,7 @@
 #include <cstdlib>
 #include <utility>
 
+#include "knowledge/stamp_text.h"
 #include "knowledge/valid_file.h"
 #include "tabular/rows.h"
 
@@ -128,6 +129,26 @@ int whole(pugi::xml_node node, const char* name) {
   return digits(node.attribute(name).value()).value_or(0);
 }
 
+std::vector<std::string> phrases(pugi::xml_node node, const char* name) {
+  std::vector<std::string> all;
+  std::string_view rest = node.attribute(name).value();
+  while (!rest.empty()) {
+    const std::size_t end = std::min(rest.find(','), rest.size());
+    all.push_back(folded_phrase(rest.substr(0, end)));
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+  }
+  return all;
+}
+
+/// Words of the longest phrase that stands at a word.
+std::size_t longest_at(const std::vector<std::string>& phrases, const std::vector<StampWord>& words,
+                       std::size_t at) {
+  std::size_t longest = 0;
+  for (const std::string& phrase : phrases)
+    longest = std::max(longest, phrase_at(words, at, phrase));
+  return longest;
+}
+
 PriceRules rules_from(pugi::xml_node root) {
   PriceRules rules;
   const pugi::xml_node limits = root.child("limits");
@@ -144,6 +165,7 @@ PriceRules rules_from(pugi::xml_node root) {
     rules.adjustments.push_back(
         {node.attribute("of").value(), attribute(node, "percent"), folded(node)});
   }
+  rules.box = {phrases(root.child("box"), "named"), phrases(root.child("box"), "not-named")};
   for (const pugi::xml_node node : root.children("purpose")) {
     rules.purposes.push_back({node.attribute("name").value(),
                               std::string_view(node.attribute("price").value()) == "buyer",
@@ -219,6 +241,17 @@ const Purpose* find_purpose(const Prices& prices, std::string_view name) {
   const auto found = std::find_if(prices.rules.purposes.begin(), prices.rules.purposes.end(),
                                   [&](const Purpose& one) { return one.name == name; });
   return found == prices.rules.purposes.end() ? nullptr : &*found;
+}
+
+bool names_box(const BoxWords& box, std::string_view name) {
+  const std::vector<StampWord> words = stamp_words(name);
+  for (std::size_t at = 0; at < words.size();) {
+    const std::size_t is = longest_at(box.named, words, at);
+    const std::size_t is_not = longest_at(box.not_named, words, at);
+    if (is > is_not) return true;
+    at += std::max<std::size_t>(is_not, 1);
+  }
+  return false;
 }
 
 std::optional<double> exchange(const Prices& prices, std::string_view from, std::string_view to,

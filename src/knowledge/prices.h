@@ -59,6 +59,12 @@ struct Purpose {
   std::string source;
 };
 
+/// By which words of its name a thing that came with a reel is a box for it, folded (stamp_text.h).
+struct BoxWords {
+  std::vector<std::string> named;      ///< "BOX", "BOX OF CARD"
+  std::vector<std::string> not_named;  ///< "BOX OF", "BOX SPANNER": the longer phrase counts
+};
+
 /// The rules of a value, each with its reason in the file.
 struct PriceRules {
   int least = 3;                        ///< sales, for any figure
@@ -71,6 +77,7 @@ struct PriceRules {
   double spread = 10;                   ///< most of a range's high end over its low end
   int most = 10000;                     ///< the newest sales of one model that are used
   std::vector<Adjustment> adjustments;  ///< in the order in which they are made
+  BoxWords box;
   std::vector<Purpose> purposes;
 };
 
@@ -85,6 +92,8 @@ struct Prices {
 [[nodiscard]] const PriceIndex* find_index(const Prices& prices, std::string_view currency);
 /// The purpose of that name, or null.
 [[nodiscard]] const Purpose* find_purpose(const Prices& prices, std::string_view name);
+/// Whether a name says a box: "Maker's box" and "Box of card" do, "Box of flies" does not.
+[[nodiscard]] bool names_box(const BoxWords& words, std::string_view name);
 /// Units of `to` for one of `from` in a year: the table's, its inverse, or through one currency
 /// between; the nearest year of the table is taken, at most two away.
 [[nodiscard]] std::optional<double> exchange(const Prices& prices, std::string_view from,

@@ -81,7 +81,7 @@ bool weekday_agrees(const IssueDay& issue, const base::Day& day, Reading& readin
 std::string with_commas(std::int64_t number) {
   std::string text = std::to_string(number);
   for (std::size_t at = text.size(); at > 3; at -= 3)
-    text.insert(at - 3, 1, ',');
+    text.insert(at - 3, ",");
   return text;
 }
 

@@ -3,20 +3,25 @@
 #include <algorithm>
 #include <string_view>
 
-#include "recordfile/element_text.h"
-
 namespace winchbook::recordfile {
 namespace {
 
+using Nodes = std::vector<pugi::xml_node>;
+
+bool same_attribute(pugi::xml_node one, pugi::xml_node other, const char* name) {
+  return std::string_view(one.attribute(name).value()) == other.attribute(name).value();
+}
+
 /// How much two elements are one; 0 when they cannot be. One that is the same in all outweighs any
 /// number of those that only have the same name.
-int likeness(const Aligned& one, const Aligned& other) {
-  if (std::string_view(one.node.name()) != other.node.name() || one.id != other.id ||
-      one.ref != other.ref) {
+int likeness(pugi::xml_node one, pugi::xml_node other) {
+  if (std::string_view(one.name()) != other.name() || !same_attribute(one, other, "id") ||
+      !same_attribute(one, other, "ref")) {
     return 0;
   }
-  if (!one.id.empty() || one.text == other.text) return 10000;
-  return !one.first.empty() && one.first == other.first ? 100 : 1;
+  if (one.attribute("id") || same(one, other)) return 10000;
+  const pugi::xml_node first = one.first_child();
+  return first.type() == pugi::node_element && same(first, other.first_child()) ? 100 : 1;
 }
 
 /// What the best pairing of the elements from `before` and `after` on is worth.
@@ -32,8 +37,8 @@ class Table {
 };
 
 /// The pairs of two stretches that have nothing in common at their ends.
-void align_between(const std::vector<Aligned>& before, const std::vector<Aligned>& after,
-                   Pair begin, Pair end, std::vector<Pair>& pairs) {
+void align_between(const Nodes& before, const Nodes& after, Pair begin, Pair end,
+                   std::vector<Pair>& pairs) {
   const std::size_t rows = *end.before - *begin.before;
   const std::size_t columns = *end.after - *begin.after;
   const auto like = [&](std::size_t row, std::size_t column) {
@@ -69,16 +74,22 @@ void align_between(const std::vector<Aligned>& before, const std::vector<Aligned
 
 }  // namespace
 
-Aligned::Aligned(pugi::xml_node of)
-    : node(of),
-      id(of.attribute("id").value()),
-      ref(of.attribute("ref").value()),
-      text(written_on_one_line(of)) {
-  if (of.first_child().type() == pugi::node_element) first = written_on_one_line(of.first_child());
+bool same(pugi::xml_node one, pugi::xml_node other) {
+  if (one.type() != other.type() || std::string_view(one.name()) != other.name() ||
+      std::string_view(one.value()) != other.value() || !same_attribute(one, other, "id") ||
+      !same_attribute(one, other, "ref")) {
+    return false;
+  }
+  pugi::xml_node part = one.first_child();
+  pugi::xml_node twin = other.first_child();
+  while (part && twin && same(part, twin)) {
+    part = part.next_sibling();
+    twin = twin.next_sibling();
+  }
+  return !part && !twin;
 }
 
-std::vector<Pair> aligned(const std::vector<Aligned>& before, const std::vector<Aligned>& after) {
-  const auto same = [](const Aligned& one, const Aligned& other) { return one.text == other.text; };
+std::vector<Pair> aligned(const Nodes& before, const Nodes& after) {
   const auto [head, ignored] =
       std::mismatch(before.begin(), before.end(), after.begin(), after.end(), same);
   const auto common = static_cast<std::size_t>(head - before.begin());
@@ -88,11 +99,11 @@ std::vector<Pair> aligned(const std::vector<Aligned>& before, const std::vector<
   const auto behind = static_cast<std::size_t>(tail - before.rbegin());
   std::vector<Pair> pairs;
   for (std::size_t i = 0; i < common; ++i)
-    pairs.push_back({i, i});
+    pairs.push_back({i, i, true});
   align_between(before, after, {common, common}, {before.size() - behind, after.size() - behind},
                 pairs);
   for (std::size_t i = behind; i > 0; --i)
-    pairs.push_back({before.size() - i, after.size() - i});
+    pairs.push_back({before.size() - i, after.size() - i, true});
   return pairs;
 }
 

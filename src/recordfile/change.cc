@@ -5,7 +5,6 @@
 #include <utility>
 
 #include "recordfile/align.h"
-#include "recordfile/element_text.h"
 #include "recordfile/sections.h"
 #include "recordfile/splice_tree.h"
 #include "recordfile/write_record.h"
@@ -30,7 +29,7 @@ Nodes own_elements(pugi::xml_node element) {
   return own;
 }
 
-std::vector<Aligned> children_of(pugi::xml_node element) {
+Nodes children_of(pugi::xml_node element) {
   const auto children = element.children();
   return {children.begin(), children.end()};
 }
@@ -52,23 +51,22 @@ class Bringer {
 
   /// `element` is in the file what `before` is among the values.
   void bring(pugi::xml_node before, pugi::xml_node after, pugi::xml_node element) {
-    if (written_on_one_line(before) == written_on_one_line(after)) return;
     if (holds_text(before) || holds_text(after)) {
       tree_->fill(element, after);
       return;
     }
     Brothers here{children_of(before), children_of(after), {}, own_elements(element), {}};
     here.pairs = aligned(here.before, here.after);
-    for (const Aligned& one : here.before)
-      here.files.push_back(claimed(here.unclaimed, one.node.name()));
+    for (const pugi::xml_node one : here.before)
+      here.files.push_back(claimed(here.unclaimed, one.name()));
     for (std::size_t i = 0; i < here.pairs.size(); ++i)
       bring_pair(element, here, i);
   }
 
  private:
   struct Brothers {
-    std::vector<Aligned> before;
-    std::vector<Aligned> after;
+    Nodes before;
+    Nodes after;
     std::vector<Pair> pairs;
     Nodes unclaimed;  ///< elements of the file of which the values say nothing
     Nodes files;      ///< for each of `before`, its element in the file; nothing when it has none
@@ -95,25 +93,28 @@ class Bringer {
 
   void bring_pair(pugi::xml_node parent, Brothers& here, std::size_t at) {
     const Pair& pair = here.pairs[at];
+    if (pair.same) return;
     const pugi::xml_node file = pair.before ? here.files[*pair.before] : pugi::xml_node();
     if (!pair.after) {
       if (file) tree_->take_out(file);
       return;
     }
-    const Aligned& after = here.after[*pair.after];
-    if (pair.before && file) return bring(here.before[*pair.before].node, after.node, file);
-    if (pair.before && here.before[*pair.before].text == after.text) return;
-    if (const pugi::xml_node there = claimed(here.unclaimed, after.node.name())) {
+    const pugi::xml_node after = here.after[*pair.after];
+    if (pair.before) {
+      if (same(here.before[*pair.before], after)) return;
+      if (file) return bring(here.before[*pair.before], after, file);
+    }
+    if (const pugi::xml_node there = claimed(here.unclaimed, after.name())) {
       pugi::xml_document bare;
       pugi::xml_node said = bare.append_child(there.name());
       copy_bare(there, said);
-      return bring(said, after.node, there);
+      return bring(said, after, there);
     }
     const pugi::xml_node next = here.next_in_file(at + 1);
-    if (next && tree_->stand_together(parent, after.node.name(), next.name())) {
-      parent.insert_copy_before(after.node, next);
+    if (next && tree_->stand_together(parent, after.name(), next.name())) {
+      parent.insert_copy_before(after, next);
     } else {
-      tree_->put_in(parent, after.node);
+      tree_->put_in(parent, after);
     }
   }
 

@@ -1,7 +1,5 @@
 #include "recordfile/writer.h"
 
-#include "recordfile/element_text.h"
-
 namespace winchbook::recordfile {
 namespace {
 
@@ -24,7 +22,10 @@ class RunWriter {
 
  private:
   static void add_text(pugi::xml_node to, const std::string& words) {
-    if (!words.empty()) to.append_child(pugi::node_pcdata).set_value(words.c_str());
+    if (words.empty()) return;
+    pugi::xml_node text = to.last_child();
+    if (text.type() != pugi::node_pcdata) text = to.append_child(pugi::node_pcdata);
+    text.set_value((text.value() + words).c_str());
   }
   pugi::xml_node add(const char* name) {
     if (!element_.first_child()) element_.append_child(pugi::node_pcdata);
@@ -40,10 +41,6 @@ class RunWriter {
 };
 
 }  // namespace
-
-bool Writer::same(pugi::xml_node one, pugi::xml_node other) {
-  return written_on_one_line(one) == written_on_one_line(other);
-}
 
 void Writer::put(pugi::xml_node element, const std::string& text) {
   if (!text.empty()) element.append_child(pugi::node_pcdata).set_value(text.c_str());

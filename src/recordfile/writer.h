@@ -13,6 +13,7 @@
 #include "base/edtf_date.h"
 #include "record/enum_words.h"
 #include "record/record.h"
+#include "recordfile/align.h"
 
 namespace winchbook::recordfile {
 
@@ -85,9 +86,6 @@ class Writer {
   void set(const char* name, const std::string& text) const {
     element_.append_attribute(name) = text.c_str();
   }
-  /// Whether two elements hold the same.
-  static bool same(pugi::xml_node one, pugi::xml_node other);
-
   static void put(pugi::xml_node element, const std::string& text);
   static void put(pugi::xml_node element, bool yes);
   static void put(pugi::xml_node element, int whole);

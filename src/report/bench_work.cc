@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "assess/tray/tray.h"
 #include "record/enum_words.h"
 #include "report/care_words.h"
 #include "report/table_columns.h"
@@ -42,13 +43,8 @@ void add_pictures(const Telling& telling, const std::vector<const record::Photo*
 }
 
 /// Whether the tray was written down and everything in it went somewhere.
-bool tray_is_empty(const Visit& visit) {
-  return !visit.tray.empty() &&
-         std::all_of(visit.tray.begin(), visit.tray.end(), [](const record::TrayLine& line) {
-           return line.taken_off + line.found_loose == line.refitted + line.bagged + line.to_owner +
-                                                           line.kept_by_bench + line.lost +
-                                                           line.scrapped;
-         });
+bool tray_is_empty(const record::Record& record, const Visit& visit) {
+  return !visit.tray.empty() && assess::tray::account(record, visit).closed();
 }
 
 void add_strip_down(const Telling& telling, const std::vector<const record::Photo*>& pictures,
@@ -59,12 +55,12 @@ void add_strip_down(const Telling& telling, const std::vector<const record::Phot
     return;
   }
   chapter.blocks.emplace_back(Subhead{telling.words.say("bench.taken-apart")});
-  document::Paragraph summary = telling.sentence(
-      joined({telling.words.say(
-                  "bench.strip-summary",
-                  {{"steps", steps.size()},
-                   {"steps_spelled", telling.words.spelled(static_cast<int>(steps.size()))}}),
-              tray_is_empty(telling.visit) ? telling.words.say("bench.tray-empty") : ""}));
+  document::Paragraph summary = telling.sentence(joined(
+      {telling.words.say(
+           "bench.strip-summary",
+           {{"steps", steps.size()},
+            {"steps_spelled", telling.words.spelled(static_cast<int>(steps.size()))}}),
+       tray_is_empty(telling.record, telling.visit) ? telling.words.say("bench.tray-empty") : ""}));
   summary.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(summary));
   add_pictures(telling, pictures, chapter);

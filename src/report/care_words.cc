@@ -100,35 +100,6 @@ void append_sentence(const std::string& sentence, Text& text) {
   text.parts.emplace_back(Run{sentence});
 }
 
-bool speaks_of(const Telling& telling, const record::Caution& caution, const Flag& flag) {
-  return knowledge::has_phrase(caution.label, flag.rule->also) ||
-         knowledge::has_phrase(plain_text(telling.record, caution.words), flag.rule->also);
-}
-
-template <class Things, class Is> bool any_of(const Things& all, const Is& is) {
-  return std::any_of(all.begin(), all.end(), is);
-}
-
-/// Whether the bench's advice on care speaks of it.
-bool said_in_care(const Telling& telling, const Flag& flag) {
-  const auto in_words = [&](const record::Words& words) {
-    return knowledge::has_phrase(plain_text(telling.record, words), flag.rule->also);
-  };
-  const auto& care = telling.visit.care;
-  if (!care) return false;
-  return any_of(care->cautions, [&](const auto& one) { return speaks_of(telling, one, flag); }) ||
-         any_of(care->fish, in_words) || any_of(care->keep, in_words);
-}
-
-/// Whether the bench says it somewhere in this stay: in a flag, a caution, or the advice on care.
-bool said_by_bench(const Telling& telling, const Flag& flag) {
-  const auto in = [&](const auto& one) {
-    return one.caution && speaks_of(telling, *one.caution, flag);
-  };
-  return !flag.written.empty() || any_of(telling.visit.cleaning, in) ||
-         any_of(telling.visit.work, in) || said_in_care(telling, flag);
-}
-
 document::Caution short_caution(const Telling& telling, const Flag& flag) {
   return {telling.words.capitalised(name_of(telling, flag)),
           document::plain(telling.words.say(key(flag, "short")))};
@@ -147,7 +118,7 @@ std::optional<document::Caution> caution_for_any(const Telling& telling,
   for (const Flag& flag : flags_of(telling)) {
     if (flag.rule->legal || flag.says < Says::may_be || !matters_to(flag, {Matters::open}))
       continue;
-    if (flag.rule->matters.size() > 1 && said_by_bench(telling, flag)) continue;
+    if (flag.rule->matters.size() > 1 && flag.said_by_bench()) continue;
     for (const record::PieceId& piece : pieces) {
       if (std::find(flag.pieces.begin(), flag.pieces.end(), piece) != flag.pieces.end())
         return short_caution(telling, flag);
@@ -233,15 +204,14 @@ std::vector<ToldFlag> flags_told(const Telling& telling, MattersTo matters, bool
   for (const Flag& flag : flags_of(telling)) {
     if (!flag.written.empty() || !matters_to(flag, matters)) continue;
     // A statement tells everything; elsewhere the bench's own cautions say it better.
-    if (!sources && said_by_bench(telling, flag)) continue;
+    if (!sources && flag.said_by_bench()) continue;
     told.push_back({flag.rule->legal, flag.rule->word, name_of(telling, flag),
                     derived_words(telling, flag, matters, sources), flag.pieces, false});
   }
   return told;
 }
 
-std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo matters,
-                                             const std::vector<record::Caution>& said) {
+std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo matters) {
   std::vector<document::Caution> cautions;
   const auto& written = telling.visit.findings.flags;
   for (std::size_t i = 0; i < written.size(); ++i) {
@@ -253,11 +223,8 @@ std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo m
     }
   }
   for (const Flag& flag : flags_of(telling)) {
-    if (!flag.written.empty() || !matters_to(flag, matters) || said_in_care(telling, flag))
-      continue;
-    const bool is_said =
-        any_of(said, [&](const record::Caution& one) { return speaks_of(telling, one, flag); });
-    if (!is_said) cautions.push_back(short_caution(telling, flag));
+    if (flag.written.empty() && !flag.in_care && matters_to(flag, matters))
+      cautions.push_back(short_caution(telling, flag));
   }
   return cautions;
 }
@@ -265,7 +232,7 @@ std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo m
 std::vector<document::Caution> further_cautions(const Telling& telling, MattersTo matters) {
   std::vector<document::Caution> cautions;
   for (const Flag& flag : flags_of(telling)) {
-    if (matters_to(flag, matters) && !said_by_bench(telling, flag))
+    if (matters_to(flag, matters) && !flag.said_by_bench())
       cautions.push_back(short_caution(telling, flag));
   }
   return cautions;

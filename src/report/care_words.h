@@ -30,11 +30,9 @@ struct ToldFlag {
                                                std::initializer_list<knowledge::Matters> matters,
                                                bool sources = false);
 /// The same as cautions of a few words for a card or a margin: the bench's own hazards that matter
-/// so, then what materials and dates add; without what the advice on care or one of `said` speaks
-/// of already.
+/// so, then what materials and dates add; without what the advice on care speaks of.
 [[nodiscard]] std::vector<document::Caution> flag_cautions(
-    const Telling& telling, std::initializer_list<knowledge::Matters> matters,
-    const std::vector<record::Caution>& said = {});
+    const Telling& telling, std::initializer_list<knowledge::Matters> matters);
 /// Only what materials and dates add, without what the bench says anywhere in this stay.
 [[nodiscard]] std::vector<document::Caution> further_cautions(
     const Telling& telling, std::initializer_list<knowledge::Matters> matters);

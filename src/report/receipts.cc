@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "assess/with_the_reel.h"
 #include "record/enum_words.h"
 #include "report/care_words.h"
 #include "report/statement.h"
@@ -45,42 +46,6 @@ document::SideNote bench_note(const Telling& telling) {
   return {std::move(text)};
 }
 
-bool in_tray(const Telling& telling, const record::PieceId& piece) {
-  const auto& tray = telling.visit.tray;
-  return std::any_of(tray.begin(), tray.end(),
-                     [&](const record::TrayLine& one) { return one.piece == piece; });
-}
-
-/// Gone before this visit began.
-bool gone_before(const Telling& telling, const record::Piece& piece) {
-  using Kind = record::Whereabouts::Kind;
-  const bool gone = piece.now.kind == Kind::lost || piece.now.kind == Kind::scrapped ||
-                    piece.now.kind == Kind::kept_by_bench;
-  return gone && piece.now.since && base::surely_before(*piece.now.since, telling.visit.taken_in);
-}
-
-/// What the bench itself put with it in this visit: it is in the work, and was never in the tray.
-bool added_here(const Telling& telling, const record::Piece& piece) {
-  const bool made_here = piece.made_by.answer == record::MadeBy::bench;
-  const auto& work = telling.visit.work;
-  const bool in_work = std::any_of(work.begin(), work.end(), [&](const record::Work& one) {
-    return std::find(one.pieces.begin(), one.pieces.end(), piece.id) != one.pieces.end();
-  });
-  return made_here || (in_work && !in_tray(telling, piece.id));
-}
-
-/// Who owns it by the custody, when that is somebody else.
-std::optional<record::PersonId> other_owner(const Telling& telling,
-                                            const std::optional<record::PersonId>& person) {
-  std::optional<record::PersonId> owner;
-  for (const auto& entry : telling.record.custody) {
-    const auto* step = std::get_if<record::CustodyStep>(&entry);
-    if (step == nullptr || step->until || step->held == record::Held::possession) continue;
-    owner = step->holder;
-  }
-  return owner && person && *owner == *person ? std::nullopt : owner;
-}
-
 document::SideNote person_note(const Telling& telling, const char* key,
                                const std::optional<record::PersonId>& person) {
   Text text = lead(telling, key);
@@ -92,7 +57,8 @@ document::SideNote person_note(const Telling& telling, const char* key,
     append_told(text, known->address);
     append_told(text, known->contact);
   }
-  if (const auto owner = other_owner(telling, person)) {
+  const auto owner = assess::owner_now(telling.record);
+  if (owner && !(person && *owner == *person)) {
     append_lines(text, telling.words.say("receipt.owned-by", {{"name", telling.name(*owner)}}));
   }
   return {std::move(text)};
@@ -119,7 +85,7 @@ const record::Photo* whole_reel(const Telling& telling, record::Stage stage) {
 document::Chapter receipt_chapter(const Telling& telling, std::string_view id, Copy copy) {
   document::Chapter chapter;
   chapter.id = std::string(id) + (copy == Copy::owner ? "-owner" : "-bench");
-  chapter.title = telling.record.reel.name;
+  chapter.title = telling.assessment.identity.name;
   chapter.eyebrow = telling.words.say(
       "receipt.eyebrow", {{"document", telling.words.say("document." + telling.edition.document)},
                           {"copy", telling.words.say(copy == Copy::owner ? "receipt.copy.owner"
@@ -158,21 +124,9 @@ void ReceiptFacts::add_lines(const char* key, const std::vector<Text>& lines, co
   add(key, std::move(text));
 }
 
-std::vector<const record::Piece*> came_with_it(const Telling& telling) {
-  std::vector<const record::Piece*> out;
-  for (const record::Piece& piece : telling.record.pieces) {
-    const bool part = piece.role == record::PieceRole::part;
-    if (!part && !added_here(telling, piece) && !gone_before(telling, piece)) out.push_back(&piece);
-  }
-  return out;
-}
-
 std::string reel_and_model(const Telling& telling) {
-  const record::Reel& reel = telling.record.reel;
-  std::string model;
-  if (!reel.model.empty() || !reel.serial.empty()) model = reel_in_trade(telling) + ".";
-  if (reel.serial.empty() && reel.model == reel.name) model.clear();
-  return joined({kind_and_maker(telling), model});
+  const bool more = telling.assessment.identity.trade_says_more();
+  return joined({kind_and_maker(telling), more ? reel_in_trade(telling) + "." : ""});
 }
 
 std::string name_and_count(const Telling& telling, const record::Piece& piece, int count) {

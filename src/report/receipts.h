@@ -40,10 +40,6 @@ class ReceiptFacts {
   document::Facts facts_;
 };
 
-/// Line, box, papers, pouch, a spare spool: what came with the reel, and not what the bench put
-/// with it or what was gone before.
-[[nodiscard]] std::vector<const record::Piece*> came_with_it(const Telling& telling);
-
 /// "A sea reel by Harroway Reel Works of Port Ellery. Skerry No. 40, serial H 4417."
 [[nodiscard]] std::string reel_and_model(const Telling& telling);
 /// "Drag washers, three".

@@ -6,9 +6,12 @@
 namespace winchbook::report {
 namespace {
 
+enum class Tells { no_drag, drag_and_line };
+
 struct SectionRow {
   std::string_view id;
   TellSection tell;
+  Tells tells = Tells::no_drag;
 };
 
 constexpr std::array kSections{
@@ -49,17 +52,27 @@ constexpr std::array kSections{
     SectionRow{"step-cards", tell_step_cards},
     SectionRow{"bench-sheet", tell_bench_sheet},
     SectionRow{"bench-assembly", tell_bench_assembly},
-    SectionRow{"bench-drag", tell_bench_drag},
+    SectionRow{"bench-drag", tell_bench_drag, Tells::drag_and_line},
     SectionRow{"bench-tests", tell_bench_tests},
-    SectionRow{"care-card", tell_care_card},
+    SectionRow{"care-card", tell_care_card, Tells::drag_and_line},
 };
+
+const SectionRow* find_row(std::string_view id) {
+  const auto* row = std::find_if(kSections.begin(), kSections.end(),
+                                 [&](const SectionRow& one) { return one.id == id; });
+  return row == kSections.end() ? nullptr : row;
+}
 
 }  // namespace
 
 TellSection find_section(std::string_view id) {
-  const auto* row = std::find_if(kSections.begin(), kSections.end(),
-                                 [&](const SectionRow& one) { return one.id == id; });
-  return row == kSections.end() ? nullptr : row->tell;
+  const SectionRow* row = find_row(id);
+  return row == nullptr ? nullptr : row->tell;
+}
+
+bool tells_drag_and_line(std::string_view id) {
+  const SectionRow* row = find_row(id);
+  return row != nullptr && row->tells == Tells::drag_and_line;
 }
 
 bool knows_section(std::string_view id) {

@@ -13,6 +13,8 @@ namespace winchbook::report {
 using TellSection = std::optional<document::Chapter> (*)(const Telling&);
 
 [[nodiscard]] bool knows_section(std::string_view id);
+/// Whether the section tells of drag and line, which are reckoned for those that do.
+[[nodiscard]] bool tells_drag_and_line(std::string_view id);
 /// "story, dating, …", as a message lists them.
 [[nodiscard]] std::string section_names();
 /// The section's teller; null when there is none of that name.

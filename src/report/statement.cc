@@ -7,6 +7,8 @@
 
 namespace winchbook::report {
 
+using Maker = assess::Identity::Maker;
+
 std::string mark_letter(std::size_t index) {
   constexpr std::size_t kLetters = 26;
   std::string letters;
@@ -50,26 +52,23 @@ document::Text grounds(const Telling& telling, const record::Evidence& evidence)
 }
 
 std::string reel_in_trade(const Telling& telling) {
-  const record::Reel& reel = telling.record.reel;
-  std::string name = reel.model.empty() ? reel.name : reel.model;
-  if (reel.serial.empty()) return name;
-  return telling.words.say("seal.reel-is", {{"reel", name}, {"serial", reel.serial}});
+  const assess::Identity& reel = telling.assessment.identity;
+  if (reel.serial.empty()) return reel.in_trade();
+  return telling.words.say("seal.reel-is", {{"reel", reel.in_trade()}, {"serial", reel.serial}});
 }
 
 std::string kind_and_maker(const Telling& telling) {
-  const record::MakerStatement& maker = telling.record.reel.maker;
-  using Kind = record::MakerStatement::Kind;
+  const assess::Identity& reel = telling.assessment.identity;
   const words::Argument kind{
       "kind",
       telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)))};
-  if (maker.kind == Kind::not_determined || maker.name.empty())
-    return telling.words.say("statement.kind-only", {kind});
-  const char* form = maker.kind == Kind::attributed ? "attributed"
-                     : maker.place.empty()          ? "made"
-                                                    : "made-at";
+  if (reel.how == Maker::not_known) return telling.words.say("statement.kind-only", {kind});
+  const char* form = reel.how == Maker::attributed ? "attributed"
+                     : reel.place.empty()          ? "made"
+                                                   : "made-at";
   std::string words =
       telling.words.say("statement.kind-and-maker",
-                        {kind, {"form", form}, {"maker", maker.name}, {"place", maker.place}});
+                        {kind, {"form", form}, {"maker", reel.maker}, {"place", reel.place}});
   // "Reel Co." brings a full stop of its own.
   if (words.ends_with("..")) words.pop_back();
   return words;

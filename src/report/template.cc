@@ -57,6 +57,7 @@ std::vector<SectionChoice> sections_of(const xml::Document& file, pugi::xml_node
   std::vector<SectionChoice> choices;
   for (const pugi::xml_node node : parent.children("section")) {
     SectionChoice choice{attribute(node, "id"), std::nullopt};
+    choice.part = attribute(node, "part");
     if (const auto starts = node.attribute("starts-page")) choice.starts_page = starts.as_bool();
     if (const auto keeps = node.attribute("keep-together")) choice.keeps_together = keeps.as_bool();
     if (!knows_section(choice.id)) {
@@ -66,6 +67,17 @@ std::vector<SectionChoice> sections_of(const xml::Document& file, pugi::xml_node
     choices.push_back(std::move(choice));
   }
   return choices;
+}
+
+/// The schema lets no other word through.
+Needs needs_of(std::string_view text) {
+  Needs needs;
+  for (const std::string_view word : base::words_of(text)) {
+    needs.tray_closed = needs.tray_closed || word == "tray-closed";
+    needs.hand_back = needs.hand_back || word == "hand-back";
+    needs.value = needs.value || word == "value";
+  }
+  return needs;
 }
 
 int hexadecimal(std::string_view digits) {
@@ -189,6 +201,7 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
   out.dense = root.attribute("dense").as_bool();
   out.nameless = root.attribute("nameless").as_bool();
   out.tightens = root.attribute("tightens").as_bool();
+  out.needs = needs_of(attribute(root, "needs"));
   out.reader =
       record::value_of<record::Reader>(attribute(root, "reader")).value_or(record::Reader::owner);
   out.sections = sections_of(file, root, faults);

@@ -20,6 +20,7 @@ struct SectionChoice {
   std::string id;
   std::optional<bool> starts_page;  ///< empty: as the section itself would
   bool keeps_together = false;      ///< begins a page where the rest of one cannot hold it
+  std::string part = {};            ///< printed alone where it is asked for; empty: of no part
 };
 
 /// The chapters of a small job, and how small.
@@ -27,6 +28,13 @@ struct ThinChoice {
   std::size_t places = 0;
   std::size_t photographs = 0;
   std::vector<SectionChoice> sections;
+};
+
+/// What must hold before a document is printed.
+struct Needs {
+  bool tray_closed = false;  ///< every part that came off is accounted for, or it is said why not
+  bool hand_back = false;    ///< the reel has been handed back
+  bool value = false;        ///< a value is told, whether sales are given or not
 };
 
 /// A document as its template has it; which style file it names is read apart.
@@ -38,6 +46,7 @@ struct Template {
   bool dense = false;     ///< set in the style's dense types
   bool tightens = false;  ///< set dense where a chapter would take more than a page
   bool nameless = false;  ///< nobody is named, whoever may be
+  Needs needs;
   record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
   std::optional<ThinChoice> thin;

@@ -48,7 +48,7 @@ std::string why(const Telling& telling, const CourseState& course, const Estimat
                                                                     : "value.course.same");
   }
   std::vector<std::string> changed;
-  for (const Trait trait : changes(telling.worth->found, course.state))
+  for (const Trait trait : changes(telling.worth->states.front().state, course.state))
     changed.push_back(becomes(telling, trait, course.state));
   std::vector<std::string> sentences{
       words.say("value.course.expected", {{"changes", words.list(changed)}})};

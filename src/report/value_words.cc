@@ -16,7 +16,7 @@ using assess::value::RoundPrice;
 using assess::value::Trait;
 
 const Estimate& explained(const Telling& telling) {
-  const Estimate* left = telling.worth->estimate(Worth::State::left);
+  const Estimate* left = telling.worth->estimate(assess::ValuedState::Kind::left);
   return left != nullptr ? *left : telling.worth->finding.estimates.front();
 }
 
@@ -128,8 +128,8 @@ std::string refusal(const Telling& telling, const Estimate& estimate) {
 }  // namespace
 
 std::string answer_words(const Telling& telling) {
-  const Estimate* found = telling.worth->estimate(Worth::State::found);
-  const Estimate* left = telling.worth->estimate(Worth::State::left);
+  const Estimate* found = telling.worth->estimate(assess::ValuedState::Kind::found);
+  const Estimate* left = telling.worth->estimate(assess::ValuedState::Kind::left);
   const auto told = [](const Estimate* one) {
     return one != nullptr && one->method != Method::none;
   };

@@ -26,21 +26,18 @@ bool is_thin(const Record& record, const Visit& visit, const Template& design) {
 }
 
 std::string maker_line(const Telling& telling) {
-  const auto& maker = telling.record.reel.maker;
+  using Maker = assess::Identity::Maker;
+  const assess::Identity& reel = telling.assessment.identity;
   const std::string kind =
       telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)));
   const words::Argument kind_is{"kind", kind};
-  if (maker.kind == record::MakerStatement::Kind::not_determined || maker.name.empty()) {
-    return telling.words.say("cover.kind-only", {kind_is});
-  }
-  if (maker.kind == record::MakerStatement::Kind::attributed) {
-    return telling.words.say("cover.kind-attributed", {kind_is, {"maker", maker.name}});
-  }
-  if (maker.place.empty()) {
-    return telling.words.say("cover.kind-and-maker-only", {kind_is, {"maker", maker.name}});
-  }
-  return telling.words.say("cover.kind-and-maker",
-                           {kind_is, {"maker", maker.name}, {"place", maker.place}});
+  if (reel.how == Maker::not_known) return telling.words.say("cover.kind-only", {kind_is});
+  const words::Argument maker_is{"maker", reel.maker};
+  if (reel.how == Maker::attributed)
+    return telling.words.say("cover.kind-attributed", {kind_is, maker_is});
+  if (reel.place.empty())
+    return telling.words.say("cover.kind-and-maker-only", {kind_is, maker_is});
+  return telling.words.say("cover.kind-and-maker", {kind_is, maker_is, {"place", reel.place}});
 }
 
 /// What became of it: at work, on its shelf, or still here.
@@ -97,7 +94,7 @@ document::Cover cover_of(const Telling& telling, bool compact) {
   document::Cover cover;
   cover.compact = compact;
   cover.eyebrow = words.say("cover.eyebrow." + telling.edition.document);
-  cover.name = record.reel.name;
+  cover.name = telling.assessment.identity.name;
   cover.stand_first = {maker_line(telling),
                        record.reel.made
                            ? words.say("cover.made", {{"date", words.date(record.reel.made->date)}})
@@ -162,7 +159,8 @@ base::Result<Document> write(const Source& source) {
   const Telling telling{record,         *visit,          source.assessment,       source.words,
                         pictures,       source.edition,  source.photograph_facts, source.worth,
                         source.courses, source.recorded, design.nameless};
-  Document out = frame_of(telling, design.cover ? record.reel.name : reel_in_trade(telling));
+  Document out =
+      frame_of(telling, design.cover ? source.assessment.identity.name : reel_in_trade(telling));
   if (design.cover) out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {
     auto chapter = find_section(choice.id)(telling);
@@ -172,6 +170,21 @@ base::Result<Document> write(const Source& source) {
     out.chapters.push_back(std::move(*chapter));
   }
   return out;
+}
+
+std::vector<std::string> name_messages(const Template& design) {
+  std::vector<std::string> keys{"document." + design.document, "subject." + design.document};
+  if (design.cover) keys.push_back("cover.eyebrow." + design.document);
+  return keys;
+}
+
+bool tells_drag_and_line(const Template& design) {
+  const auto in = [](const std::vector<SectionChoice>& sections) {
+    return std::any_of(sections.begin(), sections.end(), [](const SectionChoice& one) {
+      return tells_drag_and_line(std::string_view(one.id));
+    });
+  };
+  return in(design.sections) || (design.thin && in(design.thin->sections));
 }
 
 std::string paper_of(std::string_view language) {

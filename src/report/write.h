@@ -1,5 +1,9 @@
 #pragma once
 
+#include <string>
+#include <string_view>
+#include <vector>
+
 #include "assess/assessment.h"
 #include "base/result.h"
 #include "document/document.h"
@@ -26,6 +30,13 @@ struct Source {
 /// Tells the record as the template asks: a document without positions.
 /// Error: a record without a visit has nothing to tell.
 [[nodiscard]] base::Result<document::Document> write(const Source& source);
+
+/// The messages by which a document of its name is told: "document.keepsake", "subject.keepsake",
+/// and "cover.eyebrow.keepsake" where it has a cover.
+[[nodiscard]] std::vector<std::string> name_messages(const Template& design);
+
+/// Whether one of its chapters, in the short list too, tells of drag and line.
+[[nodiscard]] bool tells_drag_and_line(const Template& design);
 
 /// The paper of a record's region when neither template nor command line names one: "letter" for
 /// North America and a few other countries that use it, "a4" everywhere else.

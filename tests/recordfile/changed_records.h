@@ -35,7 +35,7 @@ template <class Change> std::string changed(const std::string& bytes, const Chan
   change(after);
   std::string now = bytes_after(before, change);
   CAPTURE(now);
-  CHECK(winchbook::recordfile::write_new(read_of(now).record) ==
+  CHECK(winchbook::recordfile::write_new(values_of(now)) ==
         winchbook::recordfile::write_new(after));
   return now;
 }

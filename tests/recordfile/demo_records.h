@@ -3,6 +3,8 @@
 #include <array>
 #include <string>
 
+#include "recordfile/fields.h"
+#include "recordfile/reader.h"
 #include "recordfile/small_record.h"
 
 /// Every record of the demo and of these tests that is valid.
@@ -23,4 +25,18 @@ inline winchbook::recordfile::LoadedRecord read_of(const std::string& bytes) {
 
 inline winchbook::recordfile::LoadedRecord record_of(const std::string& file) {
   return read_of(file_bytes(std::string(WINCHBOOK_SOURCE_DIR "/") + file));
+}
+
+/// What a file says, whether it is valid or not.
+inline winchbook::record::Record values_of(const std::string& bytes) {
+  const auto document = winchbook::xml::Document::glance("record.xml", bytes);
+  REQUIRE(document);
+  winchbook::record::Record record;
+  winchbook::base::Diagnostics faults;
+  const winchbook::recordfile::Reader reader(
+      winchbook::recordfile::Element(*document, faults, document->root()));
+  fields(reader, record);
+  CHECK(faults.empty());
+  record.language = document->root().attribute("lang").value();
+  return record;
 }

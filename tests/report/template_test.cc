@@ -72,6 +72,47 @@ TEST_CASE("a section nobody knows is told with all that there are") {
         "bench-assembly, bench-drag, bench-tests, care-card\n");
 }
 
+TEST_CASE("what must hold before a document is printed stands in its template") {
+  const auto keepsake = report_test::read_design(report_test::bytes_of(kKeepsake));
+  REQUIRE(keepsake);
+  CHECK(keepsake->needs.tray_closed);
+  CHECK_FALSE(keepsake->needs.hand_back);
+  CHECK_FALSE(keepsake->needs.value);
+  const auto receipt =
+      report_test::read_design(report_test::bytes_of("report-templates/hand-back-receipt.xml"));
+  REQUIRE(receipt);
+  CHECK(receipt->needs.tray_closed);
+  CHECK(receipt->needs.hand_back);
+  const auto nothing = report_test::read_design(changed(kKeepsake, "needs=\"tray-closed\"", ""));
+  REQUIRE(nothing);
+  CHECK_FALSE(nothing->needs.tray_closed);
+}
+
+TEST_CASE("a document is named by messages of its own, its cover by one more") {
+  auto read = report_test::read_design(design("<section id=\"story\"/>"));
+  REQUIRE(read);
+  CHECK(report::name_messages(*read) == std::vector<std::string>{"document.keepsake",
+                                                                 "subject.keepsake",
+                                                                 "cover.eyebrow.keepsake"});
+  read.value().cover = false;
+  CHECK(report::name_messages(*read) ==
+        std::vector<std::string>{"document.keepsake", "subject.keepsake"});
+}
+
+TEST_CASE("drag and line are reckoned where a chapter tells them, in the short list too") {
+  const auto tells = [](const std::string& inside) {
+    const auto read = report_test::read_design(design(inside));
+    REQUIRE(read);
+    return report::tells_drag_and_line(*read);
+  };
+  CHECK(tells("<section id=\"story\"/><section id=\"bench-drag\"/>"));
+  CHECK(tells("<section id=\"care-card\"/>"));
+  CHECK_FALSE(tells("<section id=\"story\"/><section id=\"bench-sheet\"/>"));
+  CHECK(
+      tells("<section id=\"story\"/><thin places=\"1\" photographs=\"1\">"
+            "<section id=\"care-card\"/></thin>"));
+}
+
 TEST_CASE("every section that is not known is told in one go, in the short list too") {
   const auto read = report_test::read_design(
       design("<section id=\"one\"/><section id=\"story\"/>"

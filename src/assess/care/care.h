@@ -78,6 +78,11 @@ struct Flag {
   enum class Age { before, after, open };
   Age age = Age::open;
   bool needs_test = false;  ///< the bench's own flag does not say that nobody tested it
+  bool in_care = false;     ///< the bench's advice on care speaks of it
+  bool in_work = false;     ///< a caution beside a cleaning or a piece of work is
+
+  /// Whether the bench warns of it anywhere in this stay.
+  [[nodiscard]] bool said_by_bench() const { return !written.empty() || in_care || in_work; }
 };
 
 [[nodiscard]] constexpr auto enum_words(Flag::Age /*list*/) {

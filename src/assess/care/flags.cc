@@ -54,6 +54,25 @@ bool may_be_older(const Made& made, base::Day day) {
   return !made.first || *made.first < day;
 }
 
+/// Whether a caution of the bench's own is of the kind of a rule.
+bool is_of_kind(const record::Record& record, const record::Caution& caution,
+                const FlagRule& rule) {
+  return knowledge::has_phrase(caution.label, rule.also) ||
+         knowledge::has_phrase(plain_text(record, caution.words), rule.also);
+}
+
+/// Whether the bench's advice on care speaks of that kind, in a caution or beside it.
+bool is_in_advice(const record::Record& record, const record::CareAdvice& care,
+                  const FlagRule& rule) {
+  const auto in_words = [&](const record::Words& words) {
+    return knowledge::has_phrase(plain_text(record, words), rule.also);
+  };
+  return std::any_of(care.cautions.begin(), care.cautions.end(),
+                     [&](const auto& one) { return is_of_kind(record, one, rule); }) ||
+         std::any_of(care.fish.begin(), care.fish.end(), in_words) ||
+         std::any_of(care.keep.begin(), care.keep.end(), in_words);
+}
+
 /// The record under the eyes of the rules.
 class Watch {
  public:
@@ -225,6 +244,12 @@ class Watch {
           tested || knowledge::has_phrase(plain_text(record_, flags[i].what), flag.rule->tested);
     }
     flag.needs_test = !flag.written.empty() && !tested;
+    flag.in_care = visit_.care && is_in_advice(record_, *visit_.care, *flag.rule);
+    const auto in = [&](const auto& one) {
+      return one.caution && is_of_kind(record_, *one.caution, *flag.rule);
+    };
+    flag.in_work = std::any_of(visit_.cleaning.begin(), visit_.cleaning.end(), in) ||
+                   std::any_of(visit_.work.begin(), visit_.work.end(), in);
     if (flag.says < Says::may_be || names_none) return;
     for (const record::PieceId& id : flag.pieces) {
       if (!holds(named, id)) flag.not_written.push_back(id);

@@ -246,6 +246,37 @@ bool lets_off_spool(const Bench& bench) {
 
 }  // namespace
 
+std::size_t springs_named(const Finding& finding) {
+  std::set<std::string> names;
+  for (const Step& step : finding.steps) {
+    for (const Spring& spring : step.springs)
+      names.insert(spring.name);
+  }
+  for (const PlaceToStrip& place : finding.places) {
+    if (place.captive_spring) names.insert(place.name);
+  }
+  return names.size();
+}
+
+int pieces_off(const Finding& finding) {
+  int pieces = 0;
+  for (const Step& step : finding.steps) {
+    for (const Part& part : step.off)
+      pieces += part.count;
+  }
+  return pieces;
+}
+
+std::vector<Part> stays_out(const Step& step) {
+  std::vector<Part> out;
+  for (const Part& part : step.off) {
+    const bool back = std::any_of(step.back.begin(), step.back.end(),
+                                  [&](const Part& one) { return one.piece == part.piece; });
+    if (!back) out.push_back(part);
+  }
+  return out;
+}
+
 Finding strip(const Record& record, const Visit& visit, const PartsList* list) {
   const Bench bench(record, visit, list);
   Finding finding;

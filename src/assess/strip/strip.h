@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -60,6 +61,16 @@ struct Finding {
   std::vector<Part> lubricated;  ///< in the reel as it leaves, in places that want oil or grease
   bool free_spool = false;       ///< the spool can be let off its gears: the side plate goes on so
 };
+
+/// Springs that fly or are captive, each counted once by its name: one loses its hold in one step
+/// and comes off in another.
+[[nodiscard]] std::size_t springs_named(const Finding& finding);
+
+/// Pieces that come off in all the steps together.
+[[nodiscard]] int pieces_off(const Finding& finding);
+
+/// What comes off in a step and does not go back: it lies in a bag, or went elsewhere.
+[[nodiscard]] std::vector<Part> stays_out(const Step& step);
 
 /// Springs are known by the record's own places and by the parts list of its kind: captive where
 /// either says so, flying where the list's "freed-by" names the place of a part that the step takes

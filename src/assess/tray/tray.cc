@@ -27,6 +27,16 @@ int sitting(const Record& record, const Visit& visit, const record::Fitting& fit
   return std::max(0, count - off(visit, fitting.piece));
 }
 
+/// Whether the visit found it in or with the reel.
+bool was_found(const Visit& visit, const Piece& piece) {
+  const auto& findings = visit.findings.pieces;
+  return std::any_of(findings.begin(), findings.end(), [&](const record::PieceFinding& one) {
+    return one.piece == piece.id && one.found &&
+           (one.found->presence == record::Presence::fitted ||
+            one.found->presence == record::Presence::loose);
+  });
+}
+
 }  // namespace
 
 int PieceAccount::went() const {
@@ -59,6 +69,29 @@ Account account(const Record& record, const Visit& visit) {
     account.places.push_back(std::move(one));
   }
   return account;
+}
+
+std::vector<StaysAway> stays_away(const Record& record, const Visit& visit) {
+  using Kind = record::Whereabouts::Kind;
+  struct Way {
+    Kind kind;
+    int TrayLine::*counted;
+  };
+  constexpr Way kWays[] = {{Kind::kept_by_bench, &TrayLine::kept_by_bench},
+                           {Kind::scrapped, &TrayLine::scrapped},
+                           {Kind::lost, &TrayLine::lost}};
+  std::vector<StaysAway> away;
+  for (const Way& way : kWays) {
+    for (const Piece& piece : record.pieces) {
+      int count = 0;
+      for (const TrayLine& line : visit.tray) {
+        if (line.piece == piece.id) count += line.*way.counted;
+      }
+      if (count == 0 && piece.now.kind == way.kind && was_found(visit, piece)) count = piece.count;
+      if (count > 0) away.push_back({&piece, way.kind, count});
+    }
+  }
+  return away;
 }
 
 }  // namespace winchbook::assess::tray

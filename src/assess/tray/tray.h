@@ -55,4 +55,16 @@ struct Account {
 
 [[nodiscard]] Account account(const record::Record& record, const record::Visit& visit);
 
+/// So many of a piece that do not go back with the reel.
+struct StaysAway {
+  const record::Piece* piece = nullptr;
+  record::Whereabouts::Kind kind = record::Whereabouts::Kind::lost;
+  int count = 1;
+};
+
+/// What the bench kept, then what was scrapped, then what was lost, by the tray; a piece of which
+/// no line of it tells, but that the visit found, by its own whereabouts.
+[[nodiscard]] std::vector<StaysAway> stays_away(const record::Record& record,
+                                                const record::Visit& visit);
+
 }  // namespace winchbook::assess::tray

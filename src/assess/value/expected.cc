@@ -43,6 +43,33 @@ State expected_state(const State& found, record::Course course, const knowledge:
   return state;
 }
 
+std::vector<CourseState> course_states(const record::Visit& visit, const State& found,
+                                       const State& left, const knowledge::Courses& courses) {
+  using record::Course;
+  std::vector<CourseState> states;
+  std::size_t expected = 0;
+  for (const Course course : {Course::keep_as_found, Course::clean_for_show, Course::make_it_fish,
+                              Course::rebuild_to_fish}) {
+    if (visit.hand_back && visit.advice && visit.advice->chosen == course) {
+      states.push_back({course, StateFrom::left, left, 1});
+      continue;
+    }
+    const State then = expected_state(found, course, courses);
+    const bool changes_nothing = course == Course::keep_as_found || changes(found, then).empty();
+    states.push_back(changes_nothing ? CourseState{course, StateFrom::found, found, 0}
+                                     : CourseState{course, StateFrom::expected, then, expected++});
+  }
+  return states;
+}
+
+std::vector<State> expected_states(const std::vector<CourseState>& courses) {
+  std::vector<State> states;
+  for (const CourseState& one : courses) {
+    if (one.from == StateFrom::expected) states.push_back(one.state);
+  }
+  return states;
+}
+
 std::vector<Trait> changes(const State& from, const State& to) {
   std::vector<Trait> changed;
   for (int i = 0; i < kTraits; ++i) {

@@ -32,6 +32,15 @@ struct CourseState {
 [[nodiscard]] State expected_state(const State& found, record::Course course,
                                    const knowledge::Courses& courses);
 
+/// The states that stand for the four courses of a visit. The course that was taken stands as left,
+/// one that changes nothing as found, the others as they are expected.
+[[nodiscard]] std::vector<CourseState> course_states(const record::Visit& visit, const State& found,
+                                                     const State& left,
+                                                     const knowledge::Courses& courses);
+
+/// Of those, the states that are only expected, in the order in which `at` counts them.
+[[nodiscard]] std::vector<State> expected_states(const std::vector<CourseState>& courses);
+
 /// The traits in which two states differ.
 [[nodiscard]] std::vector<Trait> changes(const State& from, const State& to);
 

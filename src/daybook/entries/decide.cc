@@ -44,10 +44,10 @@ CourseCost read_cost(std::string_view text) {
 base::Diagnostics unknown_course(const std::string& course) {
   if (course.empty() || record::value_of<record::Course>(course)) return {};
   return {base::of_command(
-      base::error(fmt::format("\"{}\" is no course", course),
+      base::of_command(base::error(fmt::format("\"{}\" is no course", course),
                   "the courses are keep-as-found, clean-for-show, make-it-fish and "
                   "rebuild-to-fish",
-                  "command-course"))};
+                  "command-course")))};
 }
 
 base::Diagnostics set_cost(Draft& draft, pugi::xml_node advice, const std::string& text) {
@@ -97,8 +97,8 @@ Change decide(DecideRequest request) {
       const std::string before = advice.child("chosen-by").attribute("ref").value();
       if (!before.empty() && !by->empty() && before != *by) {
         return base::of_command(
-            base::error(fmt::format("the choice in the record is that of {}", before),
-                        "take it back with winchbook undo first", "command-name"));
+            base::of_command(base::error(fmt::format("the choice in the record is that of {}", before),
+                        "take it back with winchbook undo first", "command-name")));
       }
       if (!by->empty() && before.empty()) draft.add_ref(advice, "chosen-by", *by);
       draft.set(advice, "chosen-on", base::iso_text(request.on));

@@ -77,8 +77,8 @@ Change set_place_grade(PlaceGradeRequest request) {
                                                                 : request.filled;
     if (!record::value_of<record::Filled>(word)) {
       return base::of_command(
-          base::error(fmt::format("\"{}\" says nothing of a place", request.filled),
-                      "say filled, in part, empty or not examined", "command-grade"));
+          base::of_command(base::error(fmt::format("\"{}\" says nothing of a place", request.filled),
+                      "say filled, in part, empty or not examined", "command-grade")));
     }
     const pugi::xml_node findings = draft.need(open->element, "findings");
     pugi::xml_node finding;

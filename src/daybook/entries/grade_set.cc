@@ -229,8 +229,8 @@ Change set_grade(GradeRequest request) {
     if (request.rest) pieces = parts_not_yet_graded(draft, *open->visit, request.left);
     if (pieces->empty()) {
       return base::of_command(
-          base::error(request.rest ? "every part is graded already" : "no part is named",
-                      "name the parts to grade", "command-parts"));
+          base::of_command(base::error(request.rest ? "every part is graded already" : "no part is named",
+                      "name the parts to grade", "command-parts")));
     }
     for (const record::Piece* piece : *pieces) {
       auto faults = set_answers(draft, draft.by_id(piece->id.text), *grading, request);

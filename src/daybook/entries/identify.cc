@@ -100,8 +100,8 @@ Change identify(IdentifyRequest request) {
       const std::string there = reel.child("cover").attribute("ref").value();
       if (!there.empty() && there != photo.value()->id.text) {
         return base::of_command(
-            base::error(fmt::format("the cover is \"{}\" in the record already", there),
-                        "change it in the record by hand", "command-name"));
+            base::of_command(base::error(fmt::format("the cover is \"{}\" in the record already", there),
+                        "change it in the record by hand", "command-name")));
       }
       if (there.empty()) draft.add_ref(reel, "cover", photo.value()->id.text);
     }

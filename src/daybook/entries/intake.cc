@@ -248,8 +248,8 @@ Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
     const knowledge::PartsList* list = knowledge::parts_list(sources.knowledge, request.kind);
     if (list == nullptr) {
       return base::of_command(
-          base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
-                      "see shared/parts/ for the kinds", "command-kind"));
+          base::of_command(base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
+                      "see shared/parts/ for the kinds", "command-kind")));
     }
     add_places(draft, *list, request);
   }

@@ -37,10 +37,10 @@ base::Diagnostics add_washer(Draft& draft, pugi::xml_node drag, const std::strin
   const auto words = words_of(colon == std::string::npos ? "" : text.substr(colon + 1));
   if (words.empty() || words.size() > 4) {
     return {base::of_command(
-        base::error(fmt::format("\"{}\" does not say how the washer is held", text),
+        base::of_command(base::error(fmt::format("\"{}\" does not say how the washer is held", text),
                     "say \"PART: to-gear 7.4 23.6 0.9\": to-gear, to-sleeve or free, then its "
                     "hole, outside and thickness in mm",
-                    "command-washer"))};
+                    "command-washer")))};
   }
   const auto piece = record::find_piece(draft.record(), text.substr(0, colon));
   if (!piece) return piece.faults();

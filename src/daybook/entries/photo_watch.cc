@@ -36,8 +36,8 @@ Watch::Watch(const library::World& world, WatchRequest request)
 base::Result<Watch> Watch::begin(const library::World& world, WatchRequest request) {
   if (!world.files.is_folder(request.folder)) {
     return base::of_machine(
-        base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
-                       "name the folder into which the camera puts its pictures", "file-read"));
+        base::of_machine(base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
+                       "name the folder into which the camera puts its pictures", "file-read")));
   }
   Watch watch(world, std::move(request));
   if (watch.request_.take_old) return watch;

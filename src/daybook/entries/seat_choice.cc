@@ -105,9 +105,9 @@ base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice) {
   }
   if (has(*chosen, SeatReason::too_few)) {
     return base::of_command(
-        base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted", choice.line,
+        base::of_command(base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted", choice.line,
                                 chosen->washer.count, judged.wanted),
-                    "take another line, or count the stock again", "command-choice"));
+                    "take another line, or count the stock again", "command-choice")));
   }
   FitRequest request = fit_of(judged, *chosen, std::move(choice.said));
   return Change([request = std::move(request),
@@ -117,9 +117,9 @@ base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice) {
     const record::PlaceId* place = place_of(draft.record(), old.value()->id);
     if (place == nullptr) {
       return base::of_command(
-          base::error_at(draft.loaded().where(old.value()->id.text),
+          base::of_command(base::error_at(draft.loaded().where(old.value()->id.text),
                          old.value()->name + " never sat in a place of this reel",
-                         "name the part that the washers take the place of", "command-choice"));
+                         "name the part that the washers take the place of", "command-choice")));
     }
     request.place = place->text;
     request.instead_of = old.value()->id.text;

@@ -17,9 +17,9 @@ Change story(StoryRequest request) {
     }
     if (there && there->approved_on && !request.text.empty() && request.approved_on.empty()) {
       return base::of_command(
-          base::error(fmt::format("the story was approved {}, and new paragraphs are not",
+          base::of_command(base::error(fmt::format("the story was approved {}, and new paragraphs are not",
                                   there->approved_on->text()),
-                      "let the teller read it again and say --approved", "command-story"));
+                      "let the teller read it again and say --approved", "command-story")));
     }
     const pugi::xml_node story = draft.section("story");
     if (!request.title.empty()) draft.set(story, "title", request.title);

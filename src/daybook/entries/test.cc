@@ -53,10 +53,10 @@ base::Diagnostics fault_of_unit(pugi::xml_node test, const Reading& reading) {
   const std::string there = test.child("unit").text().get();
   if (reading.unit.empty() || there == reading.unit) return {};
   return {base::of_command(
-      base::error(fmt::format("the test \"{}\" is read in {}, and this reading is in {}",
+      base::of_command(base::error(fmt::format("the test \"{}\" is read in {}, and this reading is in {}",
                               test.child("what").text().get(),
                               there.empty() ? "words" : "\"" + there + "\"", reading.unit),
-                  "read it as before, or give the test another name", "command-unit"))};
+                  "read it as before, or give the test another name", "command-unit")))};
 }
 
 /// "20" of "20 N", "2 kg" or "20"; empty when it is no force.
@@ -92,8 +92,8 @@ Change test(TestRequest request) {
     const std::string limit = newtons(request.load_limit);
     if (limit.empty() != request.load_limit.empty()) {
       return base::of_command(
-          base::error(fmt::format("the load limit \"{}\" is no force", request.load_limit),
-                      "write it as \"20 N\" or \"2 kg\"", "command-load"));
+          base::of_command(base::error(fmt::format("the load limit \"{}\" is no force", request.load_limit),
+                      "write it as \"20 N\" or \"2 kg\"", "command-load")));
     }
     const pugi::xml_node half = draft.need(test, request.after ? "after" : "before");
     draft.empty(half);

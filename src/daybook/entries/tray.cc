@@ -164,7 +164,7 @@ Change tray(TrayRequest request) {
     if (!open) return open.faults();
     if (!request.bagged.empty() && request.bag.empty()) {
       return base::of_command(
-          base::error("the bag has no label", "give it with --label: \"bag 3\"", "command-bag"));
+          base::of_command(base::error("the bag has no label", "give it with --label: \"bag 3\"", "command-bag")));
     }
     if ((!request.kept.empty() || !request.scrapped.empty()) && request.agreed.empty()) {
       return base::error("what the bench keeps or scraps needs the owner's leave",

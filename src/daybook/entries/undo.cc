@@ -26,8 +26,8 @@ base::Result<Version> change_to_undo(const library::World& world, const fs::path
                                     [&](const Version& one) { return one.number == *number; });
     if (found != all.end()) return *found;
     return base::of_command(
-        base::error(fmt::format("there is no change {} in the history", *number),
-                    "winchbook undo PATH --list tells them all", "command-undo"));
+        base::of_command(base::error(fmt::format("there is no change {} in the history", *number),
+                    "winchbook undo PATH --list tells them all", "command-undo")));
   }
   while (!all.empty()) {
     const auto before = version_before(world.files, folder, all.back().number);

@@ -15,17 +15,6 @@ using document::Run;
 using document::Text;
 using knowledge::Lubricant;
 
-/// What came off and does not go back: it lies in a bag, or went elsewhere.
-std::vector<Part> stays_out(const assess::strip::Step& step) {
-  std::vector<Part> out;
-  for (const Part& part : step.off) {
-    const bool back = std::any_of(step.back.begin(), step.back.end(),
-                                  [&](const Part& one) { return one.piece == part.piece; });
-    if (!back) out.push_back(part);
-  }
-  return out;
-}
-
 std::string lubricants_of(const Telling& telling, const std::vector<Part>& parts) {
   const auto any = [&](Lubricant lubricant) {
     return std::any_of(parts.begin(), parts.end(),

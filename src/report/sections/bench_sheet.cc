@@ -1,5 +1,4 @@
 #include <array>
-#include <set>
 #include <utility>
 
 #include "record/enum_words.h"
@@ -22,21 +21,8 @@ using document::Text;
 
 constexpr double kRoomForPencil = 22.5;
 
-/// Counted once by name: a spring loses its hold in one step and comes off in another.
-std::size_t springs_told(const Finding& finding) {
-  std::set<std::string> names;
-  for (const assess::strip::Step& step : finding.steps) {
-    for (const assess::strip::Spring& spring : step.springs)
-      names.insert(spring.name);
-  }
-  for (const PlaceToStrip& place : finding.places) {
-    if (place.captive_spring) names.insert(place.name);
-  }
-  return names.size();
-}
-
 std::string answer(const Telling& telling, const Finding& finding) {
-  const std::size_t springs = springs_told(finding);
+  const std::size_t springs = springs_named(finding);
   const words::Argument springs_are{"springs", springs};
   const words::Argument spelled{"springs_spelled",
                                 telling.words.spelled(static_cast<int>(springs), true)};
@@ -44,16 +30,11 @@ std::string answer(const Telling& telling, const Finding& finding) {
     return telling.words.say("bench-sheet.no-steps",
                              {{"places", finding.places.size()}, springs_are, spelled});
   }
-  int parts = 0;
-  for (const assess::strip::Step& step : finding.steps) {
-    for (const assess::strip::Part& part : step.off)
-      parts += part.count;
-  }
   return telling.words.say(
       "bench-sheet.answer",
       {{"steps", finding.steps.size()},
        {"steps_spelled", telling.words.spelled(static_cast<int>(finding.steps.size()), true)},
-       {"parts", parts},
+       {"parts", pieces_off(finding)},
        springs_are,
        spelled});
 }

@@ -2,6 +2,7 @@
 #include <cstdint>
 #include <utility>
 
+#include "assess/tray/tray.h"
 #include "record/enum_words.h"
 #include "report/bench_work.h"
 #include "report/fitting_words.h"
@@ -13,7 +14,6 @@ namespace {
 
 using document::Text;
 using record::Piece;
-using record::TrayLine;
 using record::Visit;
 using record::Whereabouts;
 using Kind = Whereabouts::Kind;
@@ -58,12 +58,6 @@ void add_bags(const Telling& telling, ReceiptFacts& facts) {
   }
 }
 
-struct Gone {
-  Kind kind;
-  int TrayLine::*counted;
-  const char* key;
-};
-
 std::string leave_words(const Telling& telling, const Piece& piece) {
   if (!piece.now.leave) return "";
   for (const Visit& visit : telling.record.visits) {
@@ -75,39 +69,17 @@ std::string leave_words(const Telling& telling, const Piece& piece) {
   return "";
 }
 
-/// Whether the visit found it in or with the reel.
-bool was_here(const Telling& telling, const Piece& piece) {
-  const auto& findings = telling.visit.findings.pieces;
-  return std::any_of(findings.begin(), findings.end(), [&](const record::PieceFinding& one) {
-    return one.piece == piece.id && one.found &&
-           (one.found->presence == record::Presence::fitted ||
-            one.found->presence == record::Presence::loose);
-  });
-}
-
 /// What does not go back: kept by the bench or scrapped with leave, lost.
 std::vector<Text> stays_away(const Telling& telling) {
-  constexpr Gone kGone[] = {
-      {Kind::kept_by_bench, &TrayLine::kept_by_bench, "hand-back.kept"},
-      {Kind::scrapped, &TrayLine::scrapped, "hand-back.scrapped"},
-      {Kind::lost, &TrayLine::lost, "hand-back.lost"},
-  };
   std::vector<Text> lines;
-  for (const Gone& gone : kGone) {
-    for (const Piece& piece : telling.record.pieces) {
-      int count = 0;
-      for (const TrayLine& line : telling.visit.tray) {
-        if (line.piece == piece.id) count += line.*gone.counted;
-      }
-      // Without a line of the tray the piece itself says where it went.
-      if (count == 0 && piece.now.kind == gone.kind && was_here(telling, piece))
-        count = piece.count;
-      if (count == 0) continue;
-      const std::string leave = gone.kind == Kind::lost ? "" : leave_words(telling, piece);
-      lines.push_back(document::plain(
-          joined({telling.words.say(gone.key, {{"name", name_and_count(telling, piece, count)}}),
-                  leave})));
-    }
+  for (const assess::tray::StaysAway& one :
+       assess::tray::stays_away(telling.record, telling.visit)) {
+    const char* key = one.kind == Kind::lost       ? "hand-back.lost"
+                      : one.kind == Kind::scrapped ? "hand-back.scrapped"
+                                                   : "hand-back.kept";
+    const std::string name = name_and_count(telling, *one.piece, one.count);
+    const std::string leave = one.kind == Kind::lost ? "" : leave_words(telling, *one.piece);
+    lines.push_back(document::plain(joined({telling.words.say(key, {{"name", name}}), leave})));
   }
   return lines;
 }
@@ -177,17 +149,6 @@ std::string decision(const Telling& telling) {
                           {"advised", advice->advised ? course(*advice->advised) : ""}});
 }
 
-/// Sums by currency, in the order in which the currencies come.
-void add_to(std::vector<base::Money>& sums, const std::optional<base::Money>& more) {
-  if (!more) return;
-  for (base::Money& sum : sums) {
-    if (sum.currency != more->currency) continue;
-    sum.amount = sum.amount + more->amount;
-    return;
-  }
-  sums.push_back(*more);
-}
-
 std::string sums_in_words(const Telling& telling, const std::vector<base::Money>& sums) {
   std::vector<std::string> words;
   for (const base::Money& sum : sums)
@@ -198,35 +159,24 @@ std::string sums_in_words(const Telling& telling, const std::vector<base::Money>
 /// What was agreed last, and what the record has of hours and of what was bought.
 std::string cost(const Telling& telling) {
   std::vector<std::string> said;
-  const record::Agreement* last = nullptr;
-  for (const record::Agreement& one : telling.visit.agreements) {
-    if (one.cost_limit) last = &one;
+  if (const record::Agreement* agreed = assess::agreed_limit(telling.visit)) {
+    said.push_back(telling.words.say("hand-back.agreed-cost",
+                                     {{"sum", telling.words.money(*agreed->cost_limit)},
+                                      {"date", telling.words.date(agreed->on)}}));
   }
-  if (last != nullptr) {
-    said.push_back(telling.words.say(
-        "hand-back.agreed-cost",
-        {{"sum", telling.words.money(*last->cost_limit)}, {"date", telling.words.date(last->on)}}));
-  }
-  base::Decimal hours;
-  std::vector<base::Money> parts;
-  std::vector<base::Money> donors;
-  for (const record::Work& work : telling.visit.work) {
-    if (work.hours) hours = hours + work.hours->value;
-    add_to(parts, work.parts_cost);
-  }
-  for (const record::Donor& donor : telling.record.donors) {
-    if (donor.acquired && !base::surely_before(*donor.acquired, telling.visit.taken_in))
-      add_to(donors, donor.cost);
-  }
-  if (base::Decimal() < hours)
-    said.push_back(telling.words.say("hand-back.hours", {{"hours", telling.words.number(hours)}}));
-  if (!parts.empty()) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const assess::Sums sums = last == nullptr ? assess::Sums{} : last->sums;
+  if (base::Decimal() < sums.hours) {
     said.push_back(
-        telling.words.say("hand-back.parts-cost", {{"sum", sums_in_words(telling, parts)}}));
+        telling.words.say("hand-back.hours", {{"hours", telling.words.number(sums.hours)}}));
   }
-  if (!donors.empty()) {
+  if (!sums.parts.empty()) {
     said.push_back(
-        telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, donors)}}));
+        telling.words.say("hand-back.parts-cost", {{"sum", sums_in_words(telling, sums.parts)}}));
+  }
+  if (!sums.donors.empty()) {
+    said.push_back(
+        telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, sums.donors)}}));
   }
   return said.empty() ? telling.words.say("receipt.cost.none") : joined(said);
 }
@@ -289,11 +239,10 @@ std::vector<document::Beside> cautions(const Telling& telling) {
 /// What came off and is not accounted for, by name, with the bench's reason for handing it back.
 std::string unaccounted(const Telling& telling) {
   std::vector<std::string> names;
-  for (const TrayLine& line : telling.visit.tray) {
-    const int away = line.taken_off + line.found_loose - line.refitted - line.bagged -
-                     line.to_owner - line.kept_by_bench - line.lost - line.scrapped;
+  for (const auto& line : assess::tray::account(telling.record, telling.visit).pieces) {
     const Piece* piece = find(telling.record, line.piece);
-    if (away != 0 && piece != nullptr) names.push_back(name_and_count(telling, *piece, away));
+    if (line.unaccounted() != 0 && piece != nullptr)
+      names.push_back(name_and_count(telling, *piece, line.unaccounted()));
   }
   return telling.words.say("hand-back.unaccounted-is", {{"names", telling.words.list(names)},
                                                         {"reason", telling.edition.unaccounted}});

@@ -2,6 +2,7 @@
 #include <array>
 #include <utility>
 
+#include "assess/with_the_reel.h"
 #include "base/words_of_text.h"
 #include "record/enum_words.h"
 #include "report/receipts.h"
@@ -34,7 +35,7 @@ bool named_in(const std::vector<record::PieceId>& pieces, const record::PieceId&
 /// Line, box, papers, pouch, spare spool: each with whether it was born with the reel.
 std::vector<Text> with_it(const Telling& telling) {
   std::vector<Text> lines;
-  for (const Piece* piece : came_with_it(telling)) {
+  for (const Piece* piece : assess::came_with_it(telling.record, telling.visit)) {
     const std::string born(record::word_of(piece->born_here.answer));
     lines.push_back(document::plain(telling.words.say(
         "receipt.content", {{"name", name_and_count(telling, *piece)}, {"born", born}})));

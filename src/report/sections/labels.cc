@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "assess/with_the_reel.h"
 #include "base/words_of_text.h"
 #include "report/receipts.h"
 #include "report/sections.h"
@@ -142,7 +143,7 @@ std::optional<document::Chapter> tell_reel_tags(const Telling& telling) {
   tags.least_height = kTagHeight;
   tags.labels.push_back(tag(telling, telling.words.say("label.the-reel")));
   tags.labels.push_back(tag(telling, telling.words.say("label.its-tray")));
-  for (const Piece* piece : came_with_it(telling)) {
+  for (const Piece* piece : assess::came_with_it(telling.record, telling.visit)) {
     if (piece->now.kind == Kind::with_reel || piece->now.kind == Kind::not_known)
       tags.labels.push_back(tag(telling, name_and_count(telling, *piece)));
   }

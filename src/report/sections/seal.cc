@@ -3,6 +3,7 @@
 
 #include "base/words_of_text.h"
 #include "report/sections.h"
+#include "report/statement.h"
 
 namespace winchbook::report {
 namespace {
@@ -46,12 +47,7 @@ document::Facts facts(const Telling& telling) {
                        "seal.book-is", {{"document", words.say("document." + edition.document)},
                                         {"edition", std::to_string(edition.number)},
                                         {"date", words.day(edition.date)}})));
-  std::string reel =
-      telling.record.reel.model.empty() ? telling.record.reel.name : telling.record.reel.model;
-  if (!telling.record.reel.serial.empty()) {
-    reel = words.say("seal.reel-is", {{"reel", reel}, {"serial", telling.record.reel.serial}});
-  }
-  add("seal.reel", document::plain(std::move(reel)));
+  add("seal.reel", document::plain(reel_in_trade(telling)));
   add("seal.fingerprint", document::in_lines(in_fours(edition.fingerprint)));
   add("seal.earlier",
       document::plain(edition.earlier.empty() ? words.say("seal.none")

@@ -17,7 +17,6 @@ using assess::originality::Reason;
 using assess::originality::Standing;
 using document::Facts;
 using document::Text;
-using record::MakerStatement;
 using record::Reel;
 
 /// More names than these are counted.
@@ -60,14 +59,16 @@ std::string answer(const Telling& telling) {
 }
 
 void add_maker(const Telling& telling, Facts& facts) {
-  const MakerStatement& maker = telling.record.reel.maker;
-  const bool known = maker.kind != MakerStatement::Kind::not_determined && !maker.name.empty();
+  using Maker = assess::Identity::Maker;
+  const assess::Identity& reel = telling.assessment.identity;
+  const record::MakerStatement& maker = telling.record.reel.maker;
+  const bool known = reel.how != Maker::not_known;
   Text words;
   if (known) {
-    const std::string who = maker.place.empty()
-                                ? maker.name
+    const std::string who = reel.place.empty()
+                                ? reel.maker
                                 : telling.words.say("statement.name-and-place",
-                                                    {{"name", maker.name}, {"place", maker.place}});
+                                                    {{"name", reel.maker}, {"place", reel.place}});
     words = document::plain(
         telling.words.say("statement.with-certainty",
                           {{"words", who}, {"sure", how_sure(telling, maker.certainty)}}));
@@ -78,11 +79,10 @@ void add_maker(const Telling& telling, Facts& facts) {
     words.parts.emplace_back(document::Run{" "});
     append(words, std::move(why));
   }
-  const bool attributed = maker.kind == MakerStatement::Kind::attributed;
   add(telling,
-      !known       ? "statement.maker"
-      : attributed ? "statement.attributed"
-                   : "statement.made-by",
+      !known                          ? "statement.maker"
+      : reel.how == Maker::attributed ? "statement.attributed"
+                                      : "statement.made-by",
       std::move(words), facts);
   add(telling, "statement.sold-by", telling.record.reel.sold_by, facts);
 }
@@ -187,15 +187,17 @@ std::string not_examined(const Telling& telling, const Finding& finding) {
 
 Facts facts(const Telling& telling) {
   const Reel& reel = telling.record.reel;
+  const assess::Identity& identity = telling.assessment.identity;
   Facts facts;
   facts.label_width = 72;
   add_maker(telling, facts);
   add(telling, "statement.model",
       telling.words.say(
           "statement.model-and-serial",
-          {{"model", reel.model.empty() ? telling.words.say("statement.not-known") : reel.model},
+          {{"model",
+            identity.model.empty() ? telling.words.say("statement.not-known") : identity.model},
            {"serial",
-            reel.serial.empty() ? telling.words.say("statement.no-serial") : reel.serial}}),
+            identity.serial.empty() ? telling.words.say("statement.no-serial") : identity.serial}}),
       facts);
   add(telling, "statement.kind",
       telling.words.say(

@@ -33,17 +33,19 @@ document::Paragraph not_certified(const Telling& telling) {
 
 /// What is valued, so that nobody takes another reel for it.
 std::string identity(const Telling& telling) {
-  const record::Reel& reel = telling.record.reel;
+  using Maker = assess::Identity::Maker;
+  const assess::Identity& reel = telling.assessment.identity;
+  const auto& made = telling.record.reel.made;
   const auto& words = telling.words;
-  std::vector<std::string> parts{words.say("reel-kind." + std::string(record::word_of(reel.kind)))};
-  if (!reel.maker.name.empty()) {
-    parts.push_back(words.say("value.maker", {{"maker", reel.maker.name}}));
+  std::vector<std::string> parts{
+      words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)))};
+  if (reel.how != Maker::not_known) {
+    parts.push_back(words.say(reel.how == Maker::attributed ? "value.attributed" : "value.maker",
+                              {{"maker", reel.maker}}));
   }
   if (!reel.model.empty()) parts.push_back(words.say("value.model", {{"model", reel.model}}));
   if (!reel.serial.empty()) parts.push_back(words.say("value.serial", {{"serial", reel.serial}}));
-  if (reel.made) {
-    parts.push_back(words.say("cover.made", {{"date", words.date(reel.made->date)}}));
-  }
+  if (made) parts.push_back(words.say("cover.made", {{"date", words.date(made->date)}}));
   std::string line = words.joined("join.comma", parts);
   while (line.ends_with(',') || line.ends_with('.'))
     line.pop_back();
@@ -116,7 +118,7 @@ document::Facts facts(const Telling& telling) {
 std::optional<document::Chapter> tell_value(const Telling& telling) {
   if (telling.worth == nullptr || telling.worth->finding.estimates.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("value");
-  chapter.title = telling.record.reel.name;
+  chapter.title = telling.assessment.identity.name;
   chapter.stand_first = answer_words(telling);
   chapter.blocks.emplace_back(facts(telling));
   if (auto courses = courses_value_table(telling)) {

@@ -88,8 +88,7 @@ document::Table sales_table(const Telling& telling, const Estimate& estimate) {
       row.cells.push_back({document::plain(std::move(text))});
     };
     add(telling.words.date(one.sale.date));
-    add(telling.words.joined("join.semicolon",
-                             {price_words(telling, one.sale), one.sale.source}));
+    add(telling.words.joined("join.semicolon", {price_words(telling, one.sale), one.sale.source}));
     add(telling.words.say(
         "value.brought",
         {{"paid", telling.words.money(

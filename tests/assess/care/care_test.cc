@@ -336,6 +336,47 @@ TEST_CASE("kinds, brakes, lines, contents, faults and methods raise their flags"
   CHECK(reel.finding().cleaning_cautions.front() == "caustic");
 }
 
+TEST_CASE("the bench's advice on care speaks of a kind in a caution or beside it") {
+  Reel reel;
+  reel.record.reel.kind = record::ReelKind::fly_reel;
+  reel.visit().care.emplace();
+  record::CareAdvice& care = *reel.visit().care;
+  care.line = "nylon monofilament";
+  const auto in_care = [&] {
+    const Finding finding = reel.finding();
+    return find_flag(finding, "nylon-line")->in_care;
+  };
+  CHECK_FALSE(in_care());
+  care.cautions = {{"Under the tap", words("Water stays in the bearings.")}};
+  CHECK_FALSE(in_care());
+  care.cautions = {{"Nylon", words("It shrinks on the spool.")}};
+  CHECK(in_care());
+  care.cautions = {{"The line", words("No nylon monofilament.")}};
+  CHECK(in_care());
+  care.cautions.clear();
+  care.fish = {words("Nylon is wound on lightly.")};
+  CHECK(in_care());
+}
+
+TEST_CASE("a caution beside the work warns too, and so does a flag") {
+  Reel reel;
+  reel.record.reel.kind = record::ReelKind::fly_reel;
+  const auto said = [&] {
+    const Finding finding = reel.finding();
+    return find_flag(finding, "backwards")->said_by_bench();
+  };
+  CHECK_FALSE(said());
+  record::Work work;
+  work.caution = record::Caution{"The handle", words("It runs back.")};
+  reel.visit().work = {work};
+  CHECK(said());
+  reel.visit().work.clear();
+  record::Flag written;
+  written.name = "knuckles";
+  reel.visit().findings.flags = {written};
+  CHECK(said());
+}
+
 TEST_CASE("what is lost or scrapped is no danger any more") {
   Reel reel;
   reel.piece("knob", "celluloid");

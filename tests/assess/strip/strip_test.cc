@@ -86,6 +86,17 @@ TEST_CASE("a spring is warned of where its hold goes, though the step says nothi
   CHECK(finding.steps[1].springs.front().frees == Spring::Frees::comes_off);
 }
 
+TEST_CASE("a spring that loses its hold and then comes off is one spring") {
+  record::Record record = reel();
+  record.pieces[0].count = 2;
+  add_step(record, {{"bridge"}});
+  add_step(record, {{"dog-spring"}});
+  CHECK(springs_named(strip_of(record)) == 1);
+  CHECK(pieces_off(strip_of(record)) == 3);
+  CHECK(springs_named(strip_of(reel())) == 1);
+  CHECK(pieces_off(strip_of(reel())) == 0);
+}
+
 TEST_CASE("a spring that is off already does not fly again") {
   record::Record record = reel();
   add_step(record, {{"dog-spring"}});
@@ -124,6 +135,8 @@ TEST_CASE("what was fitted instead goes back, and what is bagged stays out") {
   CHECK(finding.steps[0].back.front().name == "Main gear of a donor");
   CHECK(finding.steps[0].back.front().lubricant == knowledge::Lubricant::grease);
   CHECK(finding.put_in.empty());
+  REQUIRE(stays_out(finding.steps[0]).size() == finding.steps[0].off.size());
+  CHECK(stays_out(finding.steps[0]).front().piece.text == "main-gear");
 }
 
 TEST_CASE("what no step took off is told, and the springs left under load in it") {

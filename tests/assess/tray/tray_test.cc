@@ -106,4 +106,32 @@ TEST_CASE("a place whose piece was taken out for good is empty until another sit
   CHECK(account(record, record.visits.front()).places[0].filled() == Filled::empty);
 }
 
+TEST_CASE("what does not go back is told by the tray, and else by the piece itself") {
+  record::Record record = reel();
+  record::Visit& visit = record.visits.front();
+  CHECK(stays_away(record, visit).empty());
+  record::TrayLine screws = line("screws", 4);
+  screws.lost = 1;
+  screws.kept_by_bench = 2;
+  visit.tray = {screws};
+  const auto away = stays_away(record, visit);
+  REQUIRE(away.size() == 2);
+  CHECK(away[0].kind == record::Whereabouts::Kind::kept_by_bench);
+  CHECK(away[0].count == 2);
+  CHECK(away[1].kind == record::Whereabouts::Kind::lost);
+  CHECK(away[1].count == 1);
+
+  visit.tray.clear();
+  record.pieces[1].now.kind = record::Whereabouts::Kind::scrapped;
+  CHECK(stays_away(record, visit).empty());  // the visit did not find it
+  record::PieceFinding finding;
+  finding.piece = {"screws"};
+  finding.found.emplace();
+  finding.found->presence = record::Presence::fitted;
+  visit.findings.pieces = {finding};
+  REQUIRE(stays_away(record, visit).size() == 1);
+  CHECK(stays_away(record, visit).front().count == 4);
+  CHECK(stays_away(record, visit).front().piece == &record.pieces[1]);
+}
+
 }  // namespace winchbook::assess::tray
