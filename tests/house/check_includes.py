@@ -31,7 +31,8 @@ MAY_INCLUDE = {
     "layout": {"document", "text"},
     "pdf": {"layout", "text"},
     "library": {"xml", "record", "recordfile", "knowledge", "words", "text"},
-    "forms": {"library"},
+    "plain": {"document"},
+    "forms": {"document", "library"},
     "answers": {
         "forms", "library", "record", "recordfile", "knowledge", "assess", "assess/*", "report",
         "document", "words", "tabular", "photo", "seal",
@@ -45,7 +46,7 @@ MAY_INCLUDE = {
         "report", "document", "layout", "text", "pdf", "words", "photo", "seal", "archive",
     },
     "catalogue": {"forms", "answers", "daybook", "app", "assess/*", "record"},
-    "cli": {"catalogue", "forms", "library", "xml"},
+    "cli": {"catalogue", "document", "forms", "library", "plain", "xml"},
     "": {"cli", "library"},
 }
 
