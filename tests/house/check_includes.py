@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""The rooms of src/ and who may know whom (the table in DEVELOPERS.md, kept here as data)."""
+"""The rooms of src/, who may know whom, and which room a library belongs to."""
 
 import re
 import sys
