@@ -66,7 +66,7 @@ base::Result<ShelfReel> read_one(const base::Files& files, const fs::path& folde
         fmt::format("this is no record: its root is \"{}\"", record->root().name()),
         "a record's root is reel-record", "record-root");
   }
-  ShelfReel reel = shelf_reel(*record);
+  ShelfReel reel = recordfile::glance(*record);
   reel.folder = folder;
   return reel;
 }
@@ -133,15 +133,15 @@ base::Result<Shelf> look_through_shelf(const library::World& world, const ShelfR
     const auto date = base::EdtfDate::parse(request.since);
     if (!date || !date->earliest()) {
       return base::of_command(
-          base::of_command(base::error(fmt::format("\"{}\" is no day to begin with", request.since),
-                      "say --since 2026, 2026-03 or 2026-03-05", "command-day")));
+          base::error(fmt::format("\"{}\" is no day to begin with", request.since),
+                      "say --since 2026, 2026-03 or 2026-03-05", "command-day"));
     }
     day = *date->earliest();
   }
   if (!world.files.is_folder(request.folder)) {
     return base::of_machine(
-        base::of_machine(base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
-                       "name the folder in which the reels' folders lie", "file-read")));
+        base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
+                       "name the folder in which the reels' folders lie", "file-read"));
   }
   Shelf shelf;
   const auto folders = Walk(world.files, shelf.warnings).from(request.folder);
