@@ -74,14 +74,7 @@ base::Diagnostics read_typed(std::string_view typed, CostOfCourse& into) {
     return front;
   };
   CostOfCourse cost;
-  const std::string_view word = part();
-  const auto course = record::value_of<record::Course>(word);
-  if (!course) {
-    return {base::error(fmt::format("\"{}\" is no course", word),
-                        "the courses are keep-as-found, clean-for-show, make-it-fish and "
-                        "rebuild-to-fish")};
-  }
-  cost.course = *course;
+  if (auto faults = forms::read_typed(part(), cost.course); !faults.empty()) return faults;
   if (const std::string_view sums = part(); !sums.empty()) {
     if (auto faults = forms::read_typed(sums, cost.sums); !faults.empty()) return faults;
   }
