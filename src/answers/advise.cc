@@ -186,13 +186,13 @@ base::Result<std::vector<Matter>> parse_ranking(std::string_view text) {
   return ranking;
 }
 
-base::Result<Advised> advise(const library::World& world, const ValueRequest& request,
+base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
                              const std::vector<Matter>& ranking) {
-  auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
+  auto loaded = recordfile::read(library.files(), request.record, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  const auto found = assessed(world, loaded->record);
+  const auto found = assessed(library, loaded->record);
   if (!found) return found.faults();
-  auto valued = value(world, request, std::move(loaded).value(), found->assessment);
+  auto valued = value(library, request, std::move(loaded).value(), found->assessment);
   if (!valued) return valued.faults();
   return advise(std::move(valued).value(), found->assessment, ranking);
 }

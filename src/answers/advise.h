@@ -8,7 +8,7 @@
 #include "answers/value.h"
 #include "assess/advice/advice.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -21,7 +21,7 @@ struct Advised {
 /// Reads the record and, from the sales it holds or those of `sales`, the values; weighs by
 /// `ranking`, or by the owner's in the record when it is empty. Error when the record has no visit
 /// to advise on.
-[[nodiscard]] base::Result<Advised> advise(const library::World& world, const ValueRequest& request,
+[[nodiscard]] base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
                                            const std::vector<record::Matter>& ranking);
 
 /// The same of what has been assessed and valued already.

@@ -5,7 +5,7 @@
 #include "assess/assessment.h"
 #include "base/result.h"
 #include "knowledge/knowledge.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "record/record.h"
 
 namespace winchbook::answers {
@@ -26,7 +26,7 @@ struct Assessed {
 };
 
 /// Reads what is known for the record's kind of reel, and asks the questions.
-[[nodiscard]] base::Result<Assessed> assessed(const library::World& world,
+[[nodiscard]] base::Result<Assessed> assessed(library::Library& library,
                                               const record::Record& record);
 
 }  // namespace winchbook::answers

@@ -52,9 +52,9 @@ base::Diagnostics take_friction(DragAnswer& answer) {
   }
   if (request.material.empty()) {
     return {base::of_command(
-        base::of_command(base::error("the friction is missing",
+        base::error("the friction is missing",
                     "give --friction 0.2 or --friction 0.15..0.25, or --material leather",
-                    "command-friction")))};
+                    "command-friction"))};
   }
   const knowledge::Friction* row = find_friction(answer.knowledge, request.material);
   const auto friction = row == nullptr ? std::nullopt : friction_of(*row, request.greased);
@@ -156,12 +156,12 @@ void say_settings(const DragAnswer& answer, std::string& text) {
 
 }  // namespace
 
-base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest request) {
-  auto knowledge = knowledge::load_drag(world.files, world.data);
+base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest request) {
+  auto knowledge = knowledge::load_drag(library.files(), world.data);
   if (!knowledge) return knowledge.faults();
   DragAnswer answer{std::move(request), std::move(knowledge).value(), {}, {}, {}};
   if (!answer.request.stack.empty()) {
-    const auto stack = read_stack(world, answer.request.stack);
+    const auto stack = read_stack(library, answer.request.stack);
     if (!stack) return stack.faults();
     std::vector<Turns> turns;
     for (const auto& washer : *stack)
@@ -171,18 +171,18 @@ base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest re
   if (auto faults = take_friction(answer); !faults.empty()) return faults;
   if (const std::string fault = fault_of(answer.request.drag); !fault.empty()) {
     return base::of_command(
-        base::of_command(base::error(fault, "look at the figures given: winchbook drag --help", "command-figure")));
+        base::error(fault, "look at the figures given: winchbook drag --help", "command-figure"));
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
   warn(answer);
   return answer;
 }
 
-base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
+base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                                               const std::filesystem::path& record) {
-  const auto loaded = recordfile::read(world.files, record, world.data / "schemas");
+  const auto loaded = recordfile::read(library.files(), record, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  auto knowledge = knowledge::load_drag(world.files, world.data);
+  auto knowledge = knowledge::load_drag(library.files(), world.data);
   if (!knowledge) return knowledge.faults();
   const record::Visit* visit = record::last_visit(loaded->record);
   if (visit == nullptr) {

@@ -8,7 +8,7 @@
 #include "assess/fitting/drag.h"
 #include "base/result.h"
 #include "knowledge/drag.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -32,12 +32,11 @@ struct DragAnswer {
 };
 
 /// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
-[[nodiscard]] base::Result<DragAnswer> reckon_drag(const library::World& world,
-                                                   DragRequest request);
+[[nodiscard]] base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest request);
 
 /// The drag of a record's last visit, from the setting that was measured: what its documents print
 /// (assess::fitting::recorded_drag). Error when a measure is missing; those of reading the record.
-[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
+[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                                                             const std::filesystem::path& record);
 
 /// The figures with their formula and their doubts; ends with a line break.

@@ -4,10 +4,10 @@
 
 namespace winchbook::answers {
 
-base::Result<Graded> grade(const library::World& world, const std::filesystem::path& path) {
-  auto loaded = recordfile::read(world.files, path, world.data / "schemas");
+base::Result<Graded> grade(library::Library& library, const std::filesystem::path& path) {
+  auto loaded = recordfile::read(library.files(), path, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  auto knowledge = knowledge::load(world.files, world.data);
+  auto knowledge = knowledge::load(library.files(), world.data);
   if (!knowledge) return knowledge.faults();
   assess::Assessment assessment = assess::assess(loaded->record, *knowledge);
   return Graded{std::move(loaded).value(), std::move(knowledge).value(), std::move(assessment)};

@@ -6,7 +6,7 @@
 #include "assess/assessment.h"
 #include "base/result.h"
 #include "knowledge/knowledge.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "recordfile/record_file.h"
 
 namespace winchbook::answers {
@@ -20,7 +20,7 @@ struct Graded {
 
 /// Reads the record at `path` (a reel's folder or its record.xml) and the knowledge, and asks the
 /// questions. Nothing is written. Photographs are not looked at.
-[[nodiscard]] base::Result<Graded> grade(const library::World& world,
+[[nodiscard]] base::Result<Graded> grade(library::Library& library,
                                          const std::filesystem::path& path);
 
 /// The answers in sentences and tables, with their reasons: the last visit whole, earlier ones by

@@ -54,8 +54,8 @@ base::Diagnostic unknown_kind(const LookupRequest& request) {
   for (const Kind& kind : kKinds)
     all += (all.empty() ? "" : ", ") + std::string(kind.word);
   return base::of_command(
-      base::of_command(base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
-                  "it knows " + all + ", care", "command-kind")));
+      base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
+                  "it knows " + all + ", care", "command-kind"));
 }
 
 void take_stricter(std::optional<BoundEnd>& end, const std::optional<BoundEnd>& other,
@@ -220,7 +220,7 @@ const std::vector<std::string_view>& lookup_kinds() {
   return kWords;
 }
 
-base::Result<LookupAnswer> look_up(const library::World& world, LookupRequest request) {
+base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest request) {
   const Kind* kind = find_kind(request.kind);
   if (kind == nullptr) return unknown_kind(request);
   if (request.value.size() > kMostBytes) {
@@ -228,9 +228,9 @@ base::Result<LookupAnswer> look_up(const library::World& world, LookupRequest re
                                    request.value.size(), kMostBytes),
                        "look one stamp up at a time", "lookup-size");
   }
-  const auto marks = knowledge::load_marks(world.files, world.data);
+  const auto marks = knowledge::load_marks(library.files(), world.data);
   if (!marks) return marks.faults();
-  const auto makers = knowledge::load_makers(world.files, world.data, request.makers);
+  const auto makers = knowledge::load_makers(library.files(), world.data, request.makers);
   if (!makers) return makers.faults();
   knowledge::Readings readings = knowledge::recognise_as(*marks, *makers, kind->as, request.value);
   if (!readings.faults.empty()) return placed(std::move(readings.faults));

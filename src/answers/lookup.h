@@ -9,7 +9,7 @@
 #include "base/edtf_date.h"
 #include "base/result.h"
 #include "knowledge/recognise.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -40,8 +40,7 @@ struct LookupAnswer {
 /// Looks a value up. Error with its column when the kind is none ("command-kind"), when the value
 /// is not known, or cannot be: a number beyond the table, a day the calendar does not have, a
 /// number and a date that disagree, hard ends that exclude each other.
-[[nodiscard]] base::Result<LookupAnswer> look_up(const library::World& world,
-                                                 LookupRequest request);
+[[nodiscard]] base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest request);
 
 /// A sentence that answers, then the reasons, what was assumed, and what is only recalled.
 [[nodiscard]] std::string lookup_in_words(const LookupAnswer& answer);

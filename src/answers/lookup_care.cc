@@ -77,8 +77,8 @@ std::vector<Group> grouped(const CareAnswer& answer) {
 
 }  // namespace
 
-base::Result<CareAnswer> look_up_care(const library::World& world, const std::string& text) {
-  auto table = knowledge::load_care(world.files, world.data);
+base::Result<CareAnswer> look_up_care(library::Library& library, const std::string& text) {
+  auto table = knowledge::load_care(library.files(), world.data);
   if (!table) return table.faults();
   CareAnswer answer{std::move(table).value(), {}, false};
   const knowledge::CareWords words = knowledge::care_words(answer.table, text);

@@ -5,7 +5,7 @@
 
 #include "base/result.h"
 #include "knowledge/care.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -25,7 +25,7 @@ struct CareAnswer {
 
 /// "hard rubber hot water", "steel wool on nickel plate", or a material alone. Error of rule
 /// "lookup-care" when it names no material that the table knows.
-[[nodiscard]] base::Result<CareAnswer> look_up_care(const library::World& world,
+[[nodiscard]] base::Result<CareAnswer> look_up_care(library::Library& library,
                                                     const std::string& text);
 
 /// A verdict with its reason and source for each cell; methods of one verdict and reason together.

@@ -297,11 +297,11 @@ base::Diagnostics walk_csv(std::istream& in, const std::string& file, const base
   return std::move(faults).done(file);
 }
 
-base::Diagnostics walk_xml(const library::World& world, const std::filesystem::path& path,
+base::Diagnostics walk_xml(library::Library& library, const std::filesystem::path& path,
                            const base::Day& today, const WantsSale& wants, const TakeSale& take) {
-  auto bytes = world.files.read(path, kMostXmlBytes);
+  auto bytes = library.files().read(path, kMostXmlBytes);
   if (!bytes) return bytes.faults();
-  const auto schema = library::read_schema(world, "sales-1.xsd");
+  const auto schema = library::read_schema(library, "sales-1.xsd");
   if (!schema) return schema.faults();
   const auto document = xml::Document::parse(path.string(), std::move(bytes).value());
   if (!document) return document.faults();
@@ -331,30 +331,30 @@ bool begins_with_element(std::istream& in) {
   return in.peek() == '<';
 }
 
-base::Diagnostics walk(const library::World& world, const std::filesystem::path& file,
+base::Diagnostics walk(library::Library& library, const std::filesystem::path& file,
                        const base::Day& today, const WantsSale& wants, const TakeSale& take) {
-  const auto sniffed = world.files.open(file);
+  const auto sniffed = library.files().open(file);
   if (!sniffed) return sniffed.faults();
-  if (begins_with_element(**sniffed)) return walk_xml(world, file, today, wants, take);
-  const auto stream = world.files.open(file);
+  if (begins_with_element(**sniffed)) return walk_xml(library, file, today, wants, take);
+  const auto stream = library.files().open(file);
   if (!stream) return stream.faults();
   return walk_csv(**stream, file.string(), today, wants, take);
 }
 
 }  // namespace
 
-base::Result<SalesRead> read_sales(const library::World& world, const std::filesystem::path& file,
+base::Result<SalesRead> read_sales(library::Library& library, const std::filesystem::path& file,
                                    const base::Day& today, const WantsSale& wants,
                                    std::size_t most) {
   NewestSales newest(most);
   base::Diagnostics faults =
-      walk(world, file, today, wants, [&](Sale sale) { newest.add(std::move(sale)); });
+      walk(library, file, today, wants, [&](Sale sale) { newest.add(std::move(sale)); });
   if (!faults.empty()) return faults;
   return std::move(newest).done();
 }
 
-base::Result<SalesSummary> check_sales(const library::World& world,
-                                       const std::filesystem::path& file, const base::Day& today) {
+base::Result<SalesSummary> check_sales(library::Library& library, const std::filesystem::path& file,
+                                       const base::Day& today) {
   SalesSummary summary;
   std::optional<base::Day> first;
   std::optional<base::Day> last;
@@ -382,7 +382,7 @@ base::Result<SalesSummary> check_sales(const library::World& world,
     }
   };
   base::Diagnostics faults = walk(
-      world, file, today, [](std::string_view, std::string_view) { return true; }, take);
+      library, file, today, [](std::string_view, std::string_view) { return true; }, take);
   if (!faults.empty()) return faults;
   return summary;
 }

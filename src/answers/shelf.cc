@@ -127,26 +127,26 @@ bool is_wanted(ShelfReel& reel, const ShelfRequest& request, const std::optional
 
 }  // namespace
 
-base::Result<Shelf> look_through_shelf(const library::World& world, const ShelfRequest& request) {
+base::Result<Shelf> look_through_shelf(library::Library& library, const ShelfRequest& request) {
   std::optional<base::Day> day;
   if (!request.since.empty()) {
     const auto date = base::EdtfDate::parse(request.since);
     if (!date || !date->earliest()) {
       return base::of_command(
-          base::of_command(base::error(fmt::format("\"{}\" is no day to begin with", request.since),
-                      "say --since 2026, 2026-03 or 2026-03-05", "command-day")));
+          base::error(fmt::format("\"{}\" is no day to begin with", request.since),
+                      "say --since 2026, 2026-03 or 2026-03-05", "command-day"));
     }
     day = *date->earliest();
   }
-  if (!world.files.is_folder(request.folder)) {
+  if (!library.files().is_folder(request.folder)) {
     return base::of_machine(
-        base::of_machine(base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
-                       "name the folder in which the reels' folders lie", "file-read")));
+        base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
+                       "name the folder in which the reels' folders lie", "file-read"));
   }
   Shelf shelf;
-  const auto folders = Walk(world.files, shelf.warnings).from(request.folder);
+  const auto folders = Walk(library.files(), shelf.warnings).from(request.folder);
   shelf.looked = folders.size();
-  for (base::Result<ShelfReel>& one : read_all(world.files, folders)) {
+  for (base::Result<ShelfReel>& one : read_all(library.files(), folders)) {
     if (!one) {
       for (base::Diagnostic fault : one.faults()) {
         fault.severity = base::Severity::warning;

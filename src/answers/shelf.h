@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "base/result.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -57,7 +57,7 @@ struct Shelf {
 /// need only be well-formed, and a broken one is a warning. A folder that is linked twice is looked
 /// into once; folders more than 32 deep, hidden ones, and those beside a record are not. Errors:
 /// the folder is not there; a date that is none.
-[[nodiscard]] base::Result<Shelf> look_through_shelf(const library::World& world,
+[[nodiscard]] base::Result<Shelf> look_through_shelf(library::Library& library,
                                                      const ShelfRequest& request);
 
 /// What a record's tree tells of its reel.

@@ -26,7 +26,7 @@ std::string purposes(const knowledge::Prices& prices) {
   return names;
 }
 
-base::Result<SalesRead> sales_for(const library::World& world, const ValueRequest& request,
+base::Result<SalesRead> sales_for(library::Library& library, const ValueRequest& request,
                                   const record::Record& record, int most) {
   if (request.terms.sales.empty()) return SalesRead{assess::value::recorded_sales(record), 0};
   const std::string maker = assess::value::folded_name(record.reel.maker.name);
@@ -35,26 +35,26 @@ base::Result<SalesRead> sales_for(const library::World& world, const ValueReques
     return assess::value::folded_name(their_model) == model &&
            assess::value::folded_name(their_maker) == maker;
   };
-  return read_sales(world, request.terms.sales, request.today, wants,
+  return read_sales(library, request.terms.sales, request.today, wants,
                     static_cast<std::size_t>(most));
 }
 
 }  // namespace
 
-base::Result<Valued> value(const library::World& world, const ValueRequest& request) {
-  auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
+base::Result<Valued> value(library::Library& library, const ValueRequest& request) {
+  auto loaded = recordfile::read(library.files(), request.record, world.data / "schemas");
   if (!loaded) return loaded.faults();
-  const auto found = assessed(world, loaded->record);
+  const auto found = assessed(library, loaded->record);
   if (!found) return found.faults();
-  return value(world, request, std::move(loaded).value(), found->assessment);
+  return value(library, request, std::move(loaded).value(), found->assessment);
 }
 
-base::Result<Valued> value(const library::World& world, const ValueRequest& request,
+base::Result<Valued> value(library::Library& library, const ValueRequest& request,
                            recordfile::LoadedRecord loaded, const assess::Assessment& assessment) {
   const record::Record& record = loaded.record;
-  const auto prices = knowledge::load_prices(world.files, world.data, request.terms.prices);
+  const auto prices = knowledge::load_prices(library.files(), world.data, request.terms.prices);
   if (!prices) return prices.faults();
-  auto courses = knowledge::load_courses(world.files, world.data);
+  auto courses = knowledge::load_courses(library.files(), world.data);
   if (!courses) return courses.faults();
   const ValueTerms& terms = request.terms;
   const knowledge::Purpose* purpose = find_purpose(*prices, terms.purpose);
@@ -65,11 +65,11 @@ base::Result<Valued> value(const library::World& world, const ValueRequest& requ
   const base::Day as_of = terms.as_of.value_or(request.today);
   if (as_of > request.today) {
     return base::of_command(
-        base::of_command(base::error(fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
+        base::error(fmt::format("--as-of: {} has not come yet", base::iso_text(as_of)),
                     "no sale is known of it; ask for a day up to " + base::iso_text(request.today),
-                    "command-as-of")));
+                    "command-as-of"));
   }
-  const auto read = sales_for(world, request, record, prices->rules.most);
+  const auto read = sales_for(library, request, record, prices->rules.most);
   if (!read) return read.faults();
   const std::vector<Sale>& sales = read->sales;
 

@@ -12,7 +12,7 @@
 #include "assess/value/value.h"
 #include "assess/valued_states.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "recordfile/record_file.h"
 
 namespace winchbook::answers {
@@ -38,9 +38,9 @@ struct Valued {
 
 /// Reads the record, the sales and the prices, and answers. Error when there is no such purpose, no
 /// currency can be told, the day has not come, or a file is wrong.
-[[nodiscard]] base::Result<Valued> value(const library::World& world, const ValueRequest& request);
+[[nodiscard]] base::Result<Valued> value(library::Library& library, const ValueRequest& request);
 /// The same of a record that has been read, as its reader may see it, and assessed.
-[[nodiscard]] base::Result<Valued> value(const library::World& world, const ValueRequest& request,
+[[nodiscard]] base::Result<Valued> value(library::Library& library, const ValueRequest& request,
                                          recordfile::LoadedRecord loaded,
                                          const assess::Assessment& assessment);
 

@@ -48,13 +48,13 @@ std::string list_of(const std::vector<IssuedEdition>& editions) {
 
 }  // namespace
 
-base::Result<std::vector<IssuedEdition>> read_editions(const library::World& world,
+base::Result<std::vector<IssuedEdition>> read_editions(library::Library& library,
                                                        const fs::path& folder) {
   std::vector<IssuedEdition> editions;
-  if (!world.files.exists(list_path(folder))) return editions;
-  const auto document = library::read_xml(world, list_path(folder));
+  if (!library.files().exists(list_path(folder))) return editions;
+  const auto document = library::read_xml(library, list_path(folder));
   if (!document) return document.faults();
-  const auto schema = library::read_schema(world, "editions-1.xsd");
+  const auto schema = library::read_schema(library, "editions-1.xsd");
   if (!schema) return schema.faults();
   base::Diagnostics faults = schema->faults_in(*document, document->root());
   if (base::has_error(faults)) return faults;
@@ -67,9 +67,9 @@ base::Result<std::vector<IssuedEdition>> read_editions(const library::World& wor
   return editions;
 }
 
-base::Diagnostics keep_edition(const library::World& world, const fs::path& folder,
+base::Diagnostics keep_edition(library::Library& library, const fs::path& folder,
                                const IssuedEdition& edition, std::string_view pdf) {
-  auto editions = read_editions(world, folder);
+  auto editions = read_editions(library, folder);
   if (!editions) return editions.faults();
   editions.value().push_back(edition);
   std::error_code code;
@@ -79,9 +79,9 @@ base::Diagnostics keep_edition(const library::World& world, const fs::path& fold
         {(folder / edition.file).string(), 0, 0}, "cannot make the folder: " + code.message(),
         "make it by hand, or give yourself the right to", "file-write"))};
   }
-  base::Diagnostics faults = world.files.write_aside(folder / edition.file, pdf);
+  base::Diagnostics faults = library.files().write_aside(folder / edition.file, pdf);
   if (base::has_error(faults)) return faults;
-  return world.files.write_aside(list_path(folder), list_of(*editions));
+  return library.files().write_aside(list_path(folder), list_of(*editions));
 }
 
 }  // namespace winchbook::app

@@ -6,7 +6,7 @@
 
 #include "answers/value_terms.h"
 #include "base/edtf_date.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "record/people.h"
 
 namespace winchbook::app {
@@ -46,6 +46,6 @@ struct Issued {
 /// Nothing is left half written. What its template needs must hold; where that is a closed tray,
 /// a reason may be given instead, which is printed. For good, it holds the lock of the reel's
 /// folder, so that two at once do not take one edition.
-[[nodiscard]] base::Result<Issued> issue(const library::World& world, const IssueRequest& request);
+[[nodiscard]] base::Result<Issued> issue(library::Library& library, const IssueRequest& request);
 
 }  // namespace winchbook::app
