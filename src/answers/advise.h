@@ -3,11 +3,13 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "answers/value.h"
 #include "assess/advice/advice.h"
 #include "base/result.h"
+#include "forms/job.h"
 #include "library/library.h"
 
 namespace winchbook::answers {
@@ -30,11 +32,16 @@ struct Advised {
 
 /// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or
 /// one that stands twice.
-[[nodiscard]] base::Result<std::vector<record::Matter>> parse_ranking(std::string_view text);
+struct Ranking {
+  std::vector<record::Matter> matters;
+};
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Ranking& into);
 
 /// The answer in sentences; ends with a line break.
 [[nodiscard]] std::string advice_in_words(const Advised& advised);
 /// The same as JSON that keeps schemas/advise.schema.json.
 [[nodiscard]] std::string advice_as_json(const Advised& advised);
+
+[[nodiscard]] forms::Job advise_job();
 
 }  // namespace winchbook::answers

@@ -7,6 +7,7 @@
 
 #include "assess/fitting/drag.h"
 #include "base/result.h"
+#include "forms/job.h"
 #include "knowledge/drag.h"
 #include "library/library.h"
 
@@ -24,8 +25,8 @@ struct DragRequest {
 
 /// What came of it.
 struct DragAnswer {
-  DragRequest request;  ///< with faces and friction filled in
-  knowledge::DragKnowledge knowledge;
+  DragRequest request;                                  ///< with faces and friction filled in
+  const knowledge::DragKnowledge* knowledge = nullptr;  ///< the library's
   std::string friction_source;
   assess::fitting::DragFinding finding;
   std::vector<std::string> warnings;
@@ -43,5 +44,7 @@ struct DragAnswer {
 [[nodiscard]] std::string drag_in_words(const DragAnswer& answer);
 /// The same as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
 [[nodiscard]] std::string drag_as_json(const DragAnswer& answer);
+
+[[nodiscard]] forms::Job drag_job();
 
 }  // namespace winchbook::answers

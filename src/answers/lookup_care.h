@@ -16,9 +16,8 @@ struct CareCell {
   const knowledge::CareRow* row = nullptr;  ///< null: not known
 };
 
-/// What the table says before anything is touched. The cells point into the table.
+/// What the table says before anything is touched. The cells point into the library's table.
 struct CareAnswer {
-  knowledge::CareTable table;
   std::vector<CareCell> cells;
   bool whole_row = false;  ///< no method was named: every method is told
 };

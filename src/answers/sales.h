@@ -11,6 +11,7 @@
 #include "assess/value/sale.h"
 #include "base/edtf_date.h"
 #include "base/result.h"
+#include "forms/job.h"
 #include "library/library.h"
 
 namespace winchbook::answers {
@@ -57,5 +58,7 @@ struct SalesSummary {
 
 /// The summary in words; ends with a line break.
 [[nodiscard]] std::string summary_in_words(const SalesSummary& summary);
+
+[[nodiscard]] forms::Job sales_check_job();
 
 }  // namespace winchbook::answers

@@ -125,6 +125,29 @@ bool is_wanted(ShelfReel& reel, const ShelfRequest& request, const std::optional
          (!request.unfinished || unfinished(reel)) && keep_fitted(reel, request.fitted);
 }
 
+forms::Form form(ShelfRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("FOLDER", "the folder in which the reels' folders lie, at any depth; left out, here",
+            request.folder),
+      field("--maker", "by this maker; the beginnings of its words do", request.maker),
+      field("--model", "of this model", request.model),
+      field("--owner", "who has it, or brought it last", request.owner),
+      field("--since", "here on that day or later: 2024, 2026-03-05", request.since),
+      flag("--unfinished", "still here, or with parts unaccounted for", request.unfinished),
+      field("--fitted", "a part that was put in: \"drag washer\"", request.fitted),
+      flag("--json", "the list as JSON (schemas/shelf.schema.json)", request.json),
+  };
+}
+
+base::Result<forms::Outcome> run(const ShelfRequest& request, forms::Setting& setting) {
+  auto shelf = look_through_shelf(setting.library, request);
+  if (!shelf) return shelf.faults();
+  return forms::Outcome{request.json ? shelf_as_json(*shelf) : shelf_in_words(*shelf, request),
+                        std::move(shelf.value().warnings),
+                        {}};
+}
+
 }  // namespace
 
 base::Result<Shelf> look_through_shelf(library::Library& library, const ShelfRequest& request) {
@@ -157,6 +180,10 @@ base::Result<Shelf> look_through_shelf(library::Library& library, const ShelfReq
     }
   }
   return shelf;
+}
+
+forms::Job shelf_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/result.h"
+#include "forms/job.h"
 #include "library/library.h"
 
 namespace winchbook::answers {
@@ -14,13 +15,14 @@ namespace winchbook::answers {
 /// Which reels are looked for; what is empty leaves all. Words match the beginnings of words,
 /// whatever their case, in this order.
 struct ShelfRequest {
-  std::filesystem::path folder;
+  std::filesystem::path folder = ".";
   std::string maker;
   std::string model;
   std::string owner;   ///< who has it, or brought it last: full or short name
   std::string since;   ///< EDTF: the last visit may have begun or ended on that day or later
   std::string fitted;  ///< a part the bench put in, by its name, its place or the place's kind
   bool unfinished = false;
+  bool json = false;
 };
 
 /// A part that a bench put into a reel.
@@ -67,5 +69,7 @@ struct Shelf {
 [[nodiscard]] std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request);
 /// The same as JSON that keeps schemas/shelf.schema.json.
 [[nodiscard]] std::string shelf_as_json(const Shelf& shelf);
+
+[[nodiscard]] forms::Job shelf_job();
 
 }  // namespace winchbook::answers

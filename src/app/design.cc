@@ -13,8 +13,6 @@ namespace fs = std::filesystem;
 using base::Diagnostics;
 using base::Result;
 
-constexpr std::uintmax_t kMostListBytes = std::uintmax_t{1} << 20U;
-
 bool holds(const std::vector<std::string>& all, const std::string& one) {
   return std::find(all.begin(), all.end(), one) != all.end();
 }
@@ -44,11 +42,11 @@ Diagnostics reword(const report::Template& chapters, const fs::path& file,
 
 /// The documents the program has templates for.
 std::string documents_of(library::Library& library) {
-  const fs::path folder = world.data / "report-templates";
+  const fs::path folder = library.world().data / "report-templates";
   std::string names;
   for (const std::string& name : library.files().names_in(folder)) {
     if (!name.ends_with(".xml")) continue;
-    const auto file = library::read_xml(library, folder / name);
+    const auto file = library::read_xml(library.world(), folder / name);
     if (!file || std::string_view(file->root().name()) != "template") continue;
     names += (names.empty() ? "" : ", ") + name.substr(0, name.size() - 4);
   }
@@ -96,20 +94,20 @@ Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
 }  // namespace
 
 Result<Design> read_design(library::Library& library, const DesignRequest& request) {
-  const fs::path file = request.file.empty()
-                            ? world.data / "report-templates" / (request.document + ".xml")
-                            : request.file;
+  const fs::path file =
+      request.file.empty() ? library.world().data / "report-templates" / (request.document + ".xml")
+                           : request.file;
   if (request.file.empty() && !library.files().exists(file)) {
     return base::of_command(base::error(
         "there is no document \"" + request.document + "\"",
         "the documents are " + documents_of(library) + "; or name a template with --template",
         "command-document"));
   }
-  const auto schema = library::read_schema(library, "template-1.xsd");
+  const auto schema = library.schema("template-1.xsd");
   if (!schema) return schema.faults();
-  const auto document = library::read_xml(library, file);
+  const auto document = library::read_xml(library.world(), file);
   if (!document) return document.faults();
-  auto chapters = report::read_template(*document, *schema);
+  auto chapters = report::read_template(*document, **schema);
   if (!chapters) return chapters.faults();
   const bool asked = request.document != DesignRequest{}.document;
   if (!request.file.empty() && asked && request.document != chapters->document) {
@@ -118,23 +116,24 @@ Result<Design> read_design(library::Library& library, const DesignRequest& reque
                         "\", not \"" + request.document + "\"",
                     "leave --document out, or change the template", "command-document"));
   }
-  const auto style_document = library::read_xml(library, file.parent_path() / chapters->style_file);
+  const auto style_document =
+      library::read_xml(library.world(), file.parent_path() / chapters->style_file);
   if (!style_document) return style_document.faults();
   const std::string paper = !request.paper.empty()     ? request.paper
                             : !chapters->paper.empty() ? chapters->paper
                                                        : report::paper_of(request.language);
-  auto style = report::read_style(*style_document, *schema, paper, chapters->dense);
+  auto style = report::read_style(*style_document, **schema, paper, chapters->dense);
   if (!style) {
     return request.paper.empty() ? style.faults() : told_as_typed(style.faults(), paper);
   }
-  auto words = library::read_words(library, request.language, *schema);
+  auto words = library.words(request.language);
   if (!words) return words.faults();
   if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
   auto nameless = faults_of_name(library, *chapters, document->where(document->root()), *words);
   if (!nameless.empty()) return nameless;
   document::Style tight = *style;
   if (chapters->tightens) {
-    auto dense = report::read_style(*style_document, *schema, paper, true);
+    auto dense = report::read_style(*style_document, **schema, paper, true);
     if (!dense) return dense.faults();
     tight = std::move(dense).value();
   }
@@ -147,12 +146,9 @@ Result<Design> read_design(library::Library& library, const DesignRequest& reque
 }
 
 Result<text::FontBook> open_fonts(library::Library& library, const Design& design) {
-  const fs::path file = world.data / "shared" / "fonts.txt";
-  const auto bytes = library.files().read(file, kMostListBytes);
-  if (!bytes) return bytes.faults();
-  auto entries = text::read_fonts_list(*bytes, file.string());
-  if (!entries) return entries.faults();
-  text::FontBook book(std::move(entries).value());
+  const auto faces = library.faces();
+  if (!faces) return faces.faults();
+  text::FontBook book(**faces);
   const document::Style& style = design.style;
   std::set<std::string> names(style.fallback.begin(), style.fallback.end());
   for (const document::TypeStyle& type : style.type) {
@@ -164,10 +160,11 @@ Result<text::FontBook> open_fonts(library::Library& library, const Design& desig
   for (const std::string& name : names) {
     if (book.knows(name)) continue;
     const auto named = design.faces.find(name);
-    return base::error_at(named == design.faces.end() ? base::Location{} : named->second,
-                          "there is no face \"" + name + "\"",
-                          "name a face of " + file.string() + ", or add a line to it",
-                          "template-face");
+    return base::error_at(
+        named == design.faces.end() ? base::Location{} : named->second,
+        "there is no face \"" + name + "\"",
+        "name a face of " + library.faces_file().string() + ", or add a line to it",
+        "template-face");
   }
   return book;
 }

@@ -2,7 +2,6 @@
 
 #include <filesystem>
 #include <sstream>
-#include <system_error>
 #include <utility>
 
 namespace winchbook::app {
@@ -52,12 +51,8 @@ base::Result<std::vector<IssuedEdition>> read_editions(library::Library& library
                                                        const fs::path& folder) {
   std::vector<IssuedEdition> editions;
   if (!library.files().exists(list_path(folder))) return editions;
-  const auto document = library::read_xml(library, list_path(folder));
+  const auto document = library.valid_xml(list_path(folder), "editions-1.xsd");
   if (!document) return document.faults();
-  const auto schema = library::read_schema(library, "editions-1.xsd");
-  if (!schema) return schema.faults();
-  base::Diagnostics faults = schema->faults_in(*document, document->root());
-  if (base::has_error(faults)) return faults;
   for (const pugi::xml_node row : document->root().children("edition")) {
     const auto told = [&](const char* name) { return std::string(row.child(name).child_value()); };
     editions.push_back({told("document"), row.child("number").text().as_int(), told("issued-on"),
@@ -72,14 +67,10 @@ base::Diagnostics keep_edition(library::Library& library, const fs::path& folder
   auto editions = read_editions(library, folder);
   if (!editions) return editions.faults();
   editions.value().push_back(edition);
-  std::error_code code;
-  fs::create_directories(folder / fs::path(edition.file).parent_path(), code);
-  if (code) {
-    return {base::of_machine(base::error_at(
-        {(folder / edition.file).string(), 0, 0}, "cannot make the folder: " + code.message(),
-        "make it by hand, or give yourself the right to", "file-write"))};
-  }
-  base::Diagnostics faults = library.files().write_aside(folder / edition.file, pdf);
+  base::Diagnostics faults =
+      library.files().make_folder(folder / fs::path(edition.file).parent_path());
+  if (base::has_error(faults)) return faults;
+  faults = library.files().write_aside(folder / edition.file, pdf);
   if (base::has_error(faults)) return faults;
   return library.files().write_aside(list_path(folder), list_of(*editions));
 }

@@ -41,7 +41,6 @@ using base::Diagnostics;
 using base::Result;
 
 constexpr std::uintmax_t kMostProfileBytes = std::uintmax_t{4} << 20U;
-constexpr const char* kColourProfile = "/usr/share/color/icc/sRGB.icc";
 
 /// The record as its reader may see it, and how it came of the full one.
 struct Shown {
@@ -54,9 +53,7 @@ Result<Shown> shown_to(library::Library& library, record::Reader reader,
                        const recordfile::LoadedRecord& full) {
   auto withheld = recordfile::withhold(full, reader);
   if (!withheld) return withheld.faults();
-  const auto schema = recordfile::load_schema(library.files(), world.data / "schemas");
-  if (!schema) return schema.faults();
-  auto record = recordfile::read_bytes(full.file, withheld->bytes, *schema);
+  auto record = library.record_of(full.file, withheld->bytes);
   if (!record) {
     throw std::logic_error("the withheld edition is no record: " +
                            base::to_string(record.faults().front()));
@@ -158,7 +155,7 @@ pdf::Contents contents_of(library::Library& library, const document::Document& w
                        written.subject,
                        written.language,
                        base::iso_text(edition.date),
-                       "winchbook " + world.version};
+                       "winchbook " + library.world().version};
   return contents;
 }
 
@@ -216,7 +213,7 @@ Diagnostics write_files(library::Library& library, const recordfile::LoadedRecor
       keep_edition(library, loaded.folder,
                    {edition.document, edition.number, base::iso_text(edition.date),
                     std::string(record::word_of(finished.reader)), kept_name(edition),
-                    edition.fingerprint, edition.code, "winchbook " + world.version},
+                    edition.fingerprint, edition.code, "winchbook " + library.world().version},
                    finished.bytes);
   if (base::has_error(faults)) return faults;
   return library.files().write_aside(finished.output, finished.bytes);
@@ -280,9 +277,9 @@ Result<std::optional<assess::fitting::Recorded>> recorded_in(library::Library& l
   const record::Visit* visit = record::last_visit(record);
   std::optional<assess::fitting::Recorded> recorded;
   if (!report::tells_drag_and_line(design) || visit == nullptr) return recorded;
-  const auto knowledge = knowledge::load_drag(library.files(), world.data);
+  const auto knowledge = library.drag();
   if (!knowledge) return knowledge.faults();
-  recorded = assess::fitting::recorded(record, *visit, *knowledge);
+  recorded = assess::fitting::recorded(record, *visit, **knowledge);
   return recorded;
 }
 
@@ -360,14 +357,15 @@ IssueRequest completed(IssueRequest request, const report::Template& chapters) {
 
 Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   std::unique_ptr<base::HeldLock> held;
-  if (asked.final && asked.give == IssueRequest::Give::pdf) {
+  if (asked.final && !asked.dump) {
     const fs::path file = recordfile::record_path(library.files(), asked.record);
-    auto lock = library::lock_reel(
-        library, file.has_parent_path() ? file.parent_path() : fs::path("."), asked.command);
+    auto lock = library::lock_reel(library.world(),
+                                   file.has_parent_path() ? file.parent_path() : fs::path("."),
+                                   asked.command);
     if (!lock) return lock.faults();
     held = std::move(lock).value();
   }
-  const auto full = recordfile::read(library.files(), asked.record, world.data / "schemas");
+  const auto full = library.record(asked.record);
   if (!full) return full.faults();
   auto design =
       read_design(library, {asked.document, asked.design, asked.paper, full->record.language});
@@ -385,7 +383,7 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   const bool unusual = reader != design->chapters.reader;
   const fs::path output =
       output_path(request, *full, unusual ? record::word_of(reader) : std::string_view{});
-  if (request.give == IssueRequest::Give::pdf) {
+  if (!request.dump) {
     Diagnostics faults = faults_of_output(library, output, *full);
     if (base::has_error(faults)) return faults;
   }
@@ -402,10 +400,10 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   const auto found = answers::assessed(library, shown->record.record);
   if (!found) return found.faults();
   const bool worth_told = request.with_value || !request.value.sales.empty();
-  const auto weighed = weigh(library, {{}, request.value, request.date}, worth_told, shown->record,
-                             found->assessment);
+  const auto weighed =
+      weigh(library, {{}, request.value, request.date}, worth_told, shown->record, *found);
   if (!weighed) return weighed.faults();
-  const Made made{*full, *shown, *design, *edition, found->assessment, *weighed};
+  const Made made{*full, *shown, *design, *edition, *found, *weighed};
   const auto written = write(library, made, *photographs);
   if (!written) return written.faults();
   // From here on there is only a document.
@@ -417,7 +415,7 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   Diagnostics left = survivors_in(library, *design, *full, *shown, reader, *written, *photographs);
   if (base::has_error(left)) return left;
   std::move(left.begin(), left.end(), std::back_inserter(issued.warnings));
-  if (request.give == IssueRequest::Give::words) {
+  if (request.dump == IssueRequest::Dump::words) {
     issued.text = document::dump(*written);
     return issued;
   }
@@ -430,13 +428,13 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   issued.pages = pages->pages.size();
   // From here on every position is fixed.
 
-  if (request.give == IssueRequest::Give::pages) {
+  if (request.dump == IssueRequest::Dump::pages) {
     issued.text = layout::dump(*pages);
     return issued;
   }
   pdf::Contents contents = contents_of(library, *written, *edition, shown->record);
   contents.photographs = std::move(photographs).value();
-  auto profile = library.files().read(kColourProfile, kMostProfileBytes);
+  auto profile = library.files().read(library.world().colour_profile, kMostProfileBytes);
   if (!profile) return profile.faults();
   contents.icc_profile = std::move(profile).value();
   const auto bytes = pdf::draw(*pages, contents, *fonts);

@@ -6,7 +6,7 @@
 namespace winchbook::library {
 
 base::Result<xml::Document> read_xml(const World& world, const std::filesystem::path& path) {
-  constexpr std::uintmax_t kMostBytes = std::uintmax_t{16} << 20U;
+  constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20U;
   auto bytes = world.files.read(path, kMostBytes);
   if (!bytes) return bytes.faults();
   return xml::Document::parse(path.string(), std::move(bytes).value());
