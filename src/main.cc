@@ -74,7 +74,8 @@ int main(int argc, char** argv) {
     winchbook::base::RealFiles files;
     winchbook::library::Library library(
         {files, winchbook::cli::data_folder(std::getenv("WINCHBOOK_DATA")),
-         winchbook::cli::version(), today, draw_salt, winchbook::cli::picture_program()});
+         winchbook::cli::version(), today, draw_salt, winchbook::cli::picture_program(),
+         winchbook::cli::colour_profile()});
     winchbook::cli::Surroundings surroundings{library, std::cout, std::cerr, terminal(), columns()};
     const int exit = winchbook::cli::run(argc, argv, surroundings);
     if (std::cout.flush()) return exit;

@@ -8,6 +8,8 @@
 #include <utility>
 
 #include "answers/assessed.h"
+#include "answers/value_words.h"
+#include "base/words_of_text.h"
 #include "record/enum_words.h"
 
 namespace winchbook::answers {
@@ -25,42 +27,6 @@ using answers::spoken;
 
 std::string spoken(Matter matter) {
   return matter == Matter::way_back ? "the way back" : std::string(record::word_of(matter));
-}
-
-const char* from_word(advice::ScoreFrom from) {
-  switch (from) {
-    case advice::ScoreFrom::bench:
-      return "bench";
-    case advice::ScoreFrom::index:
-      return "index";
-    case advice::ScoreFrom::tests:
-      return "tests";
-    case advice::ScoreFrom::costs:
-      return "costs";
-    case advice::ScoreFrom::sales:
-      return "sales";
-    case advice::ScoreFrom::undone:
-      return "undone";
-    case advice::ScoreFrom::kept:
-      break;
-  }
-  return "kept";
-}
-
-const char* stop_word(Stop::Why why) {
-  switch (why) {
-    case Stop::Why::unsafe_fault:
-      return "unsafe-fault";
-    case Stop::Why::hazard:
-      return "hazard";
-    case Stop::Why::legal:
-      return "legal";
-    case Stop::Why::missing_piece:
-      return "missing-piece";
-    case Stop::Why::must_stay:
-      break;
-  }
-  return "must-stay";
 }
 
 std::string piece_names(const record::Record& record, const std::vector<record::PieceId>& ids) {
@@ -126,7 +92,7 @@ void say_reasons(const advice::Finding& finding, std::string& text) {
   if (!finding.answer || !finding.runner_up) return;
   const std::string good = reasons(finding, true);
   const std::string bad = reasons(finding, false);
-  const std::string other = spoken(*finding.runner_up);
+  const std::string_view other = spoken(*finding.runner_up);
   if (!good.empty()) text += fmt::format("For it, beside \"{}\": {}.\n", other, good);
   if (!bad.empty()) text += fmt::format("Against it: {}.\n", bad);
 }
@@ -154,47 +120,67 @@ void say_scores(const Advised& advised, std::string& text) {
       "record.\n";
 }
 
-}  // namespace
+/// A reel to value, and by what its courses are weighed.
+struct AdviseRequest : ValueRequest {
+  Ranking ranking;
+};
 
-base::Result<std::vector<Matter>> parse_ranking(std::string_view text) {
-  std::vector<Matter> ranking;
-  std::string known;
-  for (const Matter matter : advice::kAllMatters)
-    known += (known.empty() ? "" : ", ") + std::string(record::word_of(matter));
-  while (!text.empty()) {
-    const std::size_t comma = std::min(text.find(','), text.size());
-    std::string word;
-    for (const char c : text.substr(0, comma)) {
-      if (c == ' ' && word.empty()) continue;
-      word += c == ' ' ? '-' : c;
-    }
-    while (word.ends_with('-'))
-      word.pop_back();
-    const auto matter = record::value_of<Matter>(word);
-    if (!matter) {
-      return base::of_command(base::error(
-          fmt::format("--rank: \"{}\" is none of the six matters", word),
-          "write them with commas, the most important first: " + known, "command-rank"));
-    }
-    if (std::find(ranking.begin(), ranking.end(), *matter) != ranking.end()) {
-      return base::of_command(base::error(fmt::format("--rank: \"{}\" stands twice", word),
-                                          "leave one out", "command-rank"));
-    }
-    ranking.push_back(*matter);
-    text.remove_prefix(std::min(comma + 1, text.size()));
-  }
-  return ranking;
+forms::Form form(AdviseRequest& request) {
+  forms::Form all = value_form(request, "the answer as JSON (schemas/advise.schema.json)");
+  all.insert(all.begin() + 1,
+             forms::field("--rank",
+                          "what matters, the most important first: "
+                          "memory,use,originality,value,way-back,cost; left out, the owner's "
+                          "ranking in the record",
+                          request.ranking));
+  return all;
 }
 
-base::Result<Advised> advise(const library::World& world, const ValueRequest& request,
+base::Result<forms::Outcome> run(const AdviseRequest& request, forms::Setting& setting) {
+  const auto advised = advise(setting.library, request, request.ranking.matters);
+  if (!advised) return advised.faults();
+  return forms::Outcome{
+      request.json ? advice_as_json(*advised) : advice_in_words(*advised), {}, {}};
+}
+
+}  // namespace
+
+base::Diagnostics read_typed(std::string_view typed, Ranking& into) {
+  Ranking ranking;
+  for (std::string_view rest = typed; !rest.empty();) {
+    const std::size_t comma = std::min(rest.find(','), rest.size());
+    std::string word(base::trimmed(rest.substr(0, comma)));
+    std::replace(word.begin(), word.end(), ' ', '-');
+    const auto matter = record::value_of<Matter>(word);
+    if (!matter) {
+      std::string known;
+      for (const Matter one : advice::kAllMatters)
+        known += (known.empty() ? "" : ", ") + std::string(record::word_of(one));
+      return {base::error(fmt::format("\"{}\" is none of the six matters", word),
+                          "write them with commas, the most important first: " + known,
+                          "command-rank")};
+    }
+    auto& matters = ranking.matters;
+    if (std::find(matters.begin(), matters.end(), *matter) != matters.end()) {
+      return {
+          base::error(fmt::format("\"{}\" stands twice", word), "leave one out", "command-rank")};
+    }
+    matters.push_back(*matter);
+    rest.remove_prefix(std::min(comma + 1, rest.size()));
+  }
+  into = std::move(ranking);
+  return {};
+}
+
+base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
                              const std::vector<Matter>& ranking) {
-  auto loaded = recordfile::read(world.files, request.record, world.data / "schemas");
+  auto loaded = library.record(request.record);
   if (!loaded) return loaded.faults();
-  const auto found = assessed(world, loaded->record);
+  const auto found = assessed(library, loaded->record);
   if (!found) return found.faults();
-  auto valued = value(world, request, std::move(loaded).value(), found->assessment);
+  auto valued = value(library, request, std::move(loaded).value(), *found);
   if (!valued) return valued.faults();
-  return advise(std::move(valued).value(), found->assessment, ranking);
+  return advise(std::move(valued).value(), *found, ranking);
 }
 
 base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
@@ -213,7 +199,7 @@ base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment
   const assess::VisitAssessment& last = *assessment.last();
   Advised advised;
   advised.finding = advice::advise(
-      {record, *visit, last.originality, last.condition, valued.bench.scores, values},
+      {record, *visit, last.originality, last.condition, valued.bench->scores, values},
       ranking.empty() ? visit->wishes.ranking : ranking);
   advised.loaded = std::move(valued.loaded);
   return advised;
@@ -277,7 +263,7 @@ std::string advice_as_json(const Advised& advised) {
     Json scores = Json::object();
     for (std::size_t i = 0; i < one.scores.size(); ++i) {
       scores[std::string(record::word_of(advice::kAllMatters.at(i)))] = {
-          {"points", one.scores.at(i).points}, {"from", from_word(one.scores.at(i).from)}};
+          {"points", one.scores.at(i).points}, {"from", base::word_of(one.scores.at(i).from)}};
     }
     courses.push_back({{"course", record::word_of(one.course)},
                        {"forbidden", one.forbidden},
@@ -292,7 +278,7 @@ std::string advice_as_json(const Advised& advised) {
     Json pieces = Json::array();
     for (const record::PieceId& piece : stop.pieces)
       pieces.push_back(piece.text);
-    stops.push_back({{"because", stop_word(stop.why)},
+    stops.push_back({{"because", base::word_of(stop.why)},
                      {"name", stop.name},
                      {"forbids", std::move(forbids)},
                      {"pieces", std::move(pieces)}});
@@ -308,9 +294,7 @@ std::string advice_as_json(const Advised& advised) {
   for (const Flip& flip : finding.flips) {
     const bool swap = flip.kind == Flip::Kind::swap;
     flips.push_back(
-        {{"kind", swap                            ? "swap"
-                  : flip.kind == Flip::Kind::cost ? "cost"
-                                                  : "value"},
+        {{"kind", base::word_of(flip.kind)},
          {"first", swap ? Json(record::word_of(flip.first)) : Json(nullptr)},
          {"second", swap ? Json(record::word_of(flip.second)) : Json(nullptr)},
          {"points", swap ? Json(nullptr) : Json(flip.points)},
@@ -330,6 +314,10 @@ std::string advice_as_json(const Advised& advised) {
                   {"stops", std::move(stops)},
                   {"flips", std::move(flips)}};
   return json.dump(2) + "\n";
+}
+
+forms::Job advise_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

@@ -3,12 +3,14 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "answers/value.h"
 #include "assess/advice/advice.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "forms/job.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -21,7 +23,7 @@ struct Advised {
 /// Reads the record and, from the sales it holds or those of `sales`, the values; weighs by
 /// `ranking`, or by the owner's in the record when it is empty. Error when the record has no visit
 /// to advise on.
-[[nodiscard]] base::Result<Advised> advise(const library::World& world, const ValueRequest& request,
+[[nodiscard]] base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
                                            const std::vector<record::Matter>& ranking);
 
 /// The same of what has been assessed and valued already.
@@ -30,11 +32,16 @@ struct Advised {
 
 /// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or
 /// one that stands twice.
-[[nodiscard]] base::Result<std::vector<record::Matter>> parse_ranking(std::string_view text);
+struct Ranking {
+  std::vector<record::Matter> matters;
+};
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Ranking& into);
 
 /// The answer in sentences; ends with a line break.
 [[nodiscard]] std::string advice_in_words(const Advised& advised);
 /// The same as JSON that keeps schemas/advise.schema.json.
 [[nodiscard]] std::string advice_as_json(const Advised& advised);
+
+[[nodiscard]] forms::Job advise_job();
 
 }  // namespace winchbook::answers

@@ -2,10 +2,10 @@
 
 namespace winchbook::answers {
 
-base::Result<Assessed> assessed(const library::World& world, const record::Record& record) {
-  auto knowledge = knowledge::load(world.files, world.data, assess::word(record.reel.kind));
+base::Result<assess::Assessment> assessed(library::Library& library, const record::Record& record) {
+  const auto knowledge = library.knowledge(assess::word(record.reel.kind));
   if (!knowledge) return knowledge.faults();
-  return Assessed(std::move(knowledge).value(), record);
+  return assess::assess(record, **knowledge);
 }
 
 }  // namespace winchbook::answers

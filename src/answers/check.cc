@@ -65,8 +65,7 @@ void check_original(const base::Files& files, const fs::path& folder, const reco
        "photo-original"});
 }
 
-}  // namespace
-
+/// One photograph against the record. Errors and warnings without a place.
 Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
                              const record::Photo& photo) {
   Diagnostics found;
@@ -89,17 +88,50 @@ Diagnostics check_photograph(const base::Files& files, const fs::path& folder,
   return found;
 }
 
-CheckReport check(const base::Files& files, const fs::path& path, const fs::path& schemas) {
+std::string counted(std::size_t number, const char* one) {
+  return fmt::format("{} {}{}", number, one, number == 1 ? "" : "s");
+}
+
+struct CheckRequest {
+  fs::path path;
+};
+
+forms::Form form(CheckRequest& request) {
+  return {forms::field("PATH", "the reel's folder, or its record.xml", request.path).must()};
+}
+
+/// Errors are what it finds, and are told with how many there are.
+base::Result<forms::Outcome> run(const CheckRequest& request, forms::Setting& setting) {
+  CheckReport report = check(setting.library, request.path);
+  const auto errors = static_cast<std::size_t>(
+      std::count_if(report.found.begin(), report.found.end(),
+                    [](const Diagnostic& one) { return one.severity == base::Severity::error; }));
+  const std::string warnings = counted(report.found.size() - errors, "warning");
+  forms::Outcome outcome;
+  if (errors > 0) {
+    outcome.note =
+        fmt::format("{}: {}, {}\n", report.record.string(), counted(errors, "error"), warnings);
+  } else {
+    outcome.text = fmt::format("{}: in order, {} seen, {}\n", report.record.string(),
+                               counted(report.photographs, "photograph"), warnings);
+  }
+  outcome.doubts = std::move(report.found);
+  return outcome;
+}
+
+}  // namespace
+
+CheckReport check(library::Library& library, const fs::path& path) {
   CheckReport report;
-  report.record = recordfile::record_path(files, path);
-  const auto loaded = recordfile::read(files, path, schemas);
+  report.record = recordfile::record_path(library.files(), path);
+  const auto loaded = library.record(path);
   if (!loaded) {
     report.found = loaded.faults();
     return report;
   }
   report.found = loaded->warnings;
   for (const record::Photo& photo : loaded->record.photos) {
-    Diagnostics found = check_photograph(files, loaded->folder, photo);
+    Diagnostics found = check_photograph(library.files(), loaded->folder, photo);
     if (!base::has_error(found) && !photo.withheld) ++report.photographs;
     for (Diagnostic& one : found) {
       one.where = loaded->where(photo.id.text);
@@ -107,6 +139,10 @@ CheckReport check(const base::Files& files, const fs::path& path, const fs::path
     }
   }
   return report;
+}
+
+forms::Job check_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

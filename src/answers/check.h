@@ -4,8 +4,8 @@
 #include <filesystem>
 
 #include "base/diagnostic.h"
-#include "base/files.h"
-#include "record/record.h"
+#include "forms/job.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -18,13 +18,9 @@ struct CheckReport {
 
 /// Checks a record (a reel's folder or its record.xml) with everything it points at: the schema
 /// section by section, the rules, then every photograph, decoded to its last row. Nothing is
-/// written. `schemas` is the folder with record-1.xsd.
-[[nodiscard]] CheckReport check(const base::Files& files, const std::filesystem::path& path,
-                                const std::filesystem::path& schemas);
+/// written, and no clock is asked.
+[[nodiscard]] CheckReport check(library::Library& library, const std::filesystem::path& path);
 
-/// Checks one photograph against the record. Errors and warnings without a place.
-[[nodiscard]] base::Diagnostics check_photograph(const base::Files& files,
-                                                 const std::filesystem::path& folder,
-                                                 const record::Photo& photo);
+[[nodiscard]] forms::Job check_job();
 
 }  // namespace winchbook::answers

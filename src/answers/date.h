@@ -14,4 +14,6 @@ namespace winchbook::answers {
 /// a range is [first, last] year.
 [[nodiscard]] std::string date_as_json(const Graded& graded);
 
+[[nodiscard]] forms::Job date_job();
+
 }  // namespace winchbook::answers

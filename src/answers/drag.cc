@@ -9,7 +9,6 @@
 
 #include "answers/stock.h"
 #include "assess/fitting/recorded.h"
-#include "recordfile/record_file.h"
 
 namespace winchbook::answers {
 namespace {
@@ -52,18 +51,18 @@ base::Diagnostics take_friction(DragAnswer& answer) {
   }
   if (request.material.empty()) {
     return {base::of_command(
-        base::of_command(base::error("the friction is missing",
+        base::error("the friction is missing",
                     "give --friction 0.2 or --friction 0.15..0.25, or --material leather",
-                    "command-friction")))};
+                    "command-friction"))};
   }
-  const knowledge::Friction* row = find_friction(answer.knowledge, request.material);
+  const knowledge::Friction* row = find_friction(*answer.knowledge, request.material);
   const auto friction = row == nullptr ? std::nullopt : friction_of(*row, request.greased);
   if (!friction) {
     return {base::of_command(base::error(
         row == nullptr
             ? fmt::format("there is no material \"{}\" in the friction table", request.material)
             : fmt::format("the table has no such friction of \"{}\"", row->material),
-        fmt::format("it knows {}; or give --friction", materials(answer.knowledge)),
+        fmt::format("it knows {}; or give --friction", materials(*answer.knowledge)),
         "command-friction"))};
   }
   request.drag.friction = *friction;
@@ -145,7 +144,7 @@ void say_settings(const DragAnswer& answer, std::string& text) {
       "at the line, with the spool full. It is a range, not a rule:\n",
       pull(*answer.request.drag.line), pull(answer.finding.setting->low),
       pull(answer.finding.setting->high));
-  for (const knowledge::SettingShare& share : answer.knowledge.settings) {
+  for (const knowledge::SettingShare& share : answer.knowledge->settings) {
     text += share.low == share.high
                 ? fmt::format("  {}: {} in a hundred\n", share.when, share.low)
                 : fmt::format("  {}: {} to {} in a hundred\n", share.when, share.low, share.high);
@@ -156,12 +155,12 @@ void say_settings(const DragAnswer& answer, std::string& text) {
 
 }  // namespace
 
-base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest request) {
-  auto knowledge = knowledge::load_drag(world.files, world.data);
+base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest request) {
+  const auto knowledge = library.drag();
   if (!knowledge) return knowledge.faults();
-  DragAnswer answer{std::move(request), std::move(knowledge).value(), {}, {}, {}};
+  DragAnswer answer{std::move(request), *knowledge, {}, {}, {}};
   if (!answer.request.stack.empty()) {
-    const auto stack = read_stack(world, answer.request.stack);
+    const auto stack = read_stack(library, answer.request.stack);
     if (!stack) return stack.faults();
     std::vector<Turns> turns;
     for (const auto& washer : *stack)
@@ -171,25 +170,25 @@ base::Result<DragAnswer> reckon_drag(const library::World& world, DragRequest re
   if (auto faults = take_friction(answer); !faults.empty()) return faults;
   if (const std::string fault = fault_of(answer.request.drag); !fault.empty()) {
     return base::of_command(
-        base::of_command(base::error(fault, "look at the figures given: winchbook drag --help", "command-figure")));
+        base::error(fault, "look at the figures given: winchbook drag --help", "command-figure"));
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
   warn(answer);
   return answer;
 }
 
-base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
+base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                                               const std::filesystem::path& record) {
-  const auto loaded = recordfile::read(world.files, record, world.data / "schemas");
+  const auto loaded = library.record(record);
   if (!loaded) return loaded.faults();
-  auto knowledge = knowledge::load_drag(world.files, world.data);
+  const auto knowledge = library.drag();
   if (!knowledge) return knowledge.faults();
   const record::Visit* visit = record::last_visit(loaded->record);
   if (visit == nullptr) {
     return base::error_at({loaded->file, 0, 0}, "the record has no visit, so no drag",
                           "enter the visit in which the reel came to the bench", "no-visit");
   }
-  const auto drag = assess::fitting::recorded_drag(loaded->record, *visit, *knowledge);
+  const auto drag = assess::fitting::recorded_drag(loaded->record, *visit, **knowledge);
   if (!drag.lacking.empty()) {
     std::string missing;
     for (const assess::fitting::Lacking one : drag.lacking)
@@ -199,7 +198,7 @@ base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
                           "write them down with winchbook measure, or in the visit's <drag>",
                           "drag-measures");
   }
-  DragAnswer answer{{}, std::move(knowledge).value(), drag.friction_source, drag.finding, {}};
+  DragAnswer answer{{}, *knowledge, drag.friction_source, drag.finding, {}};
   DragRequest& request = answer.request;
   request.drag = {drag.rubbing.front().ring,
                   drag.faces,

@@ -7,8 +7,9 @@
 
 #include "assess/fitting/drag.h"
 #include "base/result.h"
+#include "forms/job.h"
 #include "knowledge/drag.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -24,25 +25,26 @@ struct DragRequest {
 
 /// What came of it.
 struct DragAnswer {
-  DragRequest request;  ///< with faces and friction filled in
-  knowledge::DragKnowledge knowledge;
+  DragRequest request;                                  ///< with faces and friction filled in
+  const knowledge::DragKnowledge* knowledge = nullptr;  ///< the library's
   std::string friction_source;
   assess::fitting::DragFinding finding;
   std::vector<std::string> warnings;
 };
 
 /// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
-[[nodiscard]] base::Result<DragAnswer> reckon_drag(const library::World& world,
-                                                   DragRequest request);
+[[nodiscard]] base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest request);
 
 /// The drag of a record's last visit, from the setting that was measured: what its documents print
 /// (assess::fitting::recorded_drag). Error when a measure is missing; those of reading the record.
-[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(const library::World& world,
+[[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                                                             const std::filesystem::path& record);
 
 /// The figures with their formula and their doubts; ends with a line break.
 [[nodiscard]] std::string drag_in_words(const DragAnswer& answer);
 /// The same as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
 [[nodiscard]] std::string drag_as_json(const DragAnswer& answer);
+
+[[nodiscard]] forms::Job drag_job();
 
 }  // namespace winchbook::answers

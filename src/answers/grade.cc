@@ -1,16 +1,44 @@
 #include "answers/grade.h"
 
+#include <memory>
 #include <utility>
 
 namespace winchbook::answers {
+namespace {
 
-base::Result<Graded> grade(const library::World& world, const std::filesystem::path& path) {
-  auto loaded = recordfile::read(world.files, path, world.data / "schemas");
+struct RecordAsked {
+  std::filesystem::path path;
+  bool json = false;
+};
+
+}  // namespace
+
+base::Result<Graded> grade(library::Library& library, const std::filesystem::path& path) {
+  auto loaded = library.record(path);
   if (!loaded) return loaded.faults();
-  auto knowledge = knowledge::load(world.files, world.data);
+  const auto knowledge = library.knowledge(assess::word(loaded->record.reel.kind));
   if (!knowledge) return knowledge.faults();
-  assess::Assessment assessment = assess::assess(loaded->record, *knowledge);
-  return Graded{std::move(loaded).value(), std::move(knowledge).value(), std::move(assessment)};
+  assess::Assessment assessment = assess::assess(loaded->record, **knowledge);
+  return Graded{std::move(loaded).value(), *knowledge, std::move(assessment)};
+}
+
+forms::Job graded_job(const GradedTelling& telling) {
+  const auto asked = std::make_shared<RecordAsked>();
+  return {{forms::field("PATH", "the reel's folder, or its record.xml", asked->path).must(),
+           forms::flag("--json", std::string(telling.json_help), asked->json)},
+          [asked, telling](forms::Setting& setting) -> base::Result<forms::Outcome> {
+            const auto graded = grade(setting.library, asked->path);
+            if (!graded) return graded.faults();
+            return forms::Outcome{(asked->json ? telling.as_json : telling.in_words)(*graded),
+                                  graded->loaded.warnings,
+                                  {}};
+          },
+          {}};
+}
+
+forms::Job grade_job() {
+  return graded_job(
+      {"the answers as JSON (schemas/grade.schema.json)", grade_in_words, grade_as_json});
 }
 
 }  // namespace winchbook::answers

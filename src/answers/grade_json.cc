@@ -200,7 +200,7 @@ Json condition_of(const Graded& graded, const record::Visit& visit, const condit
   const auto rating = [](const std::optional<int>& value) {
     return value ? Json(*value) : Json(nullptr);
   };
-  const auto& rules = graded.knowledge.condition;
+  const auto& rules = graded.knowledge->condition;
   return {
       {"area-basis", term(of.area_basis).word},
       {"found", readings(of.found, rules)},

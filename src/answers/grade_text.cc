@@ -50,8 +50,8 @@ std::string assembled(const originality::Finding& finding, const Graded& graded)
         fmt::format("As {} it is assembled from at least {}: the reel that gave most gave {} in a "
                     "hundred of the weight, and {} are needed. {}",
                     found ? "found" : "left", counted(mixed.at_least_reels, "reel"),
-                    points(mixed.largest_share, 1), graded.knowledge.originality.dominant_percent,
-                    graded.knowledge.originality.dominant_reason),
+                    points(mixed.largest_share, 1), graded.knowledge->originality.dominant_percent,
+                    graded.knowledge->originality.dominant_reason),
         0);
   }
   return out;
@@ -277,7 +277,7 @@ std::string completeness_fact(const condition::CompletenessReading& reading) {
 }
 
 std::string axes(const Graded& graded, const condition::Finding& finding) {
-  const knowledge::ConditionRules& rules = graded.knowledge.condition;
+  const knowledge::ConditionRules& rules = graded.knowledge->condition;
   const condition::Readings& found = finding.found;
   const condition::Readings& left = finding.left;
   std::string out = ruled_heading("Condition: four axes, never one");

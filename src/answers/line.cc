@@ -6,6 +6,8 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "answers/figures.h"
+
 namespace winchbook::answers {
 namespace {
 
@@ -25,6 +27,64 @@ std::string turn(double millimetres) {
 Json number(const std::optional<double>& value) {
   constexpr double kSteps = 1e6;
   return value ? Json(std::round(*value * kSteps) / kSteps) : Json(nullptr);
+}
+
+/// What is typed of a line.
+struct LineTyped {
+  TypedLength holds;
+  TypedLength of;
+  TypedLength diameter;
+  TypedLength length;
+  TypedLength backing;
+  TypedLength spool_full;
+  TypedLength spool_empty;
+  Gearing gear;
+  bool json = false;
+};
+
+forms::Form form(LineTyped& typed) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("--holds", "a length that fills the spool: \"200 m\", \"300 yd\"", typed.holds),
+      field("--of", "the diameter of that line: \"0.30 mm\"", typed.of),
+      field("--diameter", "of the line to put on", typed.diameter),
+      field("--length", "of the line to put on, with backing under it", typed.length),
+      field("--backing", "diameter of the backing", typed.backing),
+      field("--spool-full", "across the wound line, spool full", typed.spool_full),
+      field("--spool-empty", "the same, spool empty", typed.spool_empty),
+      field("--gear", "turns of the spool for one of the handle: \"4:1\"", typed.gear),
+      flag("--json", "the answer as JSON (schemas/line.schema.json)", typed.json),
+  };
+}
+
+LineRequest request_of(const LineTyped& typed) {
+  constexpr double kMetre = 1000;  // mm
+  const auto length = [](const TypedLength& of) {
+    return of ? std::optional(of->measure.value) : std::nullopt;
+  };
+  LineRequest request;
+  if (typed.holds && typed.of) {
+    request.known = {typed.holds->measure.value / kMetre, typed.of->measure.value};
+  }
+  request.diameter = length(typed.diameter);
+  if (typed.length) request.length = typed.length->measure.value / kMetre;
+  request.backing = length(typed.backing);
+  request.wound = length(typed.spool_full);
+  request.empty = length(typed.spool_empty);
+  request.ratio = typed.gear.ratio;
+  return request;
+}
+
+base::Result<forms::Outcome> run(const LineTyped& typed, forms::Setting& /*setting*/) {
+  const LineAnswer answer = reckon_line(request_of(typed));
+  if (!answer.capacity && !answer.retrieve_full && !answer.retrieve_empty) {
+    return base::of_command(base::error(
+        "nothing was asked that can be reckoned",
+        "for how much goes on: --holds \"200 m\" --of \"0.30 mm\" --diameter \"0.20 mm\"; "
+        "for a turn of the handle: --spool-full \"45 mm\" --gear 4:1",
+        "command-options"));
+  }
+  return forms::Outcome{typed.json ? line_as_json(answer) : line_in_words(answer), {}, {}};
 }
 
 }  // namespace
@@ -84,6 +144,10 @@ std::string line_as_json(const LineAnswer& answer) {
                   {"retrieve_full", number(answer.retrieve_full)},
                   {"retrieve_empty", number(answer.retrieve_empty)}};
   return json.dump(2) + "\n";
+}
+
+forms::Job line_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "assess/fitting/line.h"
+#include "forms/job.h"
 
 namespace winchbook::answers {
 
@@ -35,5 +36,7 @@ struct LineAnswer {
 [[nodiscard]] std::string line_in_words(const LineAnswer& answer);
 /// As JSON that keeps schemas/line.schema.json: m and mm.
 [[nodiscard]] std::string line_as_json(const LineAnswer& answer);
+
+[[nodiscard]] forms::Job line_job();
 
 }  // namespace winchbook::answers

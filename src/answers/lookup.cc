@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "answers/lines.h"
+#include "answers/lookup_care.h"
 #include "knowledge/stamp_dates.h"
 
 namespace winchbook::answers {
@@ -49,13 +50,18 @@ base::Diagnostics placed(base::Diagnostics faults) {
   return faults;
 }
 
-base::Diagnostic unknown_kind(const LookupRequest& request) {
+/// "us-patent, us-patent-date, …, care"
+std::string all_kinds() {
   std::string all;
   for (const Kind& kind : kKinds)
-    all += (all.empty() ? "" : ", ") + std::string(kind.word);
+    all += std::string(kind.word) + ", ";
+  return all + "care";
+}
+
+base::Diagnostic unknown_kind(const LookupRequest& request) {
   return base::of_command(
-      base::of_command(base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
-                  "it knows " + all + ", care", "command-kind")));
+      base::error(fmt::format("there is no kind \"{}\" to look up", request.kind),
+                  "it knows " + all_kinds(), "command-kind"));
 }
 
 void take_stricter(std::optional<BoundEnd>& end, const std::optional<BoundEnd>& other,
@@ -208,19 +214,41 @@ Json reading_as_json(const Reading& reading) {
   return json;
 }
 
-}  // namespace
+/// What is typed of a mark.
+struct LookupTyped {
+  LookupRequest request;
+  std::vector<std::string> words;  ///< of the value
+  bool json = false;
+};
 
-const std::vector<std::string_view>& lookup_kinds() {
-  static const std::vector<std::string_view> kWords = [] {
-    std::vector<std::string_view> words;
-    for (const Kind& kind : kKinds)
-      words.push_back(kind.word);
-    return words;
-  }();
-  return kWords;
+forms::Form form(LookupTyped& typed) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("KIND", all_kinds(), typed.request.kind).must(),
+      field("VALUE", "as it is stamped: \"2,185,170\", \"Chicago 7, Ill.\"", typed.words).must(),
+      field("--maker", "a maker file of your own, besides shared/makers/", typed.request.makers),
+      flag("--json", "the answer as JSON (schemas/lookup.schema.json; schemas/care.schema.json)",
+           typed.json),
+      today(typed.request.today),
+  };
 }
 
-base::Result<LookupAnswer> look_up(const library::World& world, LookupRequest request) {
+base::Result<forms::Outcome> run(const LookupTyped& typed, forms::Setting& setting) {
+  LookupRequest request = typed.request;
+  request.value = fmt::format("{}", fmt::join(typed.words, " "));
+  if (request.kind == "care") {
+    const auto answer = look_up_care(setting.library, request.value);
+    if (!answer) return answer.faults();
+    return forms::Outcome{typed.json ? care_as_json(*answer) : care_in_words(*answer), {}, {}};
+  }
+  const auto answer = look_up(setting.library, std::move(request));
+  if (!answer) return answer.faults();
+  return forms::Outcome{typed.json ? lookup_as_json(*answer) : lookup_in_words(*answer), {}, {}};
+}
+
+}  // namespace
+
+base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest request) {
   const Kind* kind = find_kind(request.kind);
   if (kind == nullptr) return unknown_kind(request);
   if (request.value.size() > kMostBytes) {
@@ -228,11 +256,11 @@ base::Result<LookupAnswer> look_up(const library::World& world, LookupRequest re
                                    request.value.size(), kMostBytes),
                        "look one stamp up at a time", "lookup-size");
   }
-  const auto marks = knowledge::load_marks(world.files, world.data);
+  const auto marks = library.marks();
   if (!marks) return marks.faults();
-  const auto makers = knowledge::load_makers(world.files, world.data, request.makers);
+  const auto makers = library.makers(request.makers);
   if (!makers) return makers.faults();
-  knowledge::Readings readings = knowledge::recognise_as(*marks, *makers, kind->as, request.value);
+  knowledge::Readings readings = knowledge::recognise_as(**marks, *makers, kind->as, request.value);
   if (!readings.faults.empty()) return placed(std::move(readings.faults));
   LookupAnswer answer{std::move(request), std::move(readings.readings), {}, {}, {}, {}, {}};
   gather_doubts(answer);
@@ -284,6 +312,10 @@ std::string lookup_as_json(const LookupAnswer& answer) {
   json["assumed"] = answer.assumed;
   json["readings"] = std::move(readings);
   return json.dump(2) + "\n";
+}
+
+forms::Job lookup_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

@@ -3,19 +3,19 @@
 #include <filesystem>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "base/edtf_date.h"
 #include "base/result.h"
+#include "forms/job.h"
 #include "knowledge/recognise.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
 /// A mark to look up, without a record.
 struct LookupRequest {
-  std::string kind;                           ///< one of lookup_kinds()
+  std::string kind;                           ///< "us-patent", "us-patent-date" …
   std::string value;                          ///< as somebody typed it
   std::vector<std::filesystem::path> makers;  ///< further maker files of the bench
   base::Day today;                            ///< a date of issue behind it cannot be
@@ -34,19 +34,17 @@ struct LookupAnswer {
   std::vector<std::string> recalled;  ///< ends that nobody has looked up
 };
 
-/// The kinds: "us-patent", "us-patent-date" …, in the order of --help.
-[[nodiscard]] const std::vector<std::string_view>& lookup_kinds();
-
 /// Looks a value up. Error with its column when the kind is none ("command-kind"), when the value
 /// is not known, or cannot be: a number beyond the table, a day the calendar does not have, a
 /// number and a date that disagree, hard ends that exclude each other.
-[[nodiscard]] base::Result<LookupAnswer> look_up(const library::World& world,
-                                                 LookupRequest request);
+[[nodiscard]] base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest request);
 
 /// A sentence that answers, then the reasons, what was assumed, and what is only recalled.
 [[nodiscard]] std::string lookup_in_words(const LookupAnswer& answer);
 
 /// The same as JSON that keeps schemas/lookup.schema.json.
 [[nodiscard]] std::string lookup_as_json(const LookupAnswer& answer);
+
+[[nodiscard]] forms::Job lookup_job();
 
 }  // namespace winchbook::answers

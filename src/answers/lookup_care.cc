@@ -77,11 +77,12 @@ std::vector<Group> grouped(const CareAnswer& answer) {
 
 }  // namespace
 
-base::Result<CareAnswer> look_up_care(const library::World& world, const std::string& text) {
-  auto table = knowledge::load_care(world.files, world.data);
-  if (!table) return table.faults();
-  CareAnswer answer{std::move(table).value(), {}, false};
-  const knowledge::CareWords words = knowledge::care_words(answer.table, text);
+base::Result<CareAnswer> look_up_care(library::Library& library, const std::string& text) {
+  const auto loaded = library.care();
+  if (!loaded) return loaded.faults();
+  const knowledge::CareTable& table = **loaded;
+  CareAnswer answer;
+  const knowledge::CareWords words = knowledge::care_words(table, text);
   if (words.substances.empty()) {
     return base::error(fmt::format("the care table knows no material in \"{}\"", text),
                        "name a material or a finish, and how it would be cleaned: \"hard rubber\" "
@@ -91,11 +92,10 @@ base::Result<CareAnswer> look_up_care(const library::World& world, const std::st
   answer.whole_row = words.methods.empty();
   for (const knowledge::Substance* substance : words.substances) {
     const auto add = [&](const knowledge::CareMethod& method) {
-      answer.cells.push_back(
-          {substance, &method, knowledge::find_row(answer.table, *substance, method)});
+      answer.cells.push_back({substance, &method, knowledge::find_row(table, *substance, method)});
     };
     if (answer.whole_row) {
-      for (const knowledge::CareMethod& method : answer.table.methods)
+      for (const knowledge::CareMethod& method : table.methods)
         add(method);
     } else {
       for (const knowledge::CareMethod* method : words.methods)

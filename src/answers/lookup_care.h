@@ -5,7 +5,7 @@
 
 #include "base/result.h"
 #include "knowledge/care.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -16,16 +16,15 @@ struct CareCell {
   const knowledge::CareRow* row = nullptr;  ///< null: not known
 };
 
-/// What the table says before anything is touched. The cells point into the table.
+/// What the table says before anything is touched. The cells point into the library's table.
 struct CareAnswer {
-  knowledge::CareTable table;
   std::vector<CareCell> cells;
   bool whole_row = false;  ///< no method was named: every method is told
 };
 
 /// "hard rubber hot water", "steel wool on nickel plate", or a material alone. Error of rule
 /// "lookup-care" when it names no material that the table knows.
-[[nodiscard]] base::Result<CareAnswer> look_up_care(const library::World& world,
+[[nodiscard]] base::Result<CareAnswer> look_up_care(library::Library& library,
                                                     const std::string& text);
 
 /// A verdict with its reason and source for each cell; methods of one verdict and reason together.

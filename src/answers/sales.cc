@@ -21,13 +21,6 @@ using assess::value::Trait;
 
 constexpr std::size_t kMostFaults = 100;
 constexpr std::size_t kMostModels = 10000;  // counted apart: memory stays bounded
-constexpr std::uintmax_t kMostXmlBytes = std::uintmax_t{64} << 20U;
-
-constexpr std::array kBases{std::pair{std::string_view("hammer"), Basis::hammer},
-                            std::pair{std::string_view("premium"), Basis::premium},
-                            std::pair{std::string_view("asking"), Basis::asking},
-                            std::pair{std::string_view("private"), Basis::privately},
-                            std::pair{std::string_view("dealer"), Basis::dealer}};
 
 std::vector<std::string> columns() {
   std::vector<std::string> names;
@@ -119,16 +112,14 @@ class SaleReader {
   }
 
   void basis(std::string_view text, Sale& sale) {
-    const std::string word = plain(text);
-    const auto* found = std::find_if(kBases.begin(), kBases.end(),
-                                     [&](const auto& one) { return one.first == word; });
-    if (found == kBases.end()) {
+    const auto basis = base::value_of<Basis>(plain(text));
+    if (!basis) {
       tell(fmt::format("basis: \"{}\" is none", text),
            "write hammer, premium (hammer with the buyer's premium), asking, private or dealer",
            "sale-basis");
       return;
     }
-    sale.basis = found->second;
+    sale.basis = *basis;
   }
 
   void fees(std::string_view text, Sale& sale) {
@@ -297,16 +288,10 @@ base::Diagnostics walk_csv(std::istream& in, const std::string& file, const base
   return std::move(faults).done(file);
 }
 
-base::Diagnostics walk_xml(const library::World& world, const std::filesystem::path& path,
+base::Diagnostics walk_xml(library::Library& library, const std::filesystem::path& path,
                            const base::Day& today, const WantsSale& wants, const TakeSale& take) {
-  auto bytes = world.files.read(path, kMostXmlBytes);
-  if (!bytes) return bytes.faults();
-  const auto schema = library::read_schema(world, "sales-1.xsd");
-  if (!schema) return schema.faults();
-  const auto document = xml::Document::parse(path.string(), std::move(bytes).value());
+  const auto document = library.valid_xml(path, "sales-1.xsd");
   if (!document) return document.faults();
-  base::Diagnostics wrong = schema->faults_in(*document, document->root());
-  if (base::has_error(wrong)) return wrong;
   FaultList faults;
   for (const pugi::xml_node node : document->root().children("sale")) {
     const auto field = [&](std::string_view name) {
@@ -331,30 +316,46 @@ bool begins_with_element(std::istream& in) {
   return in.peek() == '<';
 }
 
-base::Diagnostics walk(const library::World& world, const std::filesystem::path& file,
+base::Diagnostics walk(library::Library& library, const std::filesystem::path& file,
                        const base::Day& today, const WantsSale& wants, const TakeSale& take) {
-  const auto sniffed = world.files.open(file);
+  const auto sniffed = library.files().open(file);
   if (!sniffed) return sniffed.faults();
-  if (begins_with_element(**sniffed)) return walk_xml(world, file, today, wants, take);
-  const auto stream = world.files.open(file);
+  if (begins_with_element(**sniffed)) return walk_xml(library, file, today, wants, take);
+  const auto stream = library.files().open(file);
   if (!stream) return stream.faults();
   return walk_csv(**stream, file.string(), today, wants, take);
 }
 
+struct SalesCheck {
+  std::filesystem::path file;
+  base::Day today;
+};
+
+forms::Form form(SalesCheck& asked) {
+  return {forms::field("FILE", "the sales: CSV or XML", asked.file).must(),
+          forms::today(asked.today)};
+}
+
+base::Result<forms::Outcome> run(const SalesCheck& asked, forms::Setting& setting) {
+  const auto summary = check_sales(setting.library, asked.file, asked.today);
+  if (!summary) return summary.faults();
+  return forms::Outcome{summary_in_words(*summary), {}, {}};
+}
+
 }  // namespace
 
-base::Result<SalesRead> read_sales(const library::World& world, const std::filesystem::path& file,
+base::Result<SalesRead> read_sales(library::Library& library, const std::filesystem::path& file,
                                    const base::Day& today, const WantsSale& wants,
                                    std::size_t most) {
   NewestSales newest(most);
   base::Diagnostics faults =
-      walk(world, file, today, wants, [&](Sale sale) { newest.add(std::move(sale)); });
+      walk(library, file, today, wants, [&](Sale sale) { newest.add(std::move(sale)); });
   if (!faults.empty()) return faults;
   return std::move(newest).done();
 }
 
-base::Result<SalesSummary> check_sales(const library::World& world,
-                                       const std::filesystem::path& file, const base::Day& today) {
+base::Result<SalesSummary> check_sales(library::Library& library, const std::filesystem::path& file,
+                                       const base::Day& today) {
   SalesSummary summary;
   std::optional<base::Day> first;
   std::optional<base::Day> last;
@@ -367,9 +368,7 @@ base::Result<SalesSummary> check_sales(const library::World& world,
       ++summary.other_models;
     }
     ++summary.by_currency[sale.price.currency];
-    for (const auto& [word, basis] : kBases) {
-      if (basis == sale.basis) ++summary.by_basis[std::string(word)];
-    }
+    ++summary.by_basis[std::string(base::word_of(sale.basis))];
     const auto day = sale.date.earliest();
     if (!day) return;
     if (!first || *day < *first) {
@@ -382,7 +381,7 @@ base::Result<SalesSummary> check_sales(const library::World& world,
     }
   };
   base::Diagnostics faults = walk(
-      world, file, today, [](std::string_view, std::string_view) { return true; }, take);
+      library, file, today, [](std::string_view, std::string_view) { return true; }, take);
   if (!faults.empty()) return faults;
   return summary;
 }
@@ -412,6 +411,12 @@ std::string summary_in_words(const SalesSummary& summary) {
   list("bases", summary.by_basis);
   list("currencies", summary.by_currency);
   return text;
+}
+
+forms::Job sales_check_job() {
+  forms::Job job = forms::job_of(form, run);
+  job.more_help = "The columns: " + std::string(kSalesColumns);
+  return job;
 }
 
 }  // namespace winchbook::answers

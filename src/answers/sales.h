@@ -11,7 +11,8 @@
 #include "assess/value/sale.h"
 #include "base/edtf_date.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "forms/job.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -34,7 +35,7 @@ struct SalesRead {
 /// they begin. Rows that are wanted are read whole, and what is wrong in them is told with its line
 /// (a hundred at most, then how many more). A date after `today` is a fault. Of more than `most`
 /// wanted sales the newest are kept, so that memory does not grow with the file.
-[[nodiscard]] base::Result<SalesRead> read_sales(const library::World& world,
+[[nodiscard]] base::Result<SalesRead> read_sales(library::Library& library,
                                                  const std::filesystem::path& file,
                                                  const base::Day& today, const WantsSale& wants,
                                                  std::size_t most);
@@ -51,11 +52,13 @@ struct SalesSummary {
 };
 
 /// Looks a whole sales file over. Memory does not grow with the number of sales.
-[[nodiscard]] base::Result<SalesSummary> check_sales(const library::World& world,
+[[nodiscard]] base::Result<SalesSummary> check_sales(library::Library& library,
                                                      const std::filesystem::path& file,
                                                      const base::Day& today);
 
 /// The summary in words; ends with a line break.
 [[nodiscard]] std::string summary_in_words(const SalesSummary& summary);
+
+[[nodiscard]] forms::Job sales_check_job();
 
 }  // namespace winchbook::answers

@@ -221,8 +221,8 @@ std::string seat_in_words(const SeatAnswer& answer) {
       ".\nA washer turns freely with {:.2g} mm to spare outside and {:.2g} mm inside, on the "
       "diameter\n"
       "(the least room of the loose running fit H9/d9, ISO 286).\n",
-      running_clearance(answer.knowledge, seat.bore.value),
-      running_clearance(answer.knowledge, seat.sleeve.value));
+      running_clearance(*answer.knowledge, seat.bore.value),
+      running_clearance(*answer.knowledge, seat.sleeve.value));
   if (answer.stack) say_stack(answer, text);
   std::string_view last;
   for (const Candidate& candidate : answer.candidates) {

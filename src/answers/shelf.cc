@@ -125,9 +125,32 @@ bool is_wanted(ShelfReel& reel, const ShelfRequest& request, const std::optional
          (!request.unfinished || unfinished(reel)) && keep_fitted(reel, request.fitted);
 }
 
+forms::Form form(ShelfRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("FOLDER", "the folder in which the reels' folders lie, at any depth; left out, here",
+            request.folder),
+      field("--maker", "by this maker; the beginnings of its words do", request.maker),
+      field("--model", "of this model", request.model),
+      field("--owner", "who has it, or brought it last", request.owner),
+      field("--since", "here on that day or later: 2024, 2026-03-05", request.since),
+      flag("--unfinished", "still here, or with parts unaccounted for", request.unfinished),
+      field("--fitted", "a part that was put in: \"drag washer\"", request.fitted),
+      flag("--json", "the list as JSON (schemas/shelf.schema.json)", request.json),
+  };
+}
+
+base::Result<forms::Outcome> run(const ShelfRequest& request, forms::Setting& setting) {
+  auto shelf = look_through_shelf(setting.library, request);
+  if (!shelf) return shelf.faults();
+  return forms::Outcome{request.json ? shelf_as_json(*shelf) : shelf_in_words(*shelf, request),
+                        std::move(shelf.value().warnings),
+                        {}};
+}
+
 }  // namespace
 
-base::Result<Shelf> look_through_shelf(const library::World& world, const ShelfRequest& request) {
+base::Result<Shelf> look_through_shelf(library::Library& library, const ShelfRequest& request) {
   std::optional<base::Day> day;
   if (!request.since.empty()) {
     const auto date = base::EdtfDate::parse(request.since);
@@ -138,15 +161,15 @@ base::Result<Shelf> look_through_shelf(const library::World& world, const ShelfR
     }
     day = *date->earliest();
   }
-  if (!world.files.is_folder(request.folder)) {
+  if (!library.files().is_folder(request.folder)) {
     return base::of_machine(
         base::error_at({request.folder.string(), 0, 0}, "there is no such folder",
                        "name the folder in which the reels' folders lie", "file-read"));
   }
   Shelf shelf;
-  const auto folders = Walk(world.files, shelf.warnings).from(request.folder);
+  const auto folders = Walk(library.files(), shelf.warnings).from(request.folder);
   shelf.looked = folders.size();
-  for (base::Result<ShelfReel>& one : read_all(world.files, folders)) {
+  for (base::Result<ShelfReel>& one : read_all(library.files(), folders)) {
     if (!one) {
       for (base::Diagnostic fault : one.faults()) {
         fault.severity = base::Severity::warning;
@@ -157,6 +180,10 @@ base::Result<Shelf> look_through_shelf(const library::World& world, const ShelfR
     }
   }
   return shelf;
+}
+
+forms::Job shelf_job() {
+  return forms::job_of(form, run);
 }
 
 }  // namespace winchbook::answers

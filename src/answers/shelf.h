@@ -7,7 +7,8 @@
 #include <vector>
 
 #include "base/result.h"
-#include "library/world.h"
+#include "forms/job.h"
+#include "library/library.h"
 #include "recordfile/glance.h"
 
 namespace winchbook::answers {
@@ -15,13 +16,14 @@ namespace winchbook::answers {
 /// Which reels are looked for; what is empty leaves all. Words match the beginnings of words,
 /// whatever their case, in this order.
 struct ShelfRequest {
-  std::filesystem::path folder;
+  std::filesystem::path folder = ".";
   std::string maker;
   std::string model;
   std::string owner;   ///< who has it, or brought it last: full or short name
   std::string since;   ///< EDTF: the last visit may have begun or ended on that day or later
   std::string fitted;  ///< a part the bench put in, by its name, its place or the place's kind
   bool unfinished = false;
+  bool json = false;
 };
 
 using ShelfFitting = recordfile::GlancedFitting;
@@ -37,12 +39,14 @@ struct Shelf {
 /// need only be well-formed, and a broken one is a warning. A folder that is linked twice is looked
 /// into once; folders more than 32 deep, hidden ones, and those beside a record are not. Errors:
 /// the folder is not there; a date that is none.
-[[nodiscard]] base::Result<Shelf> look_through_shelf(const library::World& world,
+[[nodiscard]] base::Result<Shelf> look_through_shelf(library::Library& library,
                                                      const ShelfRequest& request);
 
 /// The list with its columns aligned, and how many there are; ends with a line break.
 [[nodiscard]] std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request);
 /// The same as JSON that keeps schemas/shelf.schema.json.
 [[nodiscard]] std::string shelf_as_json(const Shelf& shelf);
+
+[[nodiscard]] forms::Job shelf_job();
 
 }  // namespace winchbook::answers

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "base/measure.h"
+#include "base/words_of_text.h"
 #include "tabular/rows.h"
 
 namespace winchbook::answers {
@@ -22,11 +23,9 @@ using base::Dimension;
 constexpr std::uintmax_t kMostStockBytes = std::uintmax_t{16} << 20U;
 constexpr int kMostOfOne = 100'000;
 
+/// Nothing said: nothing holds it.
 std::optional<Turns> turns_from(std::string_view word) {
-  if (word.empty() || word == "free") return Turns::freely;
-  if (word == "gear") return Turns::with_gear;
-  if (word == "sleeve") return Turns::with_sleeve;
-  return std::nullopt;
+  return word.empty() ? Turns::freely : base::value_of<Turns>(word);
 }
 
 /// A bare figure with the row's unit behind it; anything else as it stands.
@@ -166,14 +165,11 @@ base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
   return stock;
 }
 
-base::Result<std::vector<StockWasher>> stock_from_xml(const library::World& world,
-                                                      std::string bytes, const std::string& file) {
-  const auto schema = library::read_schema(world, "stock-1.xsd");
-  if (!schema) return schema.faults();
-  const auto document = xml::Document::parse(file, std::move(bytes));
+base::Result<std::vector<StockWasher>> stock_from_xml(library::Library& library,
+                                                      const std::filesystem::path& file) {
+  const auto document = library.valid_xml(file, "stock-1.xsd");
   if (!document) return document.faults();
-  Diagnostics faults = schema->faults_in(*document, document->root());
-  if (base::has_error(faults)) return faults;
+  Diagnostics faults;
   std::vector<StockWasher> stock;
   for (const pugi::xml_node node : document->root().children("washer")) {
     const base::Location where = document->where(node);
@@ -189,28 +185,22 @@ base::Result<std::vector<StockWasher>> stock_from_xml(const library::World& worl
   return stock;
 }
 
-std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t\n");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\n") - first + 1);
-}
-
 /// "red fibre free 1.3 mm": the material runs up to the word that says how it is held.
 base::Result<StackWasher> stack_washer(std::string_view entry) {
   const auto fault = [&](std::string_view message) {
     return base::of_command(
-        base::of_command(base::error(fmt::format("stack: \"{}\" {}", entry, message),
+        base::error(fmt::format("stack: \"{}\" {}", entry, message),
                     "write each washer as material, then gear, sleeve or free, then its "
                     "thickness: \"red fibre free 1.3 mm, steel gear 0.9 mm\"",
-                    "command-stack")));
+                    "command-stack"));
   };
   for (const std::string_view word : {"free", "gear", "sleeve"}) {
     const std::size_t at = entry.find(" " + std::string(word));
     if (at == std::string_view::npos) continue;
     const std::size_t end = at + 1 + word.size();
     if (end < entry.size() && entry[end] != ' ') continue;
-    StackWasher washer{std::string(trimmed(entry.substr(0, at))), *turns_from(word), 0};
-    const std::string_view thickness = trimmed(entry.substr(end));
+    StackWasher washer{std::string(base::trimmed(entry.substr(0, at))), *turns_from(word), 0};
+    const std::string_view thickness = base::trimmed(entry.substr(end));
     if (!thickness.empty()) {
       const auto measure = base::parse_measure(thickness, Dimension::length);
       if (!measure) return measure.faults();
@@ -258,23 +248,23 @@ base::Result<std::vector<StackWasher>> stack_from_csv(const std::string& bytes,
 
 }  // namespace
 
-base::Result<std::vector<StockWasher>> read_stock(const library::World& world,
+base::Result<std::vector<StockWasher>> read_stock(library::Library& library,
                                                   const std::filesystem::path& file) {
-  auto bytes = world.files.read(file, kMostStockBytes);
+  const auto bytes = library.files().read(file, kMostStockBytes);
   if (!bytes) return bytes.faults();
   const std::size_t first = bytes->find_first_not_of("\xEF\xBB\xBF \t\r\n");
   if (first != std::string::npos && (*bytes)[first] == '<') {
-    return stock_from_xml(world, std::move(bytes).value(), file.string());
+    return stock_from_xml(library, file);
   }
   return stock_from_csv(*bytes, file.string());
 }
 
-base::Result<std::vector<StackWasher>> read_stack(const library::World& world,
+base::Result<std::vector<StackWasher>> read_stack(library::Library& library,
                                                   std::string_view list_or_file) {
   const std::filesystem::path file(list_or_file);
   constexpr std::size_t kMostName = 255;
-  if (list_or_file.size() < kMostName && world.files.exists(file)) {
-    const auto bytes = world.files.read(file, kMostStockBytes);
+  if (list_or_file.size() < kMostName && library.files().exists(file)) {
+    const auto bytes = library.files().read(file, kMostStockBytes);
     if (!bytes) return bytes.faults();
     return stack_from_csv(*bytes, file.string());
   }
@@ -282,7 +272,7 @@ base::Result<std::vector<StackWasher>> read_stack(const library::World& world,
   std::string_view rest = list_or_file;
   while (!rest.empty()) {
     const std::size_t comma = std::min(rest.find(','), rest.size());
-    auto washer = stack_washer(trimmed(rest.substr(0, comma)));
+    auto washer = stack_washer(base::trimmed(rest.substr(0, comma)));
     if (!washer) return washer.faults();
     stack.push_back(std::move(washer).value());
     rest.remove_prefix(std::min(comma + 1, rest.size()));

@@ -6,7 +6,7 @@
 
 #include "assess/fitting/seat.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "library/library.h"
 
 namespace winchbook::answers {
 
@@ -16,12 +16,12 @@ namespace winchbook::answers {
 /// column gives it. `held` is free, gear (ears) or sleeve (flats); left out, free. All faults with
 /// their lines.
 [[nodiscard]] base::Result<std::vector<assess::fitting::StockWasher>> read_stock(
-    const library::World& world, const std::filesystem::path& file);
+    library::Library& library, const std::filesystem::path& file);
 
 /// Reads a stack: a list such as "red fibre free 1.3 mm, steel gear 0.9 mm", from the gear's floor
 /// outwards, or the CSV file of that name with the columns material, held, thickness. A thickness
 /// may be left out.
 [[nodiscard]] base::Result<std::vector<assess::fitting::StackWasher>> read_stack(
-    const library::World& world, std::string_view list_or_file);
+    library::Library& library, std::string_view list_or_file);
 
 }  // namespace winchbook::answers

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "answers/value.h"
+#include "answers/value_words.h"
 #include "record/enum_words.h"
 
 namespace winchbook::answers {
@@ -30,27 +31,27 @@ Json sale_of(const Sale& sale) {
           {"date", sale.date.text()},
           {"price", sale.price.amount.text()},
           {"currency", sale.price.currency},
-          {"basis", word(sale.basis)},
+          {"basis", base::word_of(sale.basis)},
           {"source", sale.source}};
 }
 
 Json notes_of(const Estimate& estimate) {
   Json notes = Json::array();
   for (const auto note : estimate.notes)
-    notes.push_back(term(note).word);
+    notes.push_back(base::word_of(note));
   return notes;
 }
 
 Json traits_of(const std::vector<assess::value::Trait>& traits) {
   Json words = Json::array();
   for (const auto trait : traits)
-    words.push_back(word(trait));
+    words.push_back(base::word_of(trait));
   return words;
 }
 
 Json estimate_of(const Estimate& estimate) {
   const bool any = estimate.method != Method::none;
-  return {{"method", word(estimate.method)},
+  return {{"method", base::word_of(estimate.method)},
           {"range", any ? Json::array({price_text(estimate.low, RoundPrice::down),
                                        price_text(estimate.high, RoundPrice::up)})
                         : Json(nullptr)},
@@ -74,7 +75,7 @@ Json courses_of(const Valued& valued) {
     for (const auto trait : changes(found, one.state))
       changed.push_back(changed_words(trait, one.state));
     courses.push_back({{"course", record::word_of(one.course)},
-                       {"from", word(one.from)},
+                       {"from", base::word_of(one.from)},
                        {"changes", std::move(changed)},
                        {"estimate", estimate_of(assess::value::estimate_of(valued.finding, one))}});
   }
@@ -95,7 +96,7 @@ Json counted_of(const Valued& valued, std::size_t at) {
   if (!estimates.empty() && at < estimates.front().grid.size()) {
     const auto& sale = estimates.front().grid[at];
     for (const auto& step : sale.steps) {
-      steps.push_back({{"trait", word(step.trait)},
+      steps.push_back({{"trait", base::word_of(step.trait)},
                        {"percent", share(step.percent)},
                        {"amount", money(step.amount)}});
     }
@@ -124,7 +125,7 @@ std::string value_as_json(const Valued& valued) {
   Json excluded = Json::array();
   for (const Exclusion& one : finding.evidence.excluded) {
     Json json = sale_of(one.sale);
-    json["because"] = term(one.why).word;
+    json["because"] = base::word_of(one.why);
     excluded.push_back(std::move(json));
   }
   Json trial = nullptr;

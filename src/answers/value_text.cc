@@ -4,6 +4,7 @@
 #include <map>
 
 #include "answers/value.h"
+#include "answers/value_words.h"
 
 namespace winchbook::answers {
 namespace {
@@ -34,7 +35,7 @@ std::string range(const Valued& valued, const Estimate& estimate) {
 std::string traits(const std::vector<assess::value::Trait>& traits) {
   std::string names;
   for (const auto trait : traits)
-    names += (names.empty() ? "" : ", ") + std::string(word(trait));
+    names += (names.empty() ? "" : ", ") + std::string(base::word_of(trait));
   return names;
 }
 
@@ -46,7 +47,7 @@ std::string note_words(const Estimate& estimate, assess::value::Note note) {
                                    : note == Note::silent_sales    ? estimate.silent
                                    : note == Note::change_not_told ? estimate.untold
                                                                    : decltype(estimate.untold){});
-  return term(note).spoken + (about.empty() ? "" : ": " + about);
+  return std::string(spoken(note)) + (about.empty() ? "" : ": " + about);
 }
 
 void say_estimate(const Valued& valued, std::size_t at, std::string& text) {
@@ -119,7 +120,7 @@ void say_method(const Valued& valued, std::string& text) {
 std::string sale_line(const assess::value::Sale& sale) {
   std::string text = sale.line > 0 ? fmt::format("line {}: ", sale.line) : std::string();
   text += fmt::format("{}, {} {}, {}", sale.date.text(), sale.price.amount.text(),
-                      sale.price.currency, word(sale.basis));
+                      sale.price.currency, base::word_of(sale.basis));
   if (!sale.source.empty()) text += ", " + sale.source;
   return text;
 }
@@ -142,7 +143,7 @@ void say_counted(const Valued& valued, std::string& text) {
     if (!estimates.empty() && i < estimates.front().grid.size()) {
       const AdjustedSale& sale = estimates.front().grid[i];
       for (const auto& step : sale.steps)
-        text += fmt::format("; {} {:+.1f} %", word(step.trait), step.percent);
+        text += fmt::format("; {} {:+.1f} %", base::word_of(step.trait), step.percent);
       text += fmt::format("; as found {}, weight {:.2f}", amount(valued, sale.amount), sale.weight);
     }
     text += "\n";
@@ -161,11 +162,11 @@ void say_excluded(const Valued& valued, std::string& text) {
   for (const Exclusion& one : excluded) {
     // What lies far off is always named.
     if (one.why != Excluded::outlier && shown == kMostShown) {
-      ++rest[term(one.why).spoken];
+      ++rest[std::string(spoken(one.why))];
       continue;
     }
     if (one.why != Excluded::outlier) ++shown;
-    text += fmt::format("  {}\n    {}{}\n", sale_line(one.sale), term(one.why).spoken,
+    text += fmt::format("  {}\n    {}{}\n", sale_line(one.sale), spoken(one.why),
                         one.sale.not_used.empty() ? "" : ": " + one.sale.not_used);
   }
   for (const auto& [why, count] : rest)

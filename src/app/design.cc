@@ -13,8 +13,6 @@ namespace fs = std::filesystem;
 using base::Diagnostics;
 using base::Result;
 
-constexpr std::uintmax_t kMostListBytes = std::uintmax_t{1} << 20U;
-
 bool holds(const std::vector<std::string>& all, const std::string& one) {
   return std::find(all.begin(), all.end(), one) != all.end();
 }
@@ -43,12 +41,12 @@ Diagnostics reword(const report::Template& chapters, const fs::path& file,
 }
 
 /// The documents the program has templates for.
-std::string documents_of(const library::World& world) {
-  const fs::path folder = world.data / "report-templates";
+std::string documents_of(library::Library& library) {
+  const fs::path folder = library.world().data / "report-templates";
   std::string names;
-  for (const std::string& name : world.files.names_in(folder)) {
+  for (const std::string& name : library.files().names_in(folder)) {
     if (!name.ends_with(".xml")) continue;
-    const auto file = library::read_xml(world, folder / name);
+    const auto file = library::read_xml(library.world(), folder / name);
     if (!file || std::string_view(file->root().name()) != "template") continue;
     names += (names.empty() ? "" : ", ") + name.substr(0, name.size() - 4);
   }
@@ -56,7 +54,7 @@ std::string documents_of(const library::World& world) {
 }
 
 /// A document without words for its name cannot be told.
-Diagnostics faults_of_name(const World& world, const report::Template& chapters,
+Diagnostics faults_of_name(library::Library& library, const report::Template& chapters,
                            const base::Location& where, const words::Catalogue& words) {
   std::string missing;
   for (const std::string& key : report::name_messages(chapters)) {
@@ -65,7 +63,7 @@ Diagnostics faults_of_name(const World& world, const report::Template& chapters,
   if (missing.empty()) return {};
   return {base::error_at(where, "there are no words for a document \"" + chapters.document + "\"",
                          "write them into the template as words (" + missing +
-                             "), or name one of " + documents_of(world),
+                             "), or name one of " + documents_of(library),
                          "template-document")};
 }
 
@@ -87,54 +85,55 @@ std::map<std::string, base::Location> faces_of(const xml::Document& style) {
 Diagnostics told_as_typed(Diagnostics faults, const std::string& paper) {
   for (base::Diagnostic& fault : faults) {
     if (fault.rule != "template-paper" || !fault.hint.starts_with("the papers are ")) continue;
-    fault = base::of_command(base::of_command(
-        base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper")));
+    fault = base::of_command(
+        base::error("there is no paper \"" + paper + "\"", fault.hint, "command-paper"));
   }
   return faults;
 }
 
 }  // namespace
 
-Result<Design> read_design(const library::World& world, const DesignRequest& request) {
-  const fs::path file = request.file.empty()
-                            ? world.data / "report-templates" / (request.document + ".xml")
-                            : request.file;
-  if (request.file.empty() && !world.files.exists(file)) {
+Result<Design> read_design(library::Library& library, const DesignRequest& request) {
+  const fs::path file =
+      request.file.empty() ? library.world().data / "report-templates" / (request.document + ".xml")
+                           : request.file;
+  if (request.file.empty() && !library.files().exists(file)) {
     return base::of_command(base::error(
         "there is no document \"" + request.document + "\"",
-        "the documents are " + documents_of(world) + "; or name a template with --template",
+        "the documents are " + documents_of(library) + "; or name a template with --template",
         "command-document"));
   }
-  const auto schema = library::read_schema(world, "template-1.xsd");
+  const auto schema = library.schema("template-1.xsd");
   if (!schema) return schema.faults();
-  const auto document = library::read_xml(world, file);
+  const auto document = library::read_xml(library.world(), file);
   if (!document) return document.faults();
-  auto chapters = report::read_template(*document, *schema);
+  auto chapters = report::read_template(*document, **schema);
   if (!chapters) return chapters.faults();
   const bool asked = request.document != DesignRequest{}.document;
   if (!request.file.empty() && asked && request.document != chapters->document) {
-    return base::of_command(base::of_command(
+    return base::of_command(
         base::error("the template " + file.string() + " is of a document \"" + chapters->document +
                         "\", not \"" + request.document + "\"",
-                    "leave --document out, or change the template", "command-document")));
+                    "leave --document out, or change the template", "command-document"));
   }
-  const auto style_document = library::read_xml(world, file.parent_path() / chapters->style_file);
+  const auto style_document =
+      library::read_xml(library.world(), file.parent_path() / chapters->style_file);
   if (!style_document) return style_document.faults();
   const std::string paper = !request.paper.empty()     ? request.paper
                             : !chapters->paper.empty() ? chapters->paper
                                                        : report::paper_of(request.language);
-  auto style = report::read_style(*style_document, *schema, paper, chapters->dense);
+  auto style = report::read_style(*style_document, **schema, paper, chapters->dense);
   if (!style) {
     return request.paper.empty() ? style.faults() : told_as_typed(style.faults(), paper);
   }
-  auto words = library::read_words(world, request.language, *schema);
+  auto words = library.words(request.language);
   if (!words) return words.faults();
   if (auto faults = reword(*chapters, file, words.value()); !faults.empty()) return faults;
-  auto nameless = faults_of_name(world, *chapters, document->where(document->root()), *words);
+  auto nameless = faults_of_name(library, *chapters, document->where(document->root()), *words);
   if (!nameless.empty()) return nameless;
   document::Style tight = *style;
   if (chapters->tightens) {
-    auto dense = report::read_style(*style_document, *schema, paper, true);
+    auto dense = report::read_style(*style_document, **schema, paper, true);
     if (!dense) return dense.faults();
     tight = std::move(dense).value();
   }
@@ -146,13 +145,10 @@ Result<Design> read_design(const library::World& world, const DesignRequest& req
                 faces_of(*style_document)};
 }
 
-Result<text::FontBook> open_fonts(const library::World& world, const Design& design) {
-  const fs::path file = world.data / "shared" / "fonts.txt";
-  const auto bytes = world.files.read(file, kMostListBytes);
-  if (!bytes) return bytes.faults();
-  auto entries = text::read_fonts_list(*bytes, file.string());
-  if (!entries) return entries.faults();
-  text::FontBook book(std::move(entries).value());
+Result<text::FontBook> open_fonts(library::Library& library, const Design& design) {
+  const auto faces = library.faces();
+  if (!faces) return faces.faults();
+  text::FontBook book(**faces);
   const document::Style& style = design.style;
   std::set<std::string> names(style.fallback.begin(), style.fallback.end());
   for (const document::TypeStyle& type : style.type) {
@@ -164,10 +160,11 @@ Result<text::FontBook> open_fonts(const library::World& world, const Design& des
   for (const std::string& name : names) {
     if (book.knows(name)) continue;
     const auto named = design.faces.find(name);
-    return base::error_at(named == design.faces.end() ? base::Location{} : named->second,
-                          "there is no face \"" + name + "\"",
-                          "name a face of " + file.string() + ", or add a line to it",
-                          "template-face");
+    return base::error_at(
+        named == design.faces.end() ? base::Location{} : named->second,
+        "there is no face \"" + name + "\"",
+        "name a face of " + library.faces_file().string() + ", or add a line to it",
+        "template-face");
   }
   return book;
 }

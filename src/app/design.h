@@ -6,7 +6,7 @@
 
 #include "base/result.h"
 #include "document/style.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "report/template.h"
 #include "text/font_book.h"
 #include "words/catalogue.h"
@@ -33,12 +33,12 @@ struct Design {
 
 /// Errors: no such document or paper, or a template of another document ("command-…"); what the
 /// schemas refuse; a message that is not there to be reworded; a name of a document without words.
-[[nodiscard]] base::Result<Design> read_design(const library::World& world,
+[[nodiscard]] base::Result<Design> read_design(library::Library& library,
                                                const DesignRequest& request);
 
 /// Opens the faces a design names. Errors: a face that shared/fonts.txt does not list, told with
 /// its place in the style.
-[[nodiscard]] base::Result<text::FontBook> open_fonts(const library::World& world,
+[[nodiscard]] base::Result<text::FontBook> open_fonts(library::Library& library,
                                                       const Design& design);
 
 }  // namespace winchbook::app

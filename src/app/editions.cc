@@ -2,7 +2,6 @@
 
 #include <filesystem>
 #include <sstream>
-#include <system_error>
 #include <utility>
 
 namespace winchbook::app {
@@ -48,16 +47,12 @@ std::string list_of(const std::vector<IssuedEdition>& editions) {
 
 }  // namespace
 
-base::Result<std::vector<IssuedEdition>> read_editions(const library::World& world,
+base::Result<std::vector<IssuedEdition>> read_editions(library::Library& library,
                                                        const fs::path& folder) {
   std::vector<IssuedEdition> editions;
-  if (!world.files.exists(list_path(folder))) return editions;
-  const auto document = library::read_xml(world, list_path(folder));
+  if (!library.files().exists(list_path(folder))) return editions;
+  const auto document = library.valid_xml(list_path(folder), "editions-1.xsd");
   if (!document) return document.faults();
-  const auto schema = library::read_schema(world, "editions-1.xsd");
-  if (!schema) return schema.faults();
-  base::Diagnostics faults = schema->faults_in(*document, document->root());
-  if (base::has_error(faults)) return faults;
   for (const pugi::xml_node row : document->root().children("edition")) {
     const auto told = [&](const char* name) { return std::string(row.child(name).child_value()); };
     editions.push_back({told("document"), row.child("number").text().as_int(), told("issued-on"),
@@ -67,21 +62,17 @@ base::Result<std::vector<IssuedEdition>> read_editions(const library::World& wor
   return editions;
 }
 
-base::Diagnostics keep_edition(const library::World& world, const fs::path& folder,
+base::Diagnostics keep_edition(library::Library& library, const fs::path& folder,
                                const IssuedEdition& edition, std::string_view pdf) {
-  auto editions = read_editions(world, folder);
+  auto editions = read_editions(library, folder);
   if (!editions) return editions.faults();
   editions.value().push_back(edition);
-  std::error_code code;
-  fs::create_directories(folder / fs::path(edition.file).parent_path(), code);
-  if (code) {
-    return {base::of_machine(base::error_at(
-        {(folder / edition.file).string(), 0, 0}, "cannot make the folder: " + code.message(),
-        "make it by hand, or give yourself the right to", "file-write"))};
-  }
-  base::Diagnostics faults = world.files.write_aside(folder / edition.file, pdf);
+  base::Diagnostics faults =
+      library.files().make_folder(folder / fs::path(edition.file).parent_path());
   if (base::has_error(faults)) return faults;
-  return world.files.write_aside(list_path(folder), list_of(*editions));
+  faults = library.files().write_aside(folder / edition.file, pdf);
+  if (base::has_error(faults)) return faults;
+  return library.files().write_aside(list_path(folder), list_of(*editions));
 }
 
 }  // namespace winchbook::app

@@ -4,7 +4,7 @@
 #include <string_view>
 #include <vector>
 
-#include "library/world.h"
+#include "library/library.h"
 #include "report/telling.h"
 
 namespace winchbook::app {
@@ -23,11 +23,11 @@ struct IssuedEdition {
 
 /// What editions.xml in a reel's folder lists, oldest first; nothing when there is no such file.
 [[nodiscard]] base::Result<std::vector<IssuedEdition>> read_editions(
-    const library::World& world, const std::filesystem::path& folder);
+    library::Library& library, const std::filesystem::path& folder);
 
 /// Keeps `pdf` in the folder's issued/ and appends the edition to editions.xml.
 /// Errors leave both as they were.
-[[nodiscard]] base::Diagnostics keep_edition(const library::World& world,
+[[nodiscard]] base::Diagnostics keep_edition(library::Library& library,
                                              const std::filesystem::path& folder,
                                              const IssuedEdition& edition, std::string_view pdf);
 

@@ -41,7 +41,6 @@ using base::Diagnostics;
 using base::Result;
 
 constexpr std::uintmax_t kMostProfileBytes = std::uintmax_t{4} << 20U;
-constexpr const char* kColourProfile = "/usr/share/color/icc/sRGB.icc";
 
 /// The record as its reader may see it, and how it came of the full one.
 struct Shown {
@@ -50,13 +49,11 @@ struct Shown {
 };
 
 /// A withheld edition is a record like any other: it keeps the schema and the rules.
-Result<Shown> shown_to(const library::World& world, record::Reader reader,
+Result<Shown> shown_to(library::Library& library, record::Reader reader,
                        const recordfile::LoadedRecord& full) {
   auto withheld = recordfile::withhold(full, reader);
   if (!withheld) return withheld.faults();
-  const auto schema = recordfile::load_schema(world.files, world.data / "schemas");
-  if (!schema) return schema.faults();
-  auto record = recordfile::read_bytes(full.file, withheld->bytes, *schema);
+  auto record = library.record_of(full.file, withheld->bytes);
   if (!record) {
     throw std::logic_error("the withheld edition is no record: " +
                            base::to_string(record.faults().front()));
@@ -67,7 +64,7 @@ Result<Shown> shown_to(const library::World& world, record::Reader reader,
 
 /// Reads every photograph once, and makes sure that it is the one the record knows; gives those
 /// that are shown. The edition has the same photographs in the same order, if by other ids.
-Result<std::vector<pdf::Jpeg>> read_photographs(const library::World& world,
+Result<std::vector<pdf::Jpeg>> read_photographs(library::Library& library,
                                                 const recordfile::LoadedRecord& full,
                                                 const recordfile::LoadedRecord& shown,
                                                 record::Reader reader) {
@@ -76,12 +73,12 @@ Result<std::vector<pdf::Jpeg>> read_photographs(const library::World& world,
   for (std::size_t i = 0; i < full.record.photos.size(); ++i) {
     const record::Photo& photo = full.record.photos[i];
     if (photo.withheld) continue;
-    if (auto fault = library::fault_of_place(world.files, full.folder, photo.file)) {
+    if (auto fault = library::fault_of_place(library.files(), full.folder, photo.file)) {
       fault->where = full.where(photo.id.text);
       faults.push_back(std::move(*fault));
       continue;
     }
-    auto bytes = world.files.read(full.folder / photo.file, photo::kMostBytes);
+    auto bytes = library.files().read(full.folder / photo.file, photo::kMostBytes);
     const bool same = bytes && seal::hex(seal::fingerprint(*bytes)) == photo.sha256;
     const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});
     if (!facts) {
@@ -121,10 +118,10 @@ std::string kept_name(const report::Edition& edition) {
 }
 
 /// The edition that would be issued now; `withheld` are the digests in the record it carries.
-Result<report::Edition> next_edition(const library::World& world, const IssueRequest& request,
+Result<report::Edition> next_edition(library::Library& library, const IssueRequest& request,
                                      const recordfile::LoadedRecord& loaded,
                                      const std::vector<std::string>& withheld) {
-  const auto issued = read_editions(world, loaded.folder);
+  const auto issued = read_editions(library, loaded.folder);
   if (!issued) return issued.faults();
   report::Edition edition;
   edition.document = request.document;
@@ -135,7 +132,7 @@ Result<report::Edition> next_edition(const library::World& world, const IssueReq
     edition.earlier.push_back(one.code);
   }
   // A list that was lost does not give an edition's number twice.
-  while (world.files.exists(loaded.folder / kept_name(edition)))
+  while (library.files().exists(loaded.folder / kept_name(edition)))
     ++edition.number;
   const seal::Digest fingerprint = seal::fingerprint(loaded.bytes);
   edition.fingerprint = seal::hex(fingerprint);
@@ -149,7 +146,7 @@ Result<report::Edition> next_edition(const library::World& world, const IssueReq
   return edition;
 }
 
-pdf::Contents contents_of(const library::World& world, const document::Document& written,
+pdf::Contents contents_of(library::Library& library, const document::Document& written,
                           const report::Edition& edition, const recordfile::LoadedRecord& loaded) {
   pdf::Contents contents;
   contents.attachments.push_back({"record.xml", "text/xml", written.subject, loaded.bytes, true});
@@ -158,7 +155,7 @@ pdf::Contents contents_of(const library::World& world, const document::Document&
                        written.subject,
                        written.language,
                        base::iso_text(edition.date),
-                       "winchbook " + world.version};
+                       "winchbook " + library.world().version};
   return contents;
 }
 
@@ -174,24 +171,24 @@ fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord
 
 /// A file that is there and is no PDF is somebody's work, perhaps the record itself; and what is in
 /// issued/ is never written over.
-Diagnostics faults_of_output(const library::World& world, const fs::path& output,
+Diagnostics faults_of_output(library::Library& library, const fs::path& output,
                              const recordfile::LoadedRecord& loaded) {
   const base::Location where{output.string(), 0, 0};
   const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
-  if (!world.files.is_folder(folder)) {
-    return {base::of_machine(base::of_machine(
+  if (!library.files().is_folder(folder)) {
+    return {base::of_machine(
         base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
-                       "make the folder, or name another; nothing was changed", "file-write")))};
+                       "make the folder, or name another; nothing was changed", "file-write"))};
   }
-  const fs::path kept = world.files.resolved(loaded.folder / "issued");
-  if (world.files.resolved(output).parent_path() == kept) {
+  const fs::path kept = library.files().resolved(loaded.folder / "issued");
+  if (library.files().resolved(output).parent_path() == kept) {
     return {
         base::of_machine(base::error_at(where, "editions kept in issued/ are never written over",
                                         "name a file outside issued/", "file-output"))};
   }
-  if (!world.files.exists(output) || world.files.is_folder(output)) return {};
+  if (!library.files().exists(output) || library.files().is_folder(output)) return {};
   constexpr std::uintmax_t kMostOutputBytes = std::uintmax_t{1} << 31U;
-  const auto old = world.files.read(output, kMostOutputBytes);
+  const auto old = library.files().read(output, kMostOutputBytes);
   if (old && old->starts_with("%PDF-")) return {};
   return {base::of_machine(base::error_at(where, "the file is there already and is not a PDF",
                                           "name another file; this one was left as it is",
@@ -207,28 +204,28 @@ struct Finished {
   const std::string& bytes;
 };
 
-Diagnostics write_files(const library::World& world, const recordfile::LoadedRecord& loaded,
+Diagnostics write_files(library::Library& library, const recordfile::LoadedRecord& loaded,
                         const Finished& finished) {
-  if (!finished.final) return world.files.write_aside(finished.output, finished.bytes);
+  if (!finished.final) return library.files().write_aside(finished.output, finished.bytes);
   const report::Edition& edition = finished.edition;
   // Listed and kept first: a book that claims an edition must have one.
   Diagnostics faults =
-      keep_edition(world, loaded.folder,
+      keep_edition(library, loaded.folder,
                    {edition.document, edition.number, base::iso_text(edition.date),
                     std::string(record::word_of(finished.reader)), kept_name(edition),
-                    edition.fingerprint, edition.code, "winchbook " + world.version},
+                    edition.fingerprint, edition.code, "winchbook " + library.world().version},
                    finished.bytes);
   if (base::has_error(faults)) return faults;
-  return world.files.write_aside(finished.output, finished.bytes);
+  return library.files().write_aside(finished.output, finished.bytes);
 }
 
 /// Nothing that was withheld may be left anywhere in what the reader gets.
-Diagnostics survivors_in(const library::World& world, const Design& design,
+Diagnostics survivors_in(library::Library& library, const Design& design,
                          const recordfile::LoadedRecord& full, const Shown& shown,
                          record::Reader reader, const document::Document& written,
                          const std::vector<pdf::Jpeg>& photographs) {
   if (shown.withheld.taken.empty()) return {};
-  const auto names = read_name_words(world);
+  const auto names = read_name_words(library);
   if (!names) return names.faults();
   std::vector<Offered> offered{{"the document's own words",
                                 {design.file.string(), 0, 0},
@@ -274,22 +271,22 @@ struct Made {
 };
 
 /// Drag and line, where a chapter of the document tells them.
-Result<std::optional<assess::fitting::Recorded>> recorded_in(const library::World& world,
+Result<std::optional<assess::fitting::Recorded>> recorded_in(library::Library& library,
                                                              const report::Template& design,
                                                              const record::Record& record) {
   const record::Visit* visit = record::last_visit(record);
   std::optional<assess::fitting::Recorded> recorded;
   if (!report::tells_drag_and_line(design) || visit == nullptr) return recorded;
-  const auto knowledge = knowledge::load_drag(world.files, world.data);
+  const auto knowledge = library.drag();
   if (!knowledge) return knowledge.faults();
-  recorded = assess::fitting::recorded(record, *visit, *knowledge);
+  recorded = assess::fitting::recorded(record, *visit, **knowledge);
   return recorded;
 }
 
-Result<document::Document> write(const library::World& world, const Made& made,
+Result<document::Document> write(library::Library& library, const Made& made,
                                  const std::vector<pdf::Jpeg>& photographs) {
   const record::Record& record = made.shown.record.record;
-  const auto recorded = recorded_in(world, made.design.chapters, record);
+  const auto recorded = recorded_in(library, made.design.chapters, record);
   if (!recorded) return recorded.faults();
   // From here on nothing computes a fact.
 
@@ -358,19 +355,20 @@ IssueRequest completed(IssueRequest request, const report::Template& chapters) {
 
 }  // namespace
 
-Result<Issued> issue(const library::World& world, const IssueRequest& asked) {
+Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   std::unique_ptr<base::HeldLock> held;
-  if (asked.final && asked.give == IssueRequest::Give::pdf) {
-    const fs::path file = recordfile::record_path(world.files, asked.record);
-    auto lock = library::lock_reel(
-        world, file.has_parent_path() ? file.parent_path() : fs::path("."), asked.command);
+  if (asked.final && !asked.dump) {
+    const fs::path file = recordfile::record_path(library.files(), asked.record);
+    auto lock = library::lock_reel(library.world(),
+                                   file.has_parent_path() ? file.parent_path() : fs::path("."),
+                                   asked.command);
     if (!lock) return lock.faults();
     held = std::move(lock).value();
   }
-  const auto full = recordfile::read(world.files, asked.record, world.data / "schemas");
+  const auto full = library.record(asked.record);
   if (!full) return full.faults();
   auto design =
-      read_design(world, {asked.document, asked.design, asked.paper, full->record.language});
+      read_design(library, {asked.document, asked.design, asked.paper, full->record.language});
   if (!design) return design.faults();
   const IssueRequest request = completed(asked, design->chapters);
   const report::Needs& needs = design->chapters.needs;
@@ -385,28 +383,28 @@ Result<Issued> issue(const library::World& world, const IssueRequest& asked) {
   const bool unusual = reader != design->chapters.reader;
   const fs::path output =
       output_path(request, *full, unusual ? record::word_of(reader) : std::string_view{});
-  if (request.give == IssueRequest::Give::pdf) {
-    Diagnostics faults = faults_of_output(world, output, *full);
+  if (!request.dump) {
+    Diagnostics faults = faults_of_output(library, output, *full);
     if (base::has_error(faults)) return faults;
   }
-  const auto shown = shown_to(world, reader, *full);
+  const auto shown = shown_to(library, reader, *full);
   if (!shown) return shown.faults();
-  auto photographs = read_photographs(world, *full, shown->record, reader);
+  auto photographs = read_photographs(library, *full, shown->record, reader);
   if (!photographs) return photographs.faults();
   // From here on the record is valid, holds what its reader may see, and does not change.
 
-  auto edition = next_edition(world, request, shown->record, shown->withheld.digests);
+  auto edition = next_edition(library, request, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   edition.value().reel_code = reel_code(full->record);
-  const auto found = answers::assessed(world, shown->record.record);
+  const auto found = answers::assessed(library, shown->record.record);
   if (!found) return found.faults();
   const bool worth_told = request.with_value || !request.value.sales.empty();
   const auto weighed =
-      weigh(world, {{}, request.value, request.date}, worth_told, shown->record, found->assessment);
+      weigh(library, {{}, request.value, request.date}, worth_told, shown->record, *found);
   if (!weighed) return weighed.faults();
-  const Made made{*full, *shown, *design, *edition, found->assessment, *weighed};
-  const auto written = write(world, made, *photographs);
+  const Made made{*full, *shown, *design, *edition, *found, *weighed};
+  const auto written = write(library, made, *photographs);
   if (!written) return written.faults();
   // From here on there is only a document.
 
@@ -414,14 +412,14 @@ Result<Issued> issue(const library::World& world, const IssueRequest& asked) {
   issued.edition = edition->number;
   issued.code = edition->code;
   issued.warnings = full->warnings;
-  Diagnostics left = survivors_in(world, *design, *full, *shown, reader, *written, *photographs);
+  Diagnostics left = survivors_in(library, *design, *full, *shown, reader, *written, *photographs);
   if (base::has_error(left)) return left;
   std::move(left.begin(), left.end(), std::back_inserter(issued.warnings));
-  if (request.give == IssueRequest::Give::words) {
+  if (request.dump == IssueRequest::Dump::words) {
     issued.text = document::dump(*written);
     return issued;
   }
-  const auto fonts = open_fonts(world, *design);
+  const auto fonts = open_fonts(library, *design);
   if (!fonts) return fonts.faults();
   const auto pages = lay_out(*written, *design, *fonts);
   // A face that is not there lacks every character: the cause is told, not its consequences.
@@ -430,19 +428,19 @@ Result<Issued> issue(const library::World& world, const IssueRequest& asked) {
   issued.pages = pages->pages.size();
   // From here on every position is fixed.
 
-  if (request.give == IssueRequest::Give::pages) {
+  if (request.dump == IssueRequest::Dump::pages) {
     issued.text = layout::dump(*pages);
     return issued;
   }
-  pdf::Contents contents = contents_of(world, *written, *edition, shown->record);
+  pdf::Contents contents = contents_of(library, *written, *edition, shown->record);
   contents.photographs = std::move(photographs).value();
-  auto profile = world.files.read(kColourProfile, kMostProfileBytes);
+  auto profile = library.files().read(library.world().colour_profile, kMostProfileBytes);
   if (!profile) return profile.faults();
   contents.icc_profile = std::move(profile).value();
   const auto bytes = pdf::draw(*pages, contents, *fonts);
   if (!bytes) return bytes.faults();
   const Diagnostics faults =
-      write_files(world, *full, {output, *edition, reader, request.final, *bytes});
+      write_files(library, *full, {output, *edition, reader, request.final, *bytes});
   if (base::has_error(faults)) return faults;
   issued.file = output;
   return issued;

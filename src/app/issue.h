@@ -1,19 +1,22 @@
 #pragma once
 
+#include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
 
 #include "answers/value_terms.h"
 #include "base/edtf_date.h"
-#include "library/world.h"
+#include "base/enum_words.h"
+#include "forms/job.h"
+#include "library/library.h"
 #include "record/people.h"
 
 namespace winchbook::app {
 
 /// What is asked of one issue.
 struct IssueRequest {
-  enum class Give { pdf, words, pages };
+  enum class Dump { words, pages };
 
   std::filesystem::path record;          ///< a reel's folder or its record.xml
   std::string document = "keepsake";     ///< of a template file, the one that it names
@@ -28,8 +31,15 @@ struct IssueRequest {
   bool final = false;            ///< listed in editions.xml and kept in issued/
   std::string unaccounted;       ///< why a keepsake is issued with a tray that is not closed
   std::string command;           ///< as it was typed; told to whoever waits for the lock
-  Give give = Give::pdf;         ///< words or pages: what would be printed, as text
+  std::optional<Dump> dump;      ///< what would be printed, as text; empty: the PDF is written
 };
+
+[[nodiscard]] constexpr auto enum_words(IssueRequest::Dump /*list*/) {
+  return std::to_array<base::EnumWord<IssueRequest::Dump>>({
+      {IssueRequest::Dump::words, "words"},
+      {IssueRequest::Dump::pages, "pages"},
+  });
+}
 
 struct Issued {
   std::filesystem::path file;  ///< the PDF written; empty when text was asked for
@@ -46,6 +56,8 @@ struct Issued {
 /// Nothing is left half written. What its template needs must hold; where that is a closed tray,
 /// a reason may be given instead, which is printed. For good, it holds the lock of the reel's
 /// folder, so that two at once do not take one edition.
-[[nodiscard]] base::Result<Issued> issue(const library::World& world, const IssueRequest& request);
+[[nodiscard]] base::Result<Issued> issue(library::Library& library, const IssueRequest& request);
+
+[[nodiscard]] forms::Job issue_job();
 
 }  // namespace winchbook::app

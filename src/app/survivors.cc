@@ -352,10 +352,10 @@ class Searcher {
 
 }  // namespace
 
-base::Result<NameWords> read_name_words(const library::World& world) {
+base::Result<NameWords> read_name_words(library::Library& library) {
   constexpr std::uintmax_t kMostBytes = std::uintmax_t{1} << 20U;
-  const std::filesystem::path path = world.data / "shared" / "names.txt";
-  const auto bytes = world.files.read(path, kMostBytes);
+  const std::filesystem::path path = library.world().data / "shared" / "names.txt";
+  const auto bytes = library.files().read(path, kMostBytes);
   if (!bytes) return bytes.faults();
   const std::string file = path.string();
   std::string_view text = *bytes;

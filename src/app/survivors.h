@@ -6,7 +6,7 @@
 
 #include "base/diagnostic.h"
 #include "base/result.h"
-#include "library/world.h"
+#include "library/library.h"
 #include "record/people.h"
 #include "recordfile/record_file.h"
 #include "recordfile/withhold.h"
@@ -20,7 +20,7 @@ struct NameWords {
 };
 
 /// Reads shared/names.txt, whose lines are "never WORD…" or "ordinary WORD…"; '#' begins a comment.
-[[nodiscard]] base::Result<NameWords> read_name_words(const library::World& world);
+[[nodiscard]] base::Result<NameWords> read_name_words(library::Library& library);
 
 /// A text outside the record that a reader will get.
 struct Offered {

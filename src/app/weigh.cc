@@ -20,12 +20,12 @@ report::Worth worth_of(const answers::Valued& valued) {
 
 }  // namespace
 
-base::Result<Weighed> weigh(const library::World& world, const answers::ValueRequest& asked,
+base::Result<Weighed> weigh(library::Library& library, const answers::ValueRequest& asked,
                             bool told, const recordfile::LoadedRecord& shown,
                             const assess::Assessment& assessment) {
   Weighed weighed;
   if (record::last_visit(shown.record) == nullptr) return weighed;
-  auto valued = answers::value(world, asked, shown, assessment);
+  auto valued = answers::value(library, asked, shown, assessment);
   if (!valued) return valued.faults();
   if (told) weighed.worth = worth_of(*valued);
   auto advised = answers::advise(std::move(valued).value(), assessment, {});

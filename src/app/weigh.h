@@ -20,7 +20,7 @@ struct Weighed {
 /// Values the record as its reader may see it (`told`: the document says what it is worth), and
 /// weighs the courses by the owner's ranking.
 /// Errors: those of `value` and `advise`.
-[[nodiscard]] base::Result<Weighed> weigh(const library::World& world,
+[[nodiscard]] base::Result<Weighed> weigh(library::Library& library,
                                           const answers::ValueRequest& asked, bool told,
                                           const recordfile::LoadedRecord& shown,
                                           const assess::Assessment& assessment);

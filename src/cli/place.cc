@@ -15,6 +15,10 @@ std::filesystem::path picture_program() {
   return here.parent_path() / "winchbook-picture";
 }
 
+std::filesystem::path colour_profile() {
+  return "/usr/share/color/icc/sRGB.icc";
+}
+
 std::string version() {
   return WINCHBOOK_VERSION;
 }

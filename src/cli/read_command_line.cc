@@ -73,7 +73,7 @@ void say_all(Field& field, const std::vector<std::string>& typed, Diagnostics& f
 }
 
 void add_field(CLI::App& app, Field& field, Diagnostics& faults) {
-  if (field.kind == Field::Kind::confirm) return;
+  if (field.kind == Field::Kind::confirm || field.kind == Field::Kind::unasked) return;
   if (field.kind == Field::Kind::flag) {
     app.add_flag_function(
         field.name, [&](std::int64_t) { say_all(field, {""}, faults); }, field.help);

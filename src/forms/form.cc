@@ -74,6 +74,12 @@ Field day_or_today(std::string name, std::string help, base::Day& into) {
   return made;
 }
 
+Field today(base::Day& into) {
+  Field made = day_or_today("today", {}, into);
+  made.kind = Field::Kind::unasked;
+  return made;
+}
+
 Field confirm(std::string rule, std::string question, bool& into) {
   Field made = flag({}, {}, into);
   made.kind = Field::Kind::confirm;

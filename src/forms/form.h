@@ -20,6 +20,7 @@ struct Field {
     text,     ///< one text
     texts,    ///< as many as are given
     flag,     ///< said or not
+    unasked,  ///< never typed, never asked: filled in by itself
     confirm,  ///< never typed: whoever is there is asked, and may stop
   };
 
@@ -87,6 +88,9 @@ template <class Value> Field field(std::string name, std::string help, std::vect
 
 /// A day; left out, today.
 [[nodiscard]] Field day_or_today(std::string name, std::string help, base::Day& into);
+
+/// Never typed: today, for a question about what has been by now.
+[[nodiscard]] Field today(base::Day& into);
 
 /// Never typed: `rule` names the objection that waits for it, and whoever is there says go on.
 [[nodiscard]] Field confirm(std::string rule, std::string question, bool& into);

@@ -10,6 +10,8 @@ namespace {
 
 using base::Diagnostics;
 
+constexpr const char* kMeasureRule = "command-measure";
+
 std::string trimmed(std::string_view text) {
   return std::string(base::trimmed(text));
 }
@@ -157,13 +159,25 @@ Diagnostics none_of(std::string_view typed, const std::vector<std::string>& word
   return {base::error(quoted(typed) + " is none of its words", "it is one of " + list)};
 }
 
-Diagnostics read_measure(std::string_view typed, base::Dimension wanted, base::Measure& into) {
+Diagnostics read_any_measure(std::string_view typed, base::Dimension wanted, base::Measure& into) {
   auto measure = base::parse_measure(typed, wanted);
-  if (!measure) return measure.faults();
-  if (measure->value <= 0) {
-    return {base::error(quoted(typed) + " is not above zero", "measure again")};
+  if (measure) {
+    into = std::move(measure).value();
+    return {};
   }
-  into = std::move(measure).value();
+  Diagnostics faults = measure.faults();
+  for (base::Diagnostic& fault : faults)
+    fault.rule = kMeasureRule;
+  return faults;
+}
+
+Diagnostics read_measure(std::string_view typed, base::Dimension wanted, base::Measure& into) {
+  base::Measure measure;
+  if (auto faults = read_any_measure(typed, wanted, measure); !faults.empty()) return faults;
+  if (measure.value <= 0) {
+    return {base::error(quoted(typed) + " is not above zero", "measure again", kMeasureRule)};
+  }
+  into = std::move(measure);
   return {};
 }
 

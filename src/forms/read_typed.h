@@ -55,11 +55,19 @@ struct Degree {
 
 /// A length, force or mass above zero with its unit: "22 mm", "7/8 in".
 template <base::Dimension wanted> struct Measured { base::Measure measure; };
+/// The same where it may be zero or below: how far something stands under a rim.
+template <base::Dimension wanted> struct MeasuredFromZero { base::Measure measure; };
+[[nodiscard]] base::Diagnostics read_any_measure(std::string_view typed, base::Dimension wanted,
+                                                 base::Measure& into);
 [[nodiscard]] base::Diagnostics read_measure(std::string_view typed, base::Dimension wanted,
                                              base::Measure& into);
 template <base::Dimension wanted>
 [[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Measured<wanted>& into) {
   return read_measure(typed, wanted, into.measure);
+}
+template <base::Dimension wanted>
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, MeasuredFromZero<wanted>& into) {
+  return read_any_measure(typed, wanted, into.measure);
 }
 
 template <class Unit>

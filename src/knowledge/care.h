@@ -9,8 +9,8 @@
 
 #include "base/edtf_date.h"
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -208,10 +208,9 @@ struct CareWords {
 /// Whether one of the phrases stands in the text.
 [[nodiscard]] bool has_phrase(std::string_view text, const std::vector<std::string>& phrases);
 
-/// Reads `shared/care/care.xml` and `shared/care/flags.xml` below `data`, validated by
+/// Reads `shared/care/care.xml` and `shared/care/flags.xml`, validated by
 /// `schemas/knowledge-1.xsd`. Errors: a row that names a substance, family or method that the table
 /// does not have; a name that stands at two rows.
-[[nodiscard]] base::Result<CareTable> load_care(const base::Files& files,
-                                                const std::filesystem::path& data);
+[[nodiscard]] base::Result<CareTable> load_care(const Source& source);
 
 }  // namespace winchbook::knowledge

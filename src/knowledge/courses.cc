@@ -48,11 +48,9 @@ std::string_view axis_word(std::string_view axis, int step) {
   return {};
 }
 
-base::Result<Courses> load_courses(const base::Files& files, const std::filesystem::path& data) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
-  const std::filesystem::path path = data / "shared" / "advice" / "courses.xml";
-  const auto document = read_valid(files, *schema, path, "courses");
+base::Result<Courses> load_courses(const Source& source) {
+  const std::filesystem::path path = source.shared("advice") / "courses.xml";
+  const auto document = read_valid(source, path, "courses");
   if (!document) return document.faults();
   Courses courses;
   base::Diagnostics faults;

@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -61,9 +61,8 @@ struct Courses {
 [[nodiscard]] const CourseScore& find_score(const CourseScores& scores, std::string_view course,
                                             std::string_view matter);
 
-/// Reads `shared/advice/courses.xml` below `data`, validated by `schemas/knowledge-1.xsd`.
+/// Reads `shared/advice/courses.xml`, validated by `schemas/knowledge-1.xsd`.
 /// Error for an outcome with a word that is none of its axis, or with neither end.
-[[nodiscard]] base::Result<Courses> load_courses(const base::Files& files,
-                                                 const std::filesystem::path& data);
+[[nodiscard]] base::Result<Courses> load_courses(const Source& source);
 
 }  // namespace winchbook::knowledge

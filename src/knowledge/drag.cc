@@ -96,11 +96,8 @@ const FitLimit* find_limit(const DragKnowledge& knowledge, std::string_view zone
   return row == knowledge.fits.end() ? nullptr : &*row;
 }
 
-base::Result<DragKnowledge> load_drag(const base::Files& files, const std::filesystem::path& data) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
-  const auto document =
-      read_valid(files, *schema, data / "shared" / "drag" / "drag.xml", "drag-table");
+base::Result<DragKnowledge> load_drag(const Source& source) {
+  const auto document = read_valid(source, source.shared("drag") / "drag.xml", "drag-table");
   if (!document) return document.faults();
   const pugi::xml_node root = document->root();
   base::Diagnostics faults;

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -88,8 +88,7 @@ struct DragKnowledge {
 [[nodiscard]] const FitLimit* find_limit(const DragKnowledge& knowledge, std::string_view zone,
                                          double size);
 
-/// Reads `shared/drag/drag.xml` below `data`, validated by `schemas/knowledge-1.xsd`.
-[[nodiscard]] base::Result<DragKnowledge> load_drag(const base::Files& files,
-                                                    const std::filesystem::path& data);
+/// Reads `shared/drag/drag.xml`, validated by `schemas/knowledge-1.xsd`.
+[[nodiscard]] base::Result<DragKnowledge> load_drag(const Source& source);
 
 }  // namespace winchbook::knowledge

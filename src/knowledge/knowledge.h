@@ -10,11 +10,11 @@
 
 #include "base/decimal.h"
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
 #include "knowledge/care.h"
 #include "knowledge/makers.h"
 #include "knowledge/marks.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -156,10 +156,8 @@ struct Knowledge {
 [[nodiscard]] const PartsList* parts_list(const Knowledge& knowledge, std::string_view reel_kind);
 
 /// Reads `shared/parts/*.xml`, `shared/grading/grading.xml`, `shared/marks/`, `shared/makers/` and
-/// `shared/care/` below `data`, each validated by `schemas/knowledge-1.xsd`. All faults of all
+/// `shared/care/`, each validated by `schemas/knowledge-1.xsd`. All faults of all
 /// files, with their places. With a reel kind ("fly-reel") only that kind's parts list is read.
-[[nodiscard]] base::Result<Knowledge> load(const base::Files& files,
-                                           const std::filesystem::path& data,
-                                           std::string_view reel_kind = {});
+[[nodiscard]] base::Result<Knowledge> load(const Source& source, std::string_view reel_kind = {});
 
 }  // namespace winchbook::knowledge

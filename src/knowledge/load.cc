@@ -7,12 +7,9 @@
 #include "knowledge/knowledge.h"
 #include "knowledge/valid_file.h"
 #include "xml/document.h"
-#include "xml/schema.h"
 
 namespace winchbook::knowledge {
 namespace {
-
-constexpr std::uintmax_t kFileLimit = 1U << 20U;
 
 constexpr std::array kSurfaceStates{"untouched", "cleaned",    "cleaned-with-loss",
                                     "repaired",  "polished",   "worn-through",
@@ -180,8 +177,7 @@ void check_grading(const xml::Document& document, pugi::xml_node root, base::Dia
 
 class Loader {
  public:
-  Loader(const base::Files& files, xml::Schema schema)
-      : files_(files), schema_(std::move(schema)) {}
+  explicit Loader(const Source& source) : source_(source) {}
 
   void parts_list_at(const std::filesystem::path& path) {
     const std::optional<xml::Document> document = checked(path, "parts-list");
@@ -203,10 +199,10 @@ class Loader {
     grading_from(document->root(), knowledge_);
   }
 
-  void marks_below(const std::filesystem::path& data) {
-    take(load_marks(files_, data), knowledge_.marks);
-    take(load_makers(files_, data), knowledge_.makers);
-    take(load_care(files_, data), knowledge_.care);
+  void marks_and_care() {
+    take(load_marks(source_), knowledge_.marks);
+    take(load_makers(source_), knowledge_.makers);
+    take(load_care(source_), knowledge_.care);
   }
 
   base::Result<Knowledge> done() && {
@@ -217,28 +213,10 @@ class Loader {
  private:
   /// The file, read and valid; its faults are kept.
   std::optional<xml::Document> checked(const std::filesystem::path& path, std::string_view root) {
-    base::Result<std::string> bytes = files_.read(path, kFileLimit);
-    if (!bytes) {
-      keep(bytes.faults());
-      return std::nullopt;
-    }
-    base::Result<xml::Document> document =
-        xml::Document::parse(path.filename().string(), std::move(bytes).value());
-    if (!document) {
-      keep(document.faults());
-      return std::nullopt;
-    }
-    if (document->root().name() != root) {
-      faults_.push_back(base::error_at(document->where(document->root()),
-                                       "found <" + std::string(document->root().name()) +
-                                           ">, expected <" + std::string(root) + ">",
-                                       {}, "wrong-root"));
-      return std::nullopt;
-    }
-    const base::Diagnostics faults = schema_.faults_in(*document, document->root());
-    keep(faults);
-    if (base::has_error(faults)) return std::nullopt;
-    return std::move(document).value();
+    base::Result<xml::Document> document = read_valid(source_, path, root);
+    if (document) return std::move(document).value();
+    keep(document.faults());
+    return std::nullopt;
   }
 
   template <class Value> void take(base::Result<Value> read, Value& into) {
@@ -253,30 +231,23 @@ class Loader {
     faults_.insert(faults_.end(), faults.begin(), faults.end());
   }
 
-  const base::Files& files_;
-  xml::Schema schema_;
+  const Source& source_;
   Knowledge knowledge_;
   base::Diagnostics faults_;
 };
 
 }  // namespace
 
-base::Result<Knowledge> load(const base::Files& files, const std::filesystem::path& data,
-                             std::string_view reel_kind) {
-  const base::Result<std::string> xsd =
-      files.read(data / "schemas" / "knowledge-1.xsd", kFileLimit);
-  if (!xsd) return xsd.faults();
-  base::Result<xml::Schema> schema = xml::Schema::compile("knowledge-1.xsd", *xsd);
-  if (!schema) return schema.faults();
-
-  Loader loader(files, std::move(schema).value());
-  const std::filesystem::path parts = data / "shared" / "parts";
-  for (const std::string& name : files.names_in(parts)) {
+base::Result<Knowledge> load(const Source& source, std::string_view reel_kind) {
+  if (const auto schema = source.schema(); !schema) return schema.faults();
+  Loader loader(source);
+  const std::filesystem::path parts = source.shared("parts");
+  for (const std::string& name : source.files().names_in(parts)) {
     const bool wanted = reel_kind.empty() || name == std::string(reel_kind) + ".xml";
     if (wanted && name.ends_with(".xml")) loader.parts_list_at(parts / name);
   }
-  loader.grading_at(data / "shared" / "grading" / "grading.xml");
-  loader.marks_below(data);
+  loader.grading_at(source.shared("grading") / "grading.xml");
+  loader.marks_and_care();
   return std::move(loader).done();
 }
 

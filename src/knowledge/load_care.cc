@@ -167,13 +167,11 @@ void check_forms(const xml::Document& document, pugi::xml_node list, const char*
 
 }  // namespace
 
-base::Result<CareTable> load_care(const base::Files& files, const std::filesystem::path& data) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
-  const std::filesystem::path folder = data / "shared" / "care";
-  const auto document = read_valid(files, *schema, folder / "care.xml", "care-table");
+base::Result<CareTable> load_care(const Source& source) {
+  const std::filesystem::path folder = source.shared("care");
+  const auto document = read_valid(source, folder / "care.xml", "care-table");
   if (!document) return document.faults();
-  const auto flags = read_valid(files, *schema, folder / "flags.xml", "flags");
+  const auto flags = read_valid(source, folder / "flags.xml", "flags");
   if (!flags) return flags.faults();
 
   CareTable table;

@@ -106,11 +106,9 @@ void add(base::Diagnostics& to, const base::Diagnostics& more) {
 
 }  // namespace
 
-base::Result<Marks> load_marks(const base::Files& files, const std::filesystem::path& data) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
-  const std::filesystem::path folder = data / "shared" / "marks";
-  const auto document = read_valid(files, *schema, folder / "marks.xml", "marks");
+base::Result<Marks> load_marks(const Source& source) {
+  const std::filesystem::path folder = source.shared("marks");
+  const auto document = read_valid(source, folder / "marks.xml", "marks");
   if (!document) return document.faults();
   Marks marks;
   base::Diagnostics faults;
@@ -118,7 +116,7 @@ base::Result<Marks> load_marks(const base::Files& files, const std::filesystem::
   marks.us_issue = issue_day_from(root.child("issue-day"));
   for (const pugi::xml_node node : root.children("series")) {
     const std::string table = node.attribute("table").value();
-    auto bytes = files.read(folder / table, kTableLimit);
+    auto bytes = source.files().read(folder / table, kTableLimit);
     if (!bytes) return bytes.faults();
     auto rows = NumberTable(table, std::move(bytes).value()).read();
     if (!rows) {

@@ -99,21 +99,18 @@ MarkBound bound_of(const SerialRun& run, std::int64_t number) {
   return bound;
 }
 
-base::Result<std::vector<Maker>> load_makers(const base::Files& files,
-                                             const std::filesystem::path& data,
+base::Result<std::vector<Maker>> load_makers(const Source& source,
                                              const std::vector<std::filesystem::path>& more) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
   std::vector<std::filesystem::path> paths;
-  const std::filesystem::path folder = data / "shared" / "makers";
-  for (const std::string& name : files.names_in(folder)) {
+  const std::filesystem::path folder = source.shared("makers");
+  for (const std::string& name : source.files().names_in(folder)) {
     if (name.ends_with(".xml")) paths.push_back(folder / name);
   }
   paths.insert(paths.end(), more.begin(), more.end());
   std::vector<Maker> makers;
   base::Diagnostics faults;
   for (const auto& path : paths) {
-    const auto document = read_valid(files, *schema, path, "maker");
+    const auto document = read_valid(source, path, "maker");
     if (!document) {
       faults.insert(faults.end(), document.faults().begin(), document.faults().end());
       continue;

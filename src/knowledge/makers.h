@@ -10,9 +10,9 @@
 
 #include "base/edtf_date.h"
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
 #include "knowledge/marks.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -77,10 +77,9 @@ struct Maker {
 /// the first at or above it, both soft.
 [[nodiscard]] MarkBound bound_of(const SerialRun& run, std::int64_t number);
 
-/// Reads `shared/makers/*.xml` below `data`, by name of file, each validated by
+/// Reads `shared/makers/*.xml`, by name of file, each validated by
 /// `schemas/knowledge-1.xsd`; `more` are further maker files of the bench.
 [[nodiscard]] base::Result<std::vector<Maker>> load_makers(
-    const base::Files& files, const std::filesystem::path& data,
-    const std::vector<std::filesystem::path>& more = {});
+    const Source& source, const std::vector<std::filesystem::path>& more = {});
 
 }  // namespace winchbook::knowledge

@@ -10,8 +10,8 @@
 
 #include "base/edtf_date.h"
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -138,8 +138,7 @@ struct Marks {
 [[nodiscard]] const Mark* best_mark(const Marks& marks, MarkSort sort, std::string_view text);
 
 /// Reads `shared/marks/marks.xml` (validated by `schemas/knowledge-1.xsd`) and its tables of
-/// numbers below `data`. Error when a table does not rise, or an end lies before its beginning.
-[[nodiscard]] base::Result<Marks> load_marks(const base::Files& files,
-                                             const std::filesystem::path& data);
+/// numbers. Error when a table does not rise, or an end lies before its beginning.
+[[nodiscard]] base::Result<Marks> load_marks(const Source& source);
 
 }  // namespace winchbook::knowledge

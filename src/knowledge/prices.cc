@@ -265,21 +265,19 @@ std::optional<double> exchange(const Prices& prices, std::string_view from, std:
   return std::nullopt;
 }
 
-base::Result<Prices> load_prices(const base::Files& files, const std::filesystem::path& data,
+base::Result<Prices> load_prices(const Source& source,
                                  const std::vector<std::filesystem::path>& more) {
-  const auto schema = knowledge_schema(files, data);
-  if (!schema) return schema.faults();
-  const std::filesystem::path folder = data / "shared" / "prices";
-  const auto rules = read_valid(files, *schema, folder / "rules.xml", "price-rules");
+  const std::filesystem::path folder = source.shared("prices");
+  const auto rules = read_valid(source, folder / "rules.xml", "price-rules");
   if (!rules) return rules.faults();
   Prices prices;
   prices.rules = rules_from(rules->root());
   base::Diagnostics faults;
   const auto take = [&](const std::filesystem::path& path, const std::string& currency) {
-    const auto wrong = read_table(files, path, currency, prices);
+    const auto wrong = read_table(source.files(), path, currency, prices);
     faults.insert(faults.end(), wrong.begin(), wrong.end());
   };
-  for (const std::string& name : files.names_in(folder)) {
+  for (const std::string& name : source.files().names_in(folder)) {
     if (!name.ends_with(".csv")) continue;
     const std::string stem = name.substr(0, name.size() - 4);
     take(folder / name, is_currency(stem) ? stem : std::string());

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "base/edtf_date.h"
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 
 namespace winchbook::knowledge {
 
@@ -101,10 +101,9 @@ struct Prices {
 [[nodiscard]] std::optional<double> exchange(const Prices& prices, std::string_view from,
                                              std::string_view to, std::int64_t year);
 
-/// Reads `shared/prices/` below `data`: rules.xml, rates.csv and one index a currency (USD.csv);
+/// Reads `shared/prices/`: rules.xml, rates.csv and one index a currency (USD.csv);
 /// `more` are further index and rate files of the bench, told apart by their columns.
-[[nodiscard]] base::Result<Prices> load_prices(const base::Files& files,
-                                               const std::filesystem::path& data,
+[[nodiscard]] base::Result<Prices> load_prices(const Source& source,
                                                const std::vector<std::filesystem::path>& more = {});
 
 }  // namespace winchbook::knowledge

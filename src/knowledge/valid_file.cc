@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cstdint>
+#include <utility>
 
 #include "base/words_of_text.h"
 
@@ -13,16 +14,11 @@ constexpr std::uintmax_t kFileLimit = std::uintmax_t{4} << 20U;
 
 }  // namespace
 
-base::Result<xml::Schema> knowledge_schema(const base::Files& files,
-                                           const std::filesystem::path& data) {
-  const auto xsd = files.read(data / "schemas" / "knowledge-1.xsd", kFileLimit);
-  if (!xsd) return xsd.faults();
-  return xml::Schema::compile("knowledge-1.xsd", *xsd);
-}
-
-base::Result<xml::Document> read_valid(const base::Files& files, const xml::Schema& schema,
-                                       const std::filesystem::path& path, std::string_view root) {
-  auto bytes = files.read(path, kFileLimit);
+base::Result<xml::Document> read_valid(const Source& source, const std::filesystem::path& path,
+                                       std::string_view root) {
+  const auto schema = source.schema();
+  if (!schema) return schema.faults();
+  auto bytes = source.files().read(path, kFileLimit);
   if (!bytes) return bytes.faults();
   auto document = xml::Document::parse(path.filename().string(), std::move(bytes).value());
   if (!document) return document.faults();
@@ -32,7 +28,7 @@ base::Result<xml::Document> read_valid(const base::Files& files, const xml::Sche
                               std::string(root) + ">",
                           {}, "wrong-root");
   }
-  base::Diagnostics faults = schema.faults_in(*document, document->root());
+  base::Diagnostics faults = (*schema)->faults_in(*document, document->root());
   if (base::has_error(faults)) return faults;
   return document;
 }

@@ -3,23 +3,16 @@
 #include <filesystem>
 #include <string>
 #include <string_view>
-#include <utility>
 
 #include "base/enum_words.h"
-#include "base/files.h"
 #include "base/result.h"
+#include "knowledge/source.h"
 #include "xml/document.h"
-#include "xml/schema.h"
 
 namespace winchbook::knowledge {
 
-/// Compiles `schemas/knowledge-1.xsd` below `data`.
-[[nodiscard]] base::Result<xml::Schema> knowledge_schema(const base::Files& files,
-                                                         const std::filesystem::path& data);
-
 /// One of the knowledge files: read, of that root, and valid. All its faults with their places.
-[[nodiscard]] base::Result<xml::Document> read_valid(const base::Files& files,
-                                                     const xml::Schema& schema,
+[[nodiscard]] base::Result<xml::Document> read_valid(const Source& source,
                                                      const std::filesystem::path& path,
                                                      std::string_view root);
 

@@ -6,13 +6,21 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "base/edtf_date.h"
+#include "knowledge/courses.h"
+#include "knowledge/drag.h"
 #include "knowledge/knowledge.h"
+#include "knowledge/prices.h"
+#include "knowledge/source.h"
 #include "library/world.h"
 #include "recordfile/element_order.h"
 #include "recordfile/record_file.h"
+#include "text/font_book.h"
 #include "words/catalogue.h"
+#include "xml/document.h"
 #include "xml/schema.h"
 
 namespace winchbook::library {
@@ -21,7 +29,9 @@ namespace winchbook::library {
 /// and once only; and the world that it is read from. Passed to every job.
 class Library {
  public:
-  explicit Library(World world) : world_(std::move(world)) {}
+  using Paths = std::vector<std::filesystem::path>;
+
+  explicit Library(World world) : world_(std::move(world)), source_(world_.files, world_.data) {}
 
   [[nodiscard]] const World& world() const { return world_; }
   [[nodiscard]] base::Files& files() const { return world_.files; }
@@ -30,6 +40,9 @@ class Library {
 
   /// A schema of schemas/, compiled: "record-1.xsd".
   [[nodiscard]] base::Result<const xml::Schema*> schema(std::string_view name);
+  /// A file of the bench that keeps a schema of schemas/. All its faults with their places.
+  [[nodiscard]] base::Result<xml::Document> valid_xml(const std::filesystem::path& path,
+                                                      std::string_view schema_name);
   /// In which order a record's elements stand.
   [[nodiscard]] base::Result<const recordfile::ElementOrder*> order();
   /// Reads a record: a reel's folder or its record.xml.
@@ -41,15 +54,36 @@ class Library {
   [[nodiscard]] base::Result<const knowledge::Knowledge*> knowledge(std::string_view kind);
   /// What harms which material.
   [[nodiscard]] base::Result<const knowledge::CareTable*> care();
-  /// The words of a language, with those of the language it falls back to.
+  /// Friction, fits and settings.
+  [[nodiscard]] base::Result<const knowledge::DragKnowledge*> drag();
+  /// What each course does and makes of a reel.
+  [[nodiscard]] base::Result<const knowledge::Courses*> courses();
+  /// What is known of marks, materials and numbers.
+  [[nodiscard]] base::Result<const knowledge::Marks*> marks();
+  /// The makers, with those of further files of the bench.
+  [[nodiscard]] base::Result<std::vector<knowledge::Maker>> makers(const Paths& more) const;
+  /// Price indices, rates and rules, with further files of the bench.
+  [[nodiscard]] base::Result<knowledge::Prices> prices(const Paths& more) const;
+  /// The faces that may be named, and the file that lists them.
+  [[nodiscard]] base::Result<const std::vector<text::FaceEntry>*> faces();
+  [[nodiscard]] std::filesystem::path faces_file() const {
+    return world_.data / "shared" / "fonts.txt";
+  }
+  /// The words of a language, with those of the language it falls back to. A language that has no
+  /// file of its own speaks that of its first half ("en-IE": "en-GB"), or else British English.
   [[nodiscard]] base::Result<words::Catalogue> words(std::string_view language);
 
  private:
   World world_;
+  knowledge::Source source_;
   std::map<std::string, xml::Schema, std::less<>> schemas_;
   std::optional<recordfile::ElementOrder> order_;
   std::map<std::string, knowledge::Knowledge, std::less<>> knowledge_;
   std::optional<knowledge::CareTable> care_;
+  std::optional<knowledge::DragKnowledge> drag_;
+  std::optional<knowledge::Courses> courses_;
+  std::optional<knowledge::Marks> marks_;
+  std::optional<std::vector<text::FaceEntry>> faces_;
 };
 
 }  // namespace winchbook::library

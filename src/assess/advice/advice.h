@@ -6,6 +6,7 @@
 
 #include "assess/condition/condition.h"
 #include "assess/originality/originality.h"
+#include "base/enum_words.h"
 #include "base/ratio.h"
 #include "knowledge/courses.h"
 #include "record/record.h"
@@ -40,6 +41,16 @@ struct Stop {
   std::string name;  ///< of the flag, as written
 };
 
+[[nodiscard]] constexpr auto enum_words(Stop::Why /*list*/) {
+  return std::to_array<base::EnumWord<Stop::Why>>({
+      {Stop::Why::unsafe_fault, "unsafe-fault"},
+      {Stop::Why::hazard, "hazard"},
+      {Stop::Why::legal, "legal"},
+      {Stop::Why::missing_piece, "missing-piece"},
+      {Stop::Why::must_stay, "must-stay"},
+  });
+}
+
 /// Where a score came from.
 enum class ScoreFrom {
   bench,   ///< the bench's own points for the course, shared/advice/courses.xml
@@ -50,6 +61,18 @@ enum class ScoreFrom {
   undone,  ///< how far the fittings can be undone
   kept,    ///< how many of the pieces that must stay are still in the reel
 };
+
+[[nodiscard]] constexpr auto enum_words(ScoreFrom /*list*/) {
+  return std::to_array<base::EnumWord<ScoreFrom>>({
+      {ScoreFrom::bench, "bench"},
+      {ScoreFrom::index, "index"},
+      {ScoreFrom::tests, "tests"},
+      {ScoreFrom::costs, "costs"},
+      {ScoreFrom::sales, "sales"},
+      {ScoreFrom::undone, "undone"},
+      {ScoreFrom::kept, "kept"},
+  });
+}
 
 struct Score {
   int points = 0;  ///< of a hundred
@@ -79,6 +102,14 @@ struct Flip {
   /// The same in money, where the costs of the courses are told: points × the dearest / 100.
   std::optional<base::Money> dearer_by;
 };
+
+[[nodiscard]] constexpr auto enum_words(Flip::Kind /*list*/) {
+  return std::to_array<base::EnumWord<Flip::Kind>>({
+      {Flip::Kind::swap, "swap"},
+      {Flip::Kind::cost, "cost"},
+      {Flip::Kind::value, "value"},
+  });
+}
 
 /// What one matter does for the answer beside the runner-up.
 struct Reason {

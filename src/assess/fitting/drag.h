@@ -51,9 +51,9 @@ enum class Turns { with_gear, with_sleeve, freely };
 
 [[nodiscard]] constexpr auto enum_words(Turns /*list*/) {
   return std::to_array<base::EnumWord<Turns>>({
-      {Turns::with_gear, "with-gear"},
-      {Turns::with_sleeve, "with-sleeve"},
-      {Turns::freely, "freely"},
+      {Turns::with_gear, "gear"},
+      {Turns::with_sleeve, "sleeve"},
+      {Turns::freely, "free"},
   });
 }
 

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "assess/fitting/drag.h"
+#include "base/enum_words.h"
 #include "knowledge/drag.h"
 
 namespace winchbook::assess::fitting {
@@ -58,6 +60,15 @@ enum class Fit {
   not_at_all,
 };
 
+[[nodiscard]] constexpr auto enum_words(Fit /*list*/) {
+  return std::to_array<base::EnumWord<Fit>>({
+      {Fit::as_it_is, "as-it-is"},
+      {Fit::one_size_down, "one-size-down"},
+      {Fit::after_trimming, "after-trimming"},
+      {Fit::not_at_all, "not-at-all"},
+  });
+}
+
 enum class SeatReason {
   turns_freely,      ///< clear outside and inside by the running clearance
   tight_outside,     ///< touches the recess, or is closer than the running clearance
@@ -78,6 +89,29 @@ enum class SeatReason {
   too_thick,  ///< thicker than the recess is deep
   too_few,    ///< the stock has fewer than the stack needs
 };
+
+[[nodiscard]] constexpr auto enum_words(SeatReason /*list*/) {
+  return std::to_array<base::EnumWord<SeatReason>>({
+      {SeatReason::turns_freely, "turns-freely"},
+      {SeatReason::tight_outside, "tight-outside"},
+      {SeatReason::tight_inside, "tight-inside"},
+      {SeatReason::within_tolerance, "within-tolerance"},
+      {SeatReason::smaller_step, "smaller-step"},
+      {SeatReason::too_small, "too-small"},
+      {SeatReason::hole_too_large, "hole-too-large"},
+      {SeatReason::too_much_to_trim, "too-much-to-trim"},
+      {SeatReason::hard_material, "hard-material"},
+      {SeatReason::hazard, "hazard"},
+      {SeatReason::unknown_material, "unknown-material"},
+      {SeatReason::needs_ears, "needs-ears"},
+      {SeatReason::needs_flats, "needs-flats"},
+      {SeatReason::must_be_free, "must-be-free"},
+      {SeatReason::wrong_sort, "wrong-sort"},
+      {SeatReason::flats_do_not_match, "flats-do-not-match"},
+      {SeatReason::too_thick, "too-thick"},
+      {SeatReason::too_few, "too-few"},
+  });
+}
 
 /// How one washer of the stock fits.
 struct Candidate {
@@ -110,6 +144,16 @@ enum class Press {
   doubtful,         ///< within the measuring, it may or may not
   not_determined,   ///< not measured
 };
+
+[[nodiscard]] constexpr auto enum_words(Press /*list*/) {
+  return std::to_array<base::EnumWord<Press>>({
+      {Press::presses, "presses"},
+      {Press::spacer_on_post, "spacer-on-post"},
+      {Press::star_on_housing, "star-on-housing"},
+      {Press::doubtful, "doubtful"},
+      {Press::not_determined, "not-determined"},
+  });
+}
 
 struct StackFinding {
   int faces = 0;

@@ -1,10 +1,12 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <string_view>
 #include <vector>
 
 #include "assess/value/value.h"
+#include "base/enum_words.h"
 #include "knowledge/courses.h"
 #include "record/visit.h"
 #include "record/words.h"
@@ -19,6 +21,14 @@ enum class StateFrom {
   left,      ///< as left: it is the course that was taken
   expected,  ///< nobody has seen it: what the courses' outcomes make of the state as found
 };
+
+[[nodiscard]] constexpr auto enum_words(StateFrom /*list*/) {
+  return std::to_array<base::EnumWord<StateFrom>>({
+      {StateFrom::found, "found"},
+      {StateFrom::left, "left"},
+      {StateFrom::expected, "expected"},
+  });
+}
 
 /// A course, and the state of the reel after it.
 struct CourseState {

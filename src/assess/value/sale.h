@@ -6,6 +6,7 @@
 
 #include "base/decimal.h"
 #include "base/edtf_date.h"
+#include "base/enum_words.h"
 
 namespace winchbook::assess::value {
 
@@ -18,9 +19,30 @@ enum class Basis {
   dealer,
 };
 
+[[nodiscard]] constexpr auto enum_words(Basis /*list*/) {
+  return std::to_array<base::EnumWord<Basis>>({
+      {Basis::hammer, "hammer"},
+      {Basis::premium, "premium"},
+      {Basis::asking, "asking"},
+      {Basis::privately, "private"},
+      {Basis::dealer, "dealer"},
+  });
+}
+
 /// What a price depends on besides maker, model and date; a better reel has the smaller word
 /// number.
 enum class Trait { surface, structure, working, completeness, originality, box };
+
+[[nodiscard]] constexpr auto enum_words(Trait /*list*/) {
+  return std::to_array<base::EnumWord<Trait>>({
+      {Trait::surface, "surface"},
+      {Trait::structure, "structure"},
+      {Trait::working, "working"},
+      {Trait::completeness, "completeness"},
+      {Trait::originality, "originality"},
+      {Trait::box, "box"},
+  });
+}
 constexpr int kTraits = 6;
 
 /// A reel's state as prices see it. Axes are word numbers, 0 best to 3; originality is in tens of

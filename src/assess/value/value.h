@@ -1,11 +1,13 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "assess/value/sale.h"
 #include "assess/value/statistics.h"
+#include "base/enum_words.h"
 #include "knowledge/prices.h"
 
 namespace winchbook::assess::value {
@@ -32,6 +34,21 @@ enum class Excluded {
   no_index,         ///< before the price index begins
   outlier,          ///< far from all others; named, never dropped silently
 };
+
+[[nodiscard]] constexpr auto enum_words(Excluded /*list*/) {
+  return std::to_array<base::EnumWord<Excluded>>({
+      {Excluded::by_bench, "by-bench"},
+      {Excluded::asked, "asked"},
+      {Excluded::after, "after"},
+      {Excluded::undated, "undated"},
+      {Excluded::twice, "twice"},
+      {Excluded::dealer, "dealer"},
+      {Excluded::premium_unknown, "premium-unknown"},
+      {Excluded::no_rate, "no-rate"},
+      {Excluded::no_index, "no-index"},
+      {Excluded::outlier, "outlier"},
+  });
+}
 
 /// A sale brought to the question's basis, currency and date.
 struct Comparable {
@@ -76,6 +93,14 @@ struct AdjustedSale {
 
 enum class Method { none, grid, regression };
 
+[[nodiscard]] constexpr auto enum_words(Method /*list*/) {
+  return std::to_array<base::EnumWord<Method>>({
+      {Method::none, "none"},
+      {Method::grid, "grid"},
+      {Method::regression, "regression"},
+  });
+}
+
 /// What kept a method from being used.
 enum class Note {
   too_few,          ///< fewer than the least: no figure
@@ -93,6 +118,25 @@ enum class Note {
   no_index,         ///< some prices were taken as they were
   estimated_index,  ///< some index figures were estimated
 };
+
+[[nodiscard]] constexpr auto enum_words(Note /*list*/) {
+  return std::to_array<base::EnumWord<Note>>({
+      {Note::too_few, "too-few"},
+      {Note::too_few_to_fit, "too-few-to-fit"},
+      {Note::alike, "alike"},
+      {Note::seldom_told, "seldom-told"},
+      {Note::partly_told, "partly-told"},
+      {Note::far_beyond, "far-beyond"},
+      {Note::apart, "apart"},
+      {Note::change_not_told, "change-not-told"},
+      {Note::collinear, "collinear"},
+      {Note::beyond, "beyond"},
+      {Note::not_told, "not-told"},
+      {Note::silent_sales, "silent-sales"},
+      {Note::no_index, "no-price-index"},
+      {Note::estimated_index, "estimated-index"},
+  });
+}
 
 /// A range, never a point alone.
 struct Estimate {
