@@ -251,8 +251,10 @@ Result<Said> add_empty(const PartRequest& request, Draft& draft) {
 }  // namespace
 
 base::Diagnostics read_typed(std::string_view typed, TypedFinish& into) {
-  const std::size_t open = typed.find('(');
-  const std::size_t close = open == std::string_view::npos ? open : typed.find(')', open);
+  // Brackets behind the colon are the note's.
+  const std::size_t open = typed.find_first_of("(:");
+  const bool opened = open != std::string_view::npos && typed[open] == '(';
+  const std::size_t close = opened ? typed.find(')', open) : std::string_view::npos;
   const bool in_brackets = close != std::string_view::npos;
   const std::size_t colon = typed.find(':', in_brackets ? close : 0);
   TypedFinish finish;
