@@ -1,4 +1,5 @@
 #include <malloc.h>
+#include <sys/ioctl.h>
 #include <sys/random.h>
 #include <unistd.h>
 
@@ -8,6 +9,7 @@
 #include <ctime>
 #include <exception>
 #include <iostream>
+#include <optional>
 #include <stdexcept>
 #include <string>
 
@@ -48,6 +50,16 @@ std::istream* terminal() {
   return &std::cin;
 }
 
+/// How wide the terminal is that reads the answers; nothing when they go into a pipe or a file.
+std::optional<std::size_t> columns() {
+  winsize size{};
+  if (::isatty(STDOUT_FILENO) != 1 || ::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 ||
+      size.ws_col == 0) {
+    return std::nullopt;
+  }
+  return size.ws_col;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -64,7 +76,7 @@ int main(int argc, char** argv) {
         {files, winchbook::cli::data_folder(std::getenv("WINCHBOOK_DATA")),
          winchbook::cli::version(), today, draw_salt, winchbook::cli::picture_program(),
          winchbook::cli::colour_profile()});
-    winchbook::cli::Surroundings surroundings{library, std::cout, std::cerr, terminal()};
+    winchbook::cli::Surroundings surroundings{library, std::cout, std::cerr, terminal(), columns()};
     const int exit = winchbook::cli::run(argc, argv, surroundings);
     if (std::cout.flush()) return exit;
     std::cerr << "error: cannot write what was asked for: the output is full or closed\n"

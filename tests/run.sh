@@ -194,6 +194,7 @@ step_judge() {
 step_reading() {
   suite "reading order, words and contrast" $python tests/reading/check_reading.py demo/out
   suite "what a value statement must hold" $python tests/reading/check_value_statement.py build/winchbook
+  suite "another language" $python tests/reading/check_language.py build/winchbook build/language
 }
 
 step_withholding() {

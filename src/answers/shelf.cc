@@ -66,7 +66,7 @@ base::Result<ShelfReel> read_one(const base::Files& files, const fs::path& folde
         fmt::format("this is no record: its root is \"{}\"", record->root().name()),
         "a record's root is reel-record", "record-root");
   }
-  ShelfReel reel = shelf_reel(*record);
+  ShelfReel reel = recordfile::glance(*record);
   reel.folder = folder;
   return reel;
 }

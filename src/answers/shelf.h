@@ -9,6 +9,7 @@
 #include "base/result.h"
 #include "forms/job.h"
 #include "library/library.h"
+#include "recordfile/glance.h"
 
 namespace winchbook::answers {
 
@@ -25,29 +26,8 @@ struct ShelfRequest {
   bool json = false;
 };
 
-/// A part that a bench put into a reel.
-struct ShelfFitting {
-  std::string piece;
-  std::string place;
-  std::string on;     ///< EDTF; empty: not known
-  std::string donor;  ///< its name; empty: none
-  std::string bore;   ///< of the seat, mm; empty: not measured
-  std::string outside;
-};
-
-/// A reel on the shelf, in a few words. What is not known is empty.
-struct ShelfReel {
-  std::filesystem::path folder;
-  std::string name;
-  std::string maker;
-  std::string model;
-  std::string kind;
-  std::string owner;                 ///< a withheld name is told by its stand-in
-  std::string taken_in;              ///< of the last visit
-  std::string handed_back;           ///< of the last visit; empty: it is at the bench
-  std::vector<std::string> open;     ///< what is not finished, a few words each
-  std::vector<ShelfFitting> fitted;  ///< those that were looked for; else all
-};
+using ShelfFitting = recordfile::GlancedFitting;
+using ShelfReel = recordfile::Glance;
 
 struct Shelf {
   std::size_t looked = 0;        ///< records that were looked at, broken ones too
@@ -61,9 +41,6 @@ struct Shelf {
 /// the folder is not there; a date that is none.
 [[nodiscard]] base::Result<Shelf> look_through_shelf(library::Library& library,
                                                      const ShelfRequest& request);
-
-/// What a record's tree tells of its reel.
-[[nodiscard]] ShelfReel shelf_reel(const xml::Document& record);
 
 /// The list with its columns aligned, and how many there are; ends with a line break.
 [[nodiscard]] std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request);

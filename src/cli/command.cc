@@ -10,6 +10,7 @@
 #include "catalogue/catalogue.h"
 #include "cli/read_command_line.h"
 #include "forms/fill_and_run.h"
+#include "plain/print.h"
 
 namespace winchbook::cli {
 namespace {
@@ -55,6 +56,7 @@ void print(const base::Diagnostics& faults, std::ostream& err) {
 Exit tell(const forms::Outcome& outcome, Surroundings& surroundings) {
   print(outcome.doubts, surroundings.err);
   surroundings.out << outcome.text;
+  if (outcome.told) surroundings.out << plain::print(*outcome.told, surroundings.columns);
   surroundings.err << outcome.note;
   return exit_code(outcome.doubts);
 }

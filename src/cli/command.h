@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstddef>
 #include <iosfwd>
+#include <optional>
 #include <string>
 
 #include "library/library.h"
@@ -23,6 +25,7 @@ struct Surroundings {
   std::ostream& out;
   std::ostream& err;
   std::istream* terminal = nullptr;  ///< somebody who can be asked; null: nobody is there
+  std::optional<std::size_t> columns = std::nullopt;  ///< of the terminal that reads `out`
 };
 
 /// The exit code that faults deserve: what the machine did comes before what was typed, and that

@@ -129,6 +129,7 @@ base::Result<Asked> read_command_line(int argc, const char* const* argv, std::sp
     std::ostringstream text;
     program.exit(wanted, text, text);
     asked.text = text.str();
+    asked.job = {};
     return asked;
   } catch (const CLI::ParseError& fault) {
     return not_understood(fault.what(), "winchbook --help, or winchbook COMMAND --help");

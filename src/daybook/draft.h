@@ -1,7 +1,10 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/result.h"
 #include "library/library.h"
@@ -46,5 +49,18 @@ class Draft {
   library::Library* library_;
   bool somebody_there_;
 };
+
+/// What was found in a list of the draft, to be changed.
+template <class Value> Value& to_change(std::vector<Value>& list, const Value* found) {
+  return list[static_cast<std::size_t>(found - list.data())];
+}
+
+/// Puts what was said in the place of what is there; what was not said leaves it as it is.
+inline void set_if(std::string& into, const std::string& said) {
+  if (!said.empty()) into = said;
+}
+template <class Into, class Value> void set_if(Into& into, const std::optional<Value>& said) {
+  if (said) into = *said;
+}
 
 }  // namespace winchbook::daybook

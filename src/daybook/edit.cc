@@ -69,8 +69,8 @@ base::Result<Edited> edit(library::Library& library, const EditRequest& request,
   const fs::path folder = record.has_parent_path() ? record.parent_path() : fs::path(".");
   if (!files.exists(record)) {
     return base::of_machine(
-        base::of_machine(base::error_at({record.string(), 0, 0}, "there is no record",
-                       "name the reel's folder, or begin one with winchbook intake", "file-read")));
+        base::error_at({record.string(), 0, 0}, "there is no record",
+                       "name the reel's folder, or begin one with winchbook intake", "file-read"));
   }
   std::unique_ptr<base::HeldLock> held;
   if (!request.dry_run) {

@@ -34,15 +34,20 @@ struct Entry {
 /// What an edit says of itself, as the outcome of its job.
 [[nodiscard]] base::Result<forms::Outcome> told(base::Result<Edited> edited, bool dry_run);
 
-/// The job of an entry: its own fields behind those that all have, and its change.
+/// The job of an entry: its own fields behind those that all have, and its change. `before` brings
+/// into the request what the change does not look at itself: a file, a number drawn by chance.
 template <class Request>
 forms::Job entry_job(forms::Form (*form)(Request&),
-                     base::Result<Said> (*change)(const Request&, Draft&)) {
+                     base::Result<Said> (*change)(const Request&, Draft&),
+                     base::Diagnostics (*before)(Request&, forms::Setting&) = nullptr) {
   auto request = std::make_shared<Request>();
   forms::Form fields = entry_form(*request);
   forms::append(fields, form(*request));
   return {std::move(fields),
-          [request, change](forms::Setting& setting) {
+          [request, change, before](forms::Setting& setting) -> base::Result<forms::Outcome> {
+            if (before != nullptr) {
+              if (auto faults = before(*request, setting); !faults.empty()) return faults;
+            }
             return write_entry(
                 *request, [&](Draft& draft) { return change(*request, draft); }, setting);
           },

@@ -10,7 +10,8 @@
 
 /// The earlier versions of a record, kept in .history/ of the reel's folder: for the change with
 /// the number 12, `0012.xml` is the record as it was before, byte for byte, and `0012.txt` the
-/// command that changed it and the SHA-256 of what it wrote. Nothing in it is ever taken away.
+/// command that changed it and the SHA-256 of what it wrote. Nothing in it is ever taken away: an
+/// edit has no inverse once somebody has typed in between, so a change is undone by going back.
 namespace winchbook::daybook {
 
 /// A change that was made.

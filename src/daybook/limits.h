@@ -22,9 +22,10 @@ struct Deed {
 
 /// What was agreed in the visit and the deed would break: "no new holes" and a hole that is bored,
 /// "no polish" and a wheel, or whatever was agreed when the reel itself is altered; and anything
-/// that alters a piece which must stay. Words are weighed clause by clause, and a clause that says
-/// "no", "not" or "without" before the word tells of nothing done. Errors of rule "limit"; warnings
-/// when `agreed` names an agreement of the record that does not set the limit itself.
+/// that alters a piece which must stay. Words are weighed by lists, in English, clause by clause,
+/// and a clause that says "no", "not" or "without" before the word tells of nothing done; in
+/// another language a limit warns only where the reel itself is altered. Errors of rule "limit";
+/// warnings when `agreed` names an agreement of the record that does not set the limit itself.
 [[nodiscard]] base::Diagnostics limits_broken(const Draft& draft, const record::Visit& visit,
                                               const Deed& deed, const std::string& agreed);
 

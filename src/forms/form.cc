@@ -38,17 +38,9 @@ void append(Form& form, Form more) {
 }
 
 base::Diagnostics say(Field& field, std::string_view typed) {
-  base::Diagnostics faults;
   const auto& words = field.one_of;
-  if (!words.empty() && std::find(words.begin(), words.end(), typed) == words.end()) {
-    std::string list;
-    for (const std::string& word : words)
-      list += (list.empty() ? "" : ", ") + word;
-    faults = {
-        base::error("\"" + std::string(typed) + "\" is none of its words", "it is one of " + list)};
-  } else {
-    faults = field.into(typed);
-  }
+  const bool may_be = words.empty() || std::find(words.begin(), words.end(), typed) != words.end();
+  base::Diagnostics faults = may_be ? field.into(typed) : none_of(typed, words);
   for (base::Diagnostic& fault : faults) {
     if (!field.name.empty()) fault.message = field.name + ": " + fault.message;
     if (fault.rule.empty()) fault.rule = "command-value";

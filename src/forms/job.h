@@ -2,11 +2,13 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
 
 #include "base/result.h"
+#include "document/document.h"
 #include "forms/form.h"
 #include "library/library.h"
 
@@ -14,9 +16,10 @@ namespace winchbook::forms {
 
 /// What came of a job.
 struct Outcome {
-  std::string text;          ///< the answer
+  std::string text;          ///< the answer, or what was written, in lines
   base::Diagnostics doubts;  ///< told beside it; an error among them is the job's own finding
   std::string note;          ///< said beside it, last: what was written, and where
+  std::optional<document::Document> told = {};  ///< the answer as a document, behind `text`
 };
 
 /// In which surroundings a job runs.

@@ -152,6 +152,13 @@ Diagnostics read_typed(std::string_view typed, Degree& into) {
   return {};
 }
 
+Diagnostics none_of(std::string_view typed, const std::vector<std::string>& words) {
+  std::string list;
+  for (const std::string& word : words)
+    list += (list.empty() ? "" : ", ") + word;
+  return {base::error(quoted(typed) + " is none of its words", "it is one of " + list)};
+}
+
 Diagnostics read_any_measure(std::string_view typed, base::Dimension wanted, base::Measure& into) {
   auto measure = base::parse_measure(typed, wanted);
   if (measure) {

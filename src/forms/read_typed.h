@@ -75,25 +75,9 @@ template <class Unit>
   return read_typed(typed, into.value);
 }
 
-/// A word of a closed list.
-template <class Value>
-requires std::is_enum_v<Value>
-[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Value& into) {
-  for (const auto& one : enum_words(Value{})) {
-    if (one.word != typed) continue;
-    into = one.value;
-    return {};
-  }
-  return {base::error("\"" + std::string(typed) + "\" is none of its words")};
-}
-
-template <class Value>
-[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, std::optional<Value>& into) {
-  Value value{};
-  base::Diagnostics faults = read_typed(typed, value);
-  if (faults.empty()) into = std::move(value);
-  return faults;
-}
+/// Of what was typed and is none of these words.
+[[nodiscard]] base::Diagnostics none_of(std::string_view typed,
+                                        const std::vector<std::string>& words);
 
 template <class Value> struct Inside { using Type = Value; };
 template <class Value> struct Inside<std::optional<Value>> { using Type = Value; };
@@ -107,6 +91,26 @@ template <class Value> [[nodiscard]] std::vector<std::string> words_of_type() {
       words.emplace_back(one.word);
   }
   return words;
+}
+
+/// A word of a closed list.
+template <class Value>
+requires std::is_enum_v<Value>
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Value& into) {
+  for (const auto& one : enum_words(Value{})) {
+    if (one.word != typed) continue;
+    into = one.value;
+    return {};
+  }
+  return none_of(typed, words_of_type<Value>());
+}
+
+template <class Value>
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, std::optional<Value>& into) {
+  Value value{};
+  base::Diagnostics faults = read_typed(typed, value);
+  if (faults.empty()) into = std::move(value);
+  return faults;
 }
 
 }  // namespace winchbook::forms

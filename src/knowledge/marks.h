@@ -15,7 +15,8 @@
 
 namespace winchbook::knowledge {
 
-/// How a fact came to us.
+/// How a fact came to us. That is told apart from how hard an end is: a law that nobody has looked
+/// up binds all the same, and is listed as recalled.
 enum class Known {
   read,      ///< seen in the source that is named
   recalled,  ///< from memory; nobody has looked it up

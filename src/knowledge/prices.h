@@ -50,7 +50,9 @@ struct Adjustment {
   std::string reason;
 };
 
-/// What a value is for, and which prices speak of it.
+/// What a value is for, and which prices speak of it: hammer, premium, dealers' and private prices
+/// are prices of different things. One whose fees are needed and not recorded does not count, so
+/// that there are fewer sales and none of them guessed.
 struct Purpose {
   std::string name;        ///< "insurance"
   bool buyer_pays = true;  ///< the price is what a buyer pays; else what a seller is paid

@@ -12,6 +12,10 @@
 #include "knowledge/makers.h"
 #include "knowledge/marks.h"
 
+/// Reading a stamp as typed into what the tables say of it. It stands here because `winchbook
+/// lookup` and the dating of a record read the same stamps; weighing them is the question of
+/// dating. Letters among figures, broken commas and short years are taken for what they most likely
+/// are only where that is told, and never where two years would be possible.
 namespace winchbook::knowledge {
 
 /// What a part of a stamp was read as.

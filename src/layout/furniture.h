@@ -21,8 +21,9 @@ struct PagesFilled {
 };
 
 /// Numbers, name and code at the foot of every page but a cover standing alone, and the ledgers'
-/// edge marks along the stretches they fill, so that fanned pages show them and nothing else. A
-/// copy's pages are counted from its own first to its own last.
+/// edge marks along the stretches they fill, so that fanned pages show them and nothing else: a
+/// mark over the whole page would count the chapter that begins below to the ledger. A copy's pages
+/// are counted from its own first to its own last.
 void add_furniture(const document::Document& document, const PagesFilled& filled,
                    const Setting& setting, Pages& pages);
 

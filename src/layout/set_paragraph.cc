@@ -59,8 +59,9 @@ std::size_t lead_bytes(std::string_view words) {
   return words.size();
 }
 
-/// A caution beside a short paragraph may reach this far below it; what has a caution of its own
-/// then moves down to stand level with that one.
+/// A caution beside a short paragraph may reach this far below it (over every such paragraph, at
+/// full width, they would make a page of bars); what has a caution of its own then moves down to
+/// stand level with that one.
 constexpr Length kCautionOverhang = points(60);
 
 /// Cautions that are much higher than their paragraph stand over it instead of beside it.

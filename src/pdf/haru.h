@@ -18,7 +18,9 @@ struct libdeflate_compressor;
 
 /// The only door to libharu. Its documented calls know neither tags nor attachments, so this works
 /// with its object layer, whose headers are installed but promise nothing: any other version has to
-/// be looked at before it is let in.
+/// be looked at before it is let in. Its objects for single entries are slow and round 841.89 to
+/// 841.89001, so dictionaries are written as text through its write function; it numbers, builds
+/// the page tree and the cross-references.
 static_assert(HPDF_VERSION_ID >= 20300 && HPDF_VERSION_ID < 20500,
               "the object layer of this libharu has not been tried");
 

@@ -6,7 +6,9 @@
 
 #include "base/result.h"
 
-/// Photographs in: what a JPEG is, and whether it is whole.
+/// Photographs in: what a JPEG is, and whether it is whole. `check` decodes every picture to its
+/// last row; `issue` has no second for that, compares fingerprints and reads headers, so that a
+/// picture that was swapped stops it.
 namespace winchbook::photo {
 
 /// Beyond these a picture is refused before it is decoded. A cover 471 points wide needs 2000

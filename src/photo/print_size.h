@@ -6,7 +6,8 @@
 namespace winchbook::photo {
 
 /// The largest a photograph is ever printed is the cover: 471 × 375 points. At 300 to the inch, and
-/// 72 points to the inch, that is 1963 × 1563 pixels, rounded up.
+/// 72 points to the inch, that is 1963 × 1563 pixels, rounded up. Every photograph is kept at that
+/// size: when it comes in nobody knows which will be the cover.
 inline constexpr int kPrintWidth = (471 * 300 + 71) / 72;
 inline constexpr int kPrintHeight = (375 * 300 + 71) / 72;
 

@@ -4,7 +4,8 @@
 
 namespace winchbook::picture {
 
-/// What this program may use, whatever the file it was given says.
+/// What this program may use, whatever the file it was given says: decoders of strangers' files
+/// break, and a broken one can do what its process can. Set before a byte of it is looked at.
 inline constexpr std::size_t kMostMemory = std::size_t{2} << 30U;
 inline constexpr std::size_t kMostWritten = std::size_t{64} << 20U;
 inline constexpr int kMostSeconds = 40;  ///< of the processor

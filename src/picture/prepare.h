@@ -15,7 +15,9 @@ struct Prepared {
 
 /// Makes a camera's file ready for printing: upright, in sRGB, no larger than it is ever printed, a
 /// baseline JPEG that says nothing but its picture. A JPEG that is so already keeps its bytes; one
-/// that only says more keeps its samples. Errors: of the decoders, in a sentence.
+/// that only says more keeps its samples, its coefficients written anew, since each compression
+/// loses. What hides behind the end marker (a film, a second picture) goes. Errors: of the
+/// decoders, in a sentence.
 [[nodiscard]] base::Result<Prepared> prepare(std::string_view bytes);
 
 }  // namespace winchbook::picture

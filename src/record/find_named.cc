@@ -92,8 +92,8 @@ Diagnostic several_called(std::string_view kind, std::string_view said,
   for (const Candidate* one : found)
     list += fmt::format("{}{} ({})", list.empty() ? "" : ", ", one->id, one->names.front());
   return base::of_command(
-      base::of_command(base::error(fmt::format("\"{}\" may be any of {} {}s", said, found.size(), kind),
-                  "say which: " + list, "command-name")));
+      base::error(fmt::format("\"{}\" may be any of {} {}s", said, found.size(), kind),
+                  "say which: " + list, "command-name"));
 }
 
 /// The so-many-th of like things, counted through everything that matches.

@@ -9,7 +9,8 @@
 #include "report/telling.h"
 
 /// What the two receipts share: each is signed by both, and each is written twice, for the owner
-/// and for the bench, alike but for whose copy it is.
+/// and for the bench, alike but for whose copy it is. Each counts its own pages: "1 of 2" on one
+/// would ask for a page that is not its holder's.
 namespace winchbook::report {
 
 enum class Copy { owner, bench };
@@ -21,7 +22,8 @@ enum class Copy { owner, bench };
 /// The bench's own number of the job, or the code that stands for it.
 [[nodiscard]] std::string job_number(const Telling& telling);
 
-/// Whether it was known on the day of issue: a receipt does not tell what came after it.
+/// Whether it was known on the day of issue: a receipt does not tell what came after it, when it is
+/// printed again from a record that has grown.
 [[nodiscard]] bool known_by_then(const Telling& telling, const std::optional<base::EdtfDate>& date);
 
 /// Facts with labels of one width; a fact without words is left out.

@@ -7,7 +7,8 @@
 #include "document/document.h"
 #include "report/telling.h"
 
-/// What the chapters of the collector statement share.
+/// What the chapters of the collector statement share. Every row says in words how sure it is and
+/// by what, so that a stranger needs no key, and takes the pages that needs.
 namespace winchbook::report {
 
 /// "a", "b", … "z", "aa": how the statement points at a mark.
@@ -28,6 +29,7 @@ namespace winchbook::report {
 [[nodiscard]] document::Paragraph note_paragraph(std::string words);
 
 /// "Skerry No. 40, serial H 4417": what a stranger calls it; its own name where neither is known.
+/// The family's name for a reel belongs to the family.
 [[nodiscard]] std::string reel_in_trade(const Telling& telling);
 
 /// "A sea reel by Harroway Reel Works of Port Ellery."

@@ -23,14 +23,15 @@ struct SectionChoice {
   std::string part = {};            ///< printed alone where it is asked for; empty: of no part
 };
 
-/// The chapters of a small job, and how small.
+/// The chapters of a small job, and how small: most jobs are a clean and grease, which is told on
+/// two pages. A record over the limits gets the whole book by itself.
 struct ThinChoice {
   std::size_t places = 0;
   std::size_t photographs = 0;
   std::vector<SectionChoice> sections;
 };
 
-/// What must hold before a document is printed.
+/// What must hold before a document is printed, since one with gaps would be signed and kept.
 struct Needs {
   bool tray_closed = false;  ///< every part that came off is accounted for, or it is said why not
   bool hand_back = false;    ///< the reel has been handed back
@@ -43,9 +44,9 @@ struct Template {
   std::string style_file;
   std::string paper;      ///< empty: the record's region decides
   bool cover = true;      ///< false: its first chapter says what it is
-  bool dense = false;     ///< set in the style's dense types
+  bool dense = false;     ///< set in the style's dense types: no block carries a size of its own
   bool tightens = false;  ///< set dense where a chapter would take more than a page
-  bool nameless = false;  ///< nobody is named, whoever may be
+  bool nameless = false;  ///< nobody is named, whoever may be: it is pinned up, and lent
   Needs needs;
   record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
@@ -60,7 +61,7 @@ struct Template {
 
 /// Reads a style file for one paper; `dense` takes its dense types where it has any. Errors: what
 /// the schema refuses; a paper, family or role that is not there; a frame that is not as wide as
-/// the columns.
+/// the columns: lines break alike on every paper, only pages differ.
 [[nodiscard]] base::Result<document::Style> read_style(const xml::Document& file,
                                                        const xml::Schema& schema,
                                                        std::string_view paper, bool dense = false);

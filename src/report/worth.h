@@ -9,7 +9,8 @@
 
 namespace winchbook::report {
 
-/// What recorded sales say of the reel, with the question and the rules they were asked by.
+/// What recorded sales say of the reel, with the question and the rules they were asked by. Told
+/// only where it was asked for: a keepsake goes from hand to hand, and a figure outlives its day.
 struct Worth {
   assess::value::Question question;
   std::vector<assess::ValuedState> states;  ///< one for each estimate

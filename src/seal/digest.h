@@ -28,7 +28,9 @@ using Digest = std::array<std::uint8_t, 32>;
 /// The Merkle tree hash of RFC 6962, 2.1 (the same in RFC 9162, 2.1.1): a leaf is
 /// SHA-256(0x00 ‖ leaf), a node SHA-256(0x01 ‖ left ‖ right), split at the largest power of two
 /// smaller than the number of leaves; no leaves give SHA-256 of nothing. The order of the leaves
-/// counts: give the withheld digests in document order, each as its 64 hexadecimal digits.
+/// counts: give the withheld digests in document order, each as its 64 hexadecimal digits. A seal
+/// prints the root and the record does not hold it, since anybody can reckon it from the record. A
+/// person's texts share one salt: proving one lets its reader try guesses at that person's others.
 [[nodiscard]] Digest merkle_root(const std::vector<std::string>& leaves);
 
 }  // namespace winchbook::seal

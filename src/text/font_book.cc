@@ -136,8 +136,8 @@ base::Result<std::vector<FaceEntry>> read_fonts_list(std::string_view bytes,
     const auto same_name = [&](const FaceEntry& entry) { return entry.name == fields[0]; };
     if (std::any_of(entries.begin(), entries.end(), same_name)) {
       faults.push_back(base::of_machine(
-          base::of_machine(base::error_at(where, fmt::format("face \"{}\" is listed twice", fields[0]),
-                         "take one of the two lines out", "fonts-list"))));
+          base::error_at(where, fmt::format("face \"{}\" is listed twice", fields[0]),
+                         "take one of the two lines out", "fonts-list")));
       continue;
     }
     entries.push_back(

@@ -150,8 +150,8 @@ base::Result<Schema> Schema::compile(std::string_view file, std::string_view xsd
   schema.schema_.reset(xmlSchemaParse(context.get()));
   if (!schema.schema_) {
     return base::of_machine(
-        base::of_machine(base::error_at({std::string(file), 0, 0}, "the schema is not in order: " + said,
-                       "this is the program's own file: install winchbook again", "schema-own")));
+        base::error_at({std::string(file), 0, 0}, "the schema is not in order: " + said,
+                       "this is the program's own file: install winchbook again", "schema-own"));
   }
   return schema;
 }

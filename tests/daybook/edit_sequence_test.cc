@@ -15,7 +15,6 @@
 #include "daybook/entries/fit.h"
 #include "daybook/entries/grade_set.h"
 #include "daybook/entries/identify.h"
-#include "daybook/entries/life.h"
 #include "daybook/entries/mark.h"
 #include "daybook/entries/measure.h"
 #include "daybook/entries/part.h"
@@ -32,8 +31,6 @@
 namespace winchbook::daybook {
 namespace {
 
-constexpr base::Day kDay{2026, 6, 1};
-
 /// Chance from a fixed seed: the engine's numbers are the same on every machine.
 class Chance {
  public:
@@ -49,70 +46,67 @@ const std::array<std::string, 5> kParts{"foot", "pinion-new", "pinion old", "pin
 const std::array<std::string, 4> kTexts{"Oiled & wiped.", "For Nell Merrow <b> \"so\".",
                                         "<emphasis>Slow</emphasis> work.", "Ünter “Öl” – é."};
 
-using Verb = std::function<Change(Chance&, int)>;
+/// A verb, and what is typed for it.
+struct Entered {
+  forms::Job (*begin)();
+  Typed fields;
+};
+using Verb = std::function<Entered(Chance&, int)>;
+
+std::string number(std::size_t n) {
+  return std::to_string(n);
+}
 
 std::vector<Verb> verbs_that_describe() {
   return {
       [](Chance& chance, int n) {
-        return person(filled<PersonRequest>([&](auto& r) {
-          r.name = "Person " + std::to_string(n) + " " + chance.one_of(kTexts);
-          r.stand_in = "somebody";
-          r.named_to = "owner";
-        }));
+        return Entered{person_job,
+                       {{"NAME", "Person " + std::to_string(n) + " " + chance.one_of(kTexts)},
+                        {"--stand-in", "somebody"},
+                        {"--named-to", "owner"}}};
       },
       [](Chance& chance, int) {
-        CustodyRequest request;
-        if (chance.below(2) == 0) request.holder = "nell";
-        request.from = chance.one_of(std::array<std::string, 3>{"1950", "1980~", "20XX"});
-        request.source = "told";
-        return custody(request);
+        Entered entered{
+            custody_job,
+            {{"--from", chance.one_of(std::array<std::string, 3>{"1950", "1980~", "20XX"})},
+             {"--source", "told"}}};
+        if (chance.below(2) == 0) entered.fields.emplace_back("HOLDER", "nell");
+        return entered;
       },
       [](Chance& chance, int) {
-        return story(filled<StoryRequest>([&](auto& r) {
-          r.text = "One.\n\n" + chance.one_of(kTexts);
-          r.approved_on = "2026-06-01";
-        }));
+        return Entered{
+            story_job,
+            {{"TEXT", "One.\n\n" + chance.one_of(kTexts)}, {"--approved-on", "2026-06-01"}}};
       },
       [](Chance& chance, int n) {
-        return life_event(filled<LifeRequest>([&](auto& r) {
-          r.kind = "repair";
-          r.title = "Event " + std::to_string(n);
-          r.what = chance.one_of(kTexts);
-          r.parts = {chance.one_of(kParts)};
-          r.source = "seen";
-        }));
+        return Entered{story_job,
+                       {{"--event", "Event " + std::to_string(n)},
+                        {"--kind", "repair"},
+                        {"--what", chance.one_of(kTexts)},
+                        {"--part", chance.one_of(kParts)},
+                        {"--source", "seen"}}};
       },
       [](Chance& chance, int n) {
-        return measure(filled<MeasureRequest>([&](auto& r) {
-          r.on = kDay;
-          r.what = "size " + std::to_string(n % 3);
-          r.length = std::to_string(chance.below(90) + 1);
-        }));
+        return Entered{measure_job,
+                       {{"WHAT", "size " + std::to_string(n % 3)},
+                        {"--length", number(chance.below(90) + 1)}}};
       },
       [](Chance& chance, int) {
-        return mark(filled<MarkRequest>([&](auto& r) {
-          r.text = chance.one_of(kTexts);
-          r.part = chance.one_of(kParts);
-        }));
+        return Entered{mark_job,
+                       {{"TEXT", chance.one_of(kTexts)}, {"--part", chance.one_of(kParts)}}};
       },
       [](Chance& chance, int n) {
-        PartRequest request;
-        request.name = "Part " + std::to_string(n);
-        request.material = "brass";
-        if (chance.below(2) == 0) request.place.said = chance.one_of(kParts);
-        return part(request);
+        Entered entered{part_job, {{"NAME", "Part " + std::to_string(n)}, {"--material", "brass"}}};
+        if (chance.below(2) == 0) entered.fields.emplace_back("--place", chance.one_of(kParts));
+        return entered;
       },
       [](Chance& chance, int n) {
-        return donor(filled<DonorRequest>([&](auto& r) {
-          r.name = "donor " + std::to_string(n);
-          r.note = chance.one_of(kTexts);
-        }));
+        return Entered{donor_job,
+                       {{"NAME", "donor " + std::to_string(n)}, {"--note", chance.one_of(kTexts)}}};
       },
       [](Chance& chance, int) {
-        return identify(filled<IdentifyRequest>([&](auto& r) {
-          r.maker = "Harroway Reel Works";
-          r.evidence.because = chance.one_of(kTexts);
-        }));
+        return Entered{identify_job,
+                       {{"--maker", "Harroway Reel Works"}, {"--because", chance.one_of(kTexts)}}};
       },
   };
 }
@@ -120,93 +114,67 @@ std::vector<Verb> verbs_that_describe() {
 std::vector<Verb> verbs_of_the_visit() {
   return {
       [](Chance& chance, int) {
-        return agree(filled<AgreeRequest>([&](auto& r) {
-          r.on = kDay;
-          r.how = "by letter";
-          r.may_be_done = {chance.one_of(kTexts)};
-        }));
+        return Entered{agree_job,
+                       {{"--how", "by letter"}, {"--may-be-done", chance.one_of(kTexts)}}};
       },
       [](Chance& chance, int) {
-        return set_grade(filled<GradeRequest>([&](auto& r) {
-          r.on = kDay;
-          r.parts = {chance.one_of(kParts)};
-          r.phrases = {"born here, likely, untouched 80, worn through"};
-          r.left = chance.below(2) == 0;
-          r.note = chance.one_of(kTexts);
-        }));
+        Entered entered{grade_set_job,
+                        {{"PARTS", chance.one_of(kParts)},
+                         {"--set", "born here, likely, untouched 80, worn through"},
+                         {"--note", chance.one_of(kTexts)}}};
+        if (chance.below(2) == 0) entered.fields.emplace_back("--left", "");
+        return entered;
       },
       [](Chance& chance, int n) {
-        return add_fault(filled<FaultRequest>([&](auto& r) {
-          r.on = kDay;
-          r.part = chance.one_of(kParts);
-          r.kind = "bend";
-          r.name = "bend " + std::to_string(n % 4);
-          r.found = "blemish";
-        }));
+        return Entered{grade_set_job,
+                       {{"PARTS", chance.one_of(kParts)},
+                        {"--fault", "bend"},
+                        {"--fault-name", "bend " + std::to_string(n % 4)},
+                        {"--found-severity", "blemish"}}};
       },
       [](Chance& chance, int n) {
-        return add_flag(filled<FlagRequest>([&](auto& r) {
-          r.on = kDay;
-          r.kind = "hazard";
-          r.name = "flag " + std::to_string(n % 3);
-          r.what = chance.one_of(kTexts);
-        }));
+        return Entered{grade_set_job,
+                       {{"--flag", "hazard"},
+                        {"--flag-name", "flag " + std::to_string(n % 3)},
+                        {"--what", chance.one_of(kTexts)}}};
       },
       [](Chance& chance, int) {
-        StripRequest request;
-        request.on = kDay;
-        request.what = chance.one_of(kTexts);
-        request.off = {chance.one_of(kParts)};
-        return strip(request);
+        return Entered{strip_job,
+                       {{"WHAT", chance.one_of(kTexts)}, {"--off", chance.one_of(kParts)}}};
       },
       [](Chance& chance, int) {
-        return clean(filled<CleanRequest>([&](auto& r) {
-          r.on = kDay;
-          r.parts = {chance.one_of(kParts)};
-          r.method = "damp cloth";
-        }));
+        return Entered{clean_job, {{"PARTS", chance.one_of(kParts)}, {"--method", "damp cloth"}}};
       },
       [](Chance& chance, int) {
-        return work(filled<WorkRequest>([&](auto& r) {
-          r.on = kDay;
-          r.what = chance.one_of(kTexts);
-          r.hours = "0.5";
-        }));
+        return Entered{work_job, {{"WHAT", chance.one_of(kTexts)}, {"--hours", "0.5"}}};
       },
       [](Chance& chance, int) {
-        TrayRequest request;
-        request.on = kDay;
-        (chance.below(2) == 0 ? request.refitted : request.bagged) = {chance.one_of(kParts)};
-        request.bag = "bag 9";
-        return tray(request);
+        return Entered{tray_job,
+                       {{chance.below(2) == 0 ? "--refit" : "--bag", chance.one_of(kParts)},
+                        {"--label", "bag 9"}}};
       },
       [](Chance& chance, int n) {
-        FitRequest request;
-        request.on = kDay;
-        request.name = "Pinion " + std::to_string(n);
-        request.place = "pinion";
-        if (chance.below(2) == 0) request.instead_of = "pinion-new";
-        request.material = "brass";
-        request.why = chance.one_of(kTexts);
-        request.way_back = "100: Fully.";
-        request.bag = "bag 8";
-        return fit(request);
+        Entered entered{fit_job,
+                        {{"NAME", "Pinion " + std::to_string(n)},
+                         {"--place", "pinion"},
+                         {"--material", "brass"},
+                         {"--why", chance.one_of(kTexts)},
+                         {"--way-back", "100: Fully."},
+                         {"--label", "bag 8"}}};
+        if (chance.below(2) == 0) entered.fields.emplace_back("--instead-of", "pinion-new");
+        return entered;
       },
       [](Chance& chance, int) {
-        return test(filled<TestRequest>([&](auto& r) {
-          r.on = kDay;
-          r.what = "float";
-          r.after = chance.below(2) == 0;
-          r.reading = "0." + std::to_string(chance.below(9)) + " mm";
-        }));
+        return Entered{test_job,
+                       {{"WHAT", "float"},
+                        {chance.below(2) == 0 ? "--after" : "--before",
+                         "0." + number(chance.below(9)) + " mm"}}};
       },
       [](Chance& chance, int) {
-        return decide(filled<DecideRequest>([&](auto& r) {
-          r.on = kDay;
-          r.advised = "make-it-fish";
-          r.because = chance.one_of(kTexts);
-          r.costs = {"make-it-fish: 30 to 40 GBP: little"};
-        }));
+        return Entered{decide_job,
+                       {{"--set", "make-it-fish"},
+                        {"--because", chance.one_of(kTexts)},
+                        {"--cost", "make-it-fish: 30 to 40 GBP: little"}}};
       },
   };
 }
@@ -270,7 +238,8 @@ void play(unsigned seed) {
   for (int n = 0; n < 40; ++n) {
     CAPTURE(n);
     const std::string before = bench.now();
-    const auto done = edit(bench.world(), bench.request(), chance.one_of(verbs)(chance, n));
+    const Entered entered = chance.one_of(verbs)(chance, n);
+    const auto done = bench.typed(entered.begin(), entered.fields);
     const std::string after = bench.now();
     if (!done) {
       CHECK(after == before);
@@ -290,7 +259,7 @@ void play(unsigned seed) {
   const auto kept = versions(base::RealFiles(), bench.folder());
   REQUIRE(kept.size() + 1 == states.size());
   const std::size_t some = chance.below(kept.size());
-  REQUIRE(undo(bench.world(), bench.request(), static_cast<int>(some) + 1));
+  REQUIRE(undo(bench.library(), bench.request(), static_cast<int>(some) + 1));
   CHECK(bench.now() == states[some]);
 }
 

@@ -69,8 +69,8 @@ Change some_work(const std::string& what) {
   WorkRequest request;
   request.on = {2026, 6, 1};
   request.what = what;
-  request.hours = "0.5";
-  return work(request);
+  request.hours = base::Hours{base::Decimal(5, 1)};
+  return [request](Draft& draft) { return work(request, draft); };
 }
 
 /// What was put in, when taking it out again gives the file as it was; else nothing.
@@ -115,13 +115,13 @@ TEST_CASE("a change that would make the record wrong is refused, with the reason
   WorkRequest negative;
   negative.on = {2026, 6, 1};
   negative.what = "Oiled.";
-  negative.hours = "-1";
-  const std::string told = bench.refused(work(negative));
+  negative.hours = base::Hours{base::Decimal(-1, 0)};
+  const std::string told = bench.refused(negative, work);
   CHECK(says(told, "nothing was changed"));
   CHECK(says(told, "-1"));
-  negative.hours = "1";
+  negative.hours = base::Hours{base::Decimal(1, 0)};
   negative.on = {2020, 1, 1};
-  CHECK(says(bench.refused(work(negative)), "before the reel was taken in"));
+  CHECK(says(bench.refused(negative, work), "before the reel was taken in"));
 }
 
 TEST_CASE("a record that was spoiled by hand in between is told, and left alone") {
@@ -136,7 +136,7 @@ TEST_CASE("a dry run says what would change and writes nothing") {
   const std::string before = bench.now();
   EditRequest request = bench.request();
   request.dry_run = true;
-  const auto done = edit(bench.world(), request, some_work("Oiled."));
+  const auto done = edit(bench.library(), request, some_work("Oiled."));
   REQUIRE(done);
   CHECK(says(done->difference, "+       <work>"));
   CHECK_FALSE(says(done->difference, "\n- "));
@@ -153,14 +153,14 @@ TEST_CASE("wherever the disk fails, the record is the one before or the one afte
     bench.edited(some_work("First."));
     const std::string before = bench.now();
     FailingFiles files(good);
-    const library::World world{files, kProject, "test"};
-    done = static_cast<bool>(edit(world, bench.request(), some_work("Second.")));
+    library::Library library({files, kProject, "test"});
+    done = static_cast<bool>(edit(library, bench.request(), some_work("Second.")));
     CHECK((bench.now() == before) == !done);
     CHECK(recordfile::read(base::RealFiles(), bench.folder(), kProject / "schemas"));
     // What comes next works, and undoing it brings back exactly what was there.
     const std::string then = bench.now();
     bench.edited(some_work("Third."));
-    REQUIRE(undo(bench.world(), bench.request(), std::nullopt));
+    REQUIRE(undo(bench.library(), bench.request(), std::nullopt));
     CHECK(bench.now() == then);
   }
 }
@@ -170,10 +170,10 @@ TEST_CASE("a change that was begun and never made is not one to undo") {
   const std::string first = bench.now();
   bench.edited(some_work("First."));
   FailingFiles files(4);  // the lock, the folder, and both files of the history
-  const library::World world{files, kProject, "test"};
-  REQUIRE_FALSE(edit(world, bench.request(), some_work("Second.")));
+  library::Library library({files, kProject, "test"});
+  REQUIRE_FALSE(edit(library, bench.request(), some_work("Second.")));
   REQUIRE(versions(base::RealFiles(), bench.folder()).size() == 2);
-  REQUIRE(undo(bench.world(), bench.request(), std::nullopt));
+  REQUIRE(undo(bench.library(), bench.request(), std::nullopt));
   CHECK(bench.now() == first);
 }
 
@@ -184,15 +184,15 @@ TEST_CASE("an undo can be undone, and each change can be gone back to") {
   const std::string one = bench.now();
   bench.edited(some_work("Second."));
   const std::string two = bench.now();
-  const auto back = undo(bench.world(), bench.request(), std::nullopt);
+  const auto back = undo(bench.library(), bench.request(), std::nullopt);
   REQUIRE(back);
   CHECK(back->sentence == "the record is again as it was before change 2: winchbook work reel");
   CHECK(bench.now() == one);
-  REQUIRE(undo(bench.world(), bench.request(), std::nullopt));
+  REQUIRE(undo(bench.library(), bench.request(), std::nullopt));
   CHECK(bench.now() == two);
-  REQUIRE(undo(bench.world(), bench.request(), 1));
+  REQUIRE(undo(bench.library(), bench.request(), 1));
   CHECK(bench.now() == zero);
-  CHECK_FALSE(undo(bench.world(), bench.request(), 99));
+  CHECK_FALSE(undo(bench.library(), bench.request(), 99));
 }
 
 TEST_CASE("an undo that takes out what was typed by hand says so, and keeps it") {
@@ -200,10 +200,10 @@ TEST_CASE("an undo that takes out what was typed by hand says so, and keeps it")
   bench.edited(some_work("First."));
   const std::string by_hand = bench.now() + "<!-- typed -->\n";
   bench.put(by_hand);
-  const auto back = undo(bench.world(), bench.request(), std::nullopt);
+  const auto back = undo(bench.library(), bench.request(), std::nullopt);
   REQUIRE(back);
   CHECK(says(printed(back->warnings), "changed by hand"));
-  REQUIRE(undo(bench.world(), bench.request(), std::nullopt));
+  REQUIRE(undo(bench.library(), bench.request(), std::nullopt));
   CHECK(bench.now() == by_hand);
 }
 
@@ -216,10 +216,10 @@ TEST_CASE("of several who write at once, each waits for the others and nothing i
   for (int writer = 0; writer < kWriters; ++writer) {
     writers.emplace_back([&bench, &made, writer] {
       base::RealFiles files;
-      const library::World world{files, kProject, "test"};
+      library::Library library({files, kProject, "test"});
       for (int i = 0; i < kEach; ++i) {
         const std::string what = "Work " + std::to_string(writer) + "." + std::to_string(i) + ".";
-        while (!edit(world, bench.request(), some_work(what))) {
+        while (!edit(library, bench.request(), some_work(what))) {
         }
         ++made[static_cast<std::size_t>(writer)];
       }

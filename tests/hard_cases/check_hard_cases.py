@@ -5,8 +5,8 @@
 
 The reels and their documents are made below DIRECTORY. What must hold of any page is checked on the
 page dump and on the file (see pages.py); besides, every page must be as a person has approved it: golden/
-holds a line for each page with the digest of what is drawn. The dump of a page that changed is kept
-beside its document, and --approve takes the pages as they are: look at them first.
+holds a line for each page with the digest of what is drawn (whole dumps would be megabytes). The dump of a
+page that changed is kept beside its document, and --approve takes the pages as they are: look at them first.
 """
 
 import subprocess

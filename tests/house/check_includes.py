@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""The rooms of src/ and who may know whom (the table in DEVELOPERS.md, kept here as data)."""
+"""The rooms of src/, who may know whom, and which room a library belongs to."""
 
 import re
 import sys
@@ -31,7 +31,8 @@ MAY_INCLUDE = {
     "layout": {"document", "text"},
     "pdf": {"layout", "text"},
     "library": {"xml", "record", "recordfile", "knowledge", "words", "text"},
-    "forms": {"library"},
+    "plain": {"document"},
+    "forms": {"document", "library"},
     "answers": {
         "forms", "library", "record", "recordfile", "knowledge", "assess", "assess/*", "report",
         "document", "words", "tabular", "photo", "seal",
@@ -45,7 +46,7 @@ MAY_INCLUDE = {
         "report", "document", "layout", "text", "pdf", "words", "photo", "seal", "archive",
     },
     "catalogue": {"forms", "answers", "daybook", "app", "assess/*", "record"},
-    "cli": {"catalogue", "forms", "library", "xml"},
+    "cli": {"catalogue", "document", "forms", "library", "plain", "xml"},
     "": {"cli", "library"},
 }
 
@@ -70,6 +71,16 @@ LIBRARY_ROOMS = {
     r"date/": {"base"},
     r"nlohmann/": {"answers"},
 }
+
+# The shape of a file lives where it is read and written: a room, or files of one.
+NAMED_IN = {
+    r"\bpugi::": {"xml", "recordfile", "knowledge", "report/template.cc", "words/catalogue_file.cc"},
+}
+# Included by one file alone: it takes longer to compile than all the rest of its room.
+INCLUDED_ONCE = {r"CLI/": "cli/read_command_line.cc"}
+# Code lines of a room at most; the folders of report are counted by themselves.
+MOST_LINES = 9000
+MOST_LINES_OF = {"app": 2000}
 
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.MULTILINE)
 
@@ -125,6 +136,40 @@ def faults_in(source_root):
     return faults
 
 
+def naming_faults(source_root):
+    """Names of a library where its room's own types should stand, and includes that cost too much."""
+    faults = []
+    for path in sorted(source_root.rglob("*.[hc]*")):
+        relative = path.relative_to(source_root)
+        text = path.read_text(encoding="utf-8")
+        for pattern, places in NAMED_IN.items():
+            found = re.search(pattern, text)
+            if found and room_of(relative) not in places and str(relative) not in places:
+                line = text.count("\n", 0, found.start()) + 1
+                faults.append(f"{relative}:{line}: {found.group(0)} is named in {sorted(places)} only")
+        for pattern, only in INCLUDED_ONCE.items():
+            if str(relative) != only and re.search(rf"#\s*include\s*<{pattern}", text):
+                faults.append(f"{relative}: <{pattern}…> is included by {only} only")
+    return faults
+
+
+def code_lines(text):
+    """Lines that are neither blank nor a comment."""
+    lines = (line.strip() for line in text.splitlines())
+    return sum(1 for line in lines if line and not line.startswith("//"))
+
+
+def size_faults(source_root):
+    """Rooms that have grown too large to be held in the head."""
+    sizes = {}
+    for path in sorted(source_root.rglob("*.[hc]*")):
+        parts = path.relative_to(source_root).parts[:-1]
+        room = "/".join(parts[:2]) if parts[:1] in {("report",), ("assess",)} else "/".join(parts[:1])
+        sizes[room] = sizes.get(room, 0) + code_lines(path.read_text(encoding="utf-8"))
+    return [f"{room} has {size} lines of code, at most {MOST_LINES_OF.get(room, MOST_LINES)}"
+            for room, size in sorted(sizes.items()) if size > MOST_LINES_OF.get(room, MOST_LINES)]
+
+
 def own_header_faults(source_root):
     """x.cc includes x.h before anything else, so that every header stands on its own."""
     faults = []
@@ -140,13 +185,17 @@ def own_header_faults(source_root):
 
 
 def faults_in_small_house(files):
-    """faults_in() of a house made of `files` ({path: text}), to show that the check bites."""
+    return in_small_house(files, faults_in)
+
+
+def in_small_house(files, check):
+    """What `check` finds in a house made of `files` ({path: text}), to show that it bites."""
     with tempfile.TemporaryDirectory() as directory:
         for name, text in files.items():
             path = Path(directory) / name
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_text(text, encoding="utf-8")
-        return faults_in(Path(directory))
+        return check(Path(directory))
 
 
 def main():
@@ -154,6 +203,8 @@ def main():
     source_root = ROOT / "src"
     report.check("includes go the allowed way, libraries stay in their rooms", faults_in(source_root))
     report.check("every source file includes its own header first", own_header_faults(source_root))
+    report.check("each library's names stay where its files are read and written", naming_faults(source_root))
+    report.check("no room has grown too large", size_faults(source_root))
 
     headers = {"record/record.h": "", "answers/a.h": "", "daybook/a.h": "", "layout/page.h": "", "assess/tray/tray.h": "", "picture/read.h": ""}
     for wrong, text in {
@@ -176,6 +227,12 @@ def main():
             faults_in_small_house({**headers, wrong: text}),
             "it was accepted",
         )
+    report.expect("a name that stands elsewhere is seen", in_small_house(
+        {"daybook/a.cc": "pugi::xml_node node;\n"}, naming_faults), "it was accepted")
+    report.expect("a second file that includes CLI11 is seen", in_small_house(
+        {"cli/b.cc": "#include <CLI/App.hpp>\n"}, naming_faults), "it was accepted")
+    report.expect("a room that has grown is seen", in_small_house(
+        {"app/a.cc": "int a;\n" * 2001}, size_faults), "it was accepted")
     report.expect(
         "the include rule accepts what the table allows",
         not faults_in_small_house(

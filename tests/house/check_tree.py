@@ -27,6 +27,8 @@ MACHINE_PATHS = re.compile(
 # The units that are told where the project lies; all others compile to the same in every folder, so that
 # the compiler cache answers for them.
 KNOW_THE_FOLDER = {"src/cli/place.cc", "tests/support/doctest_main.cc"}
+DOCUMENTS = ("README.md", "DEVELOPERS.md", "tests/FIGURES.md")
+MOST_WORDS_OF_DEVELOPERS = 3200
 TEXT_FILES = {
     ".cc", ".h", ".md", ".py", ".sh", ".txt", ".xml", ".xsd", ".java", ".json", ".csv", ".cmake",
     ".transcript", "",
@@ -120,12 +122,17 @@ def main():
     )
 
     developers, readme = read("DEVELOPERS.md"), read("README.md")
-    report.check("every path named in DEVELOPERS.md exists",
-                 named_path_faults(developers) if developers else ["there is no DEVELOPERS.md"])
-    report.check("every path named in README.md exists",
-                 named_path_faults(readme) if readme else ["there is no README.md"])
+    for name in DOCUMENTS:
+        text = read(name)
+        report.check(f"every path named in {name} exists",
+                     named_path_faults(text) if text else [f"there is no {name}"])
     report.expect("the path check of the documents refuses a dead path",
                   named_path_faults("see `src/nowhere/at_all.h`"))
+    report.check("DEVELOPERS.md names the table of the figures",
+                 [] if "`tests/FIGURES.md`" in developers else ["tests/FIGURES.md is not named"])
+    words = len(developers.split())
+    report.check("DEVELOPERS.md is read in fifteen minutes",
+                 [f"it has {words} words"] if words > MOST_WORDS_OF_DEVELOPERS else [])
     report.check("DEVELOPERS.md maps every room of src/", map_faults(developers))
     report.check("README.md holds the two commands",
                  [f"'{c}' is missing" for c in ("sh demo/run.sh", "sh tests/run.sh")

@@ -145,7 +145,9 @@ struct Grounds {
   const originality::Finding& originality;
   const condition::Finding& condition;
   const knowledge::CourseScores& bench;
-  /// Middle of the estimate after each course, in the order of kAllCourses; empty: no figure.
+  /// Middle of the estimate after each course, in the order of kAllCourses; empty: no figure. The
+  /// bench's points beside prices would decide by their scale: a course without a figure keeps them
+  /// as they stand to those of keeping the reel as found.
   std::array<std::optional<double>, kCourses> values;
 };
 

@@ -49,6 +49,8 @@ struct Intent {
 /// What speaks against it or must be minded, the worst first; empty: it is fine. What the method
 /// touches counts. An outside one: the outermost layer that closes over what is below, those above
 /// it, and all below where it is worn through. One that goes through: every layer and the base.
+/// Nickel-plated steel is neither nickel nor steel; a layer that nobody named is not known, never
+/// fine.
 [[nodiscard]] std::vector<Judged> judge(const knowledge::CareTable& table,
                                         const record::Record& record, const record::Visit& visit,
                                         const Intent& intent);
@@ -63,7 +65,9 @@ struct Made {
   std::optional<base::Day> last = {};
 };
 
-/// A hazard or a legal trap that follows from the record.
+/// A hazard or a legal trap that follows from the record. By eye nobody can say that there is no
+/// asbestos, so that it says how much is known and never "none"; the bench's own flag of the same
+/// matter comes first, as it is written.
 struct Flag {
   const knowledge::FlagRule* rule = nullptr;
   knowledge::FlagTrigger::Says says = knowledge::FlagTrigger::Says::may_be;

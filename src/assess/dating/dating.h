@@ -18,7 +18,10 @@ namespace winchbook::assess::dating {
 /// Which end.
 enum class Side { not_before, not_after };
 
-/// How strongly ends bind. Each tier is asked within what the stronger ones left.
+/// How strongly ends bind. Each tier is asked within what the stronger ones left: most ends are
+/// soft, and a soft end never proves a piece wrong; an engraving on the right plate can lie. In
+/// each the fewest pieces go. Pieces that hard ends exclude, or soft ends by over ten years, are
+/// proposed to the first ledger; claims never are.
 enum class Tier {
   hard,    ///< law, physics, a printed date of issue
   custom,  ///< soft ends of marks, materials, features

@@ -22,7 +22,9 @@ enum class Grounds {
   statement,  ///< a document or a person: the reel as a whole was there by then
 };
 
-/// Who set an end.
+/// Who set an end. Where the bench wrote what a mark says, its ends count, also one that it left
+/// open: tables carry misprints, and a die may outlive its patent. The tables then only raise
+/// doubts.
 enum class Basis { bench, table };
 
 /// One end of what a piece of evidence says. The day itself is within: an end "not before 1938" is

@@ -52,7 +52,8 @@ struct RubbingFace {
   Span friction;
 };
 
-/// A drag as the record has it, reckoned from the pull that was measured: the force along the axis
+/// A drag as the record has it, reckoned from the pull that was measured, since nobody measures the
+/// force under a star and everybody can pull at the line: the force along the axis
 /// is that at which new washers, in the middle of their friction, slip at the setting with the
 /// spool full,
 ///

@@ -165,7 +165,8 @@ struct StackFinding {
 };
 
 /// The clearance on the diameter, in mm, below which a washer does not turn freely: the least
-/// clearance of the loose running fit H9/d9 for the seat's size (ISO 286-1).
+/// clearance of the loose running fit H9/d9 for the seat's size (ISO 286-1). It is asked for under
+/// the doubt of the calipers: what is clear as measured may still have to be trimmed.
 [[nodiscard]] double running_clearance(const knowledge::DragKnowledge& knowledge, double nominal);
 
 /// Every washer of the stock, the best first: as it is, one size down, after trimming, those of

@@ -10,6 +10,9 @@
 #include "knowledge/knowledge.h"
 #include "record/record.h"
 
+/// What is the maker's, and how much of it. Bench work never raises it: what was made at a bench or
+/// came off a donor counts as not born here whatever the record answers, and what is written better
+/// as left than as found is held at found, with the reason.
 namespace winchbook::assess::originality {
 
 /// What sits in a place, seen from the maker's ledger.

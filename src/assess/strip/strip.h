@@ -20,7 +20,8 @@ struct Part {
   knowledge::Lubricant lubricant = knowledge::Lubricant::none;  ///< of its place
 };
 
-/// A spring under load that comes free in a step.
+/// A spring under load that comes free in a step. A step says what comes off, not what that lets
+/// fly: the parts list says which place holds a spring down and in how many pieces it comes out.
 struct Spring {
   enum class Frees {
     comes_off,      ///< the step takes it off

@@ -11,6 +11,8 @@
 #include "record/visit.h"
 #include "record/words.h"
 
+/// What each course would do to the value, though three of the four are never taken. A state that
+/// the sales cannot see has no figure, so a rebuild is mostly refused, and the trait is named.
 namespace winchbook::assess::value {
 
 /// Where the state that stands for a course comes from.

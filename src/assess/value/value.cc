@@ -12,7 +12,7 @@ using knowledge::PriceRules;
 
 constexpr double kYearsWeight = 0.1;
 constexpr std::size_t kEnoughForQuantiles = 10;
-constexpr std::size_t kMostTries = 200;  // a grid is tried on each sale from all the others
+constexpr std::size_t kMostTries = 200;  // each from all the others: the square of their number
 constexpr std::size_t kTold = 9;         // of ten sales, for a trait to be fitted
 constexpr std::size_t kOfSales = 10;
 

@@ -2,85 +2,105 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "daybook/open_visit.h"
-#include "daybook/sums.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
 
-/// The first agreement that is surely later, to stand before it.
-pugi::xml_node first_later(const Draft& draft, const OpenVisit& open, base::Day on) {
-  for (const record::Agreement& one : open.visit->agreements) {
+forms::Form form(AgreeRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      id_field(request.id),
+      field("--how", "in person, by letter, by telephone", request.how)
+          .asks("How was it agreed: in person, by letter?"),
+      field("--with", "with whom; left out, who brought the reel", request.with),
+      field("--may-be-done", "what may be done; as often as needed", request.may_be_done),
+      field("--must-stay", "what must stay, in words", request.must_stay),
+      field("--part-must-stay", "a part that must stay fitted", request.parts_must_stay),
+      field("--may-leave", "a part that the bench may keep or scrap", request.parts_may_leave),
+      field("--limit", "what it may cost: \"180 GBP\"", request.limit),
+      field("--estimate", "what the bench thinks it will cost: \"150 to 180 GBP\"",
+            request.estimate),
+      field("--note", "a note", request.note),
+      field("--promised-by", "when the reel is promised", request.promised_by),
+      field("--waiting-for", "what the work waits for", request.waiting_for),
+  };
+}
+
+/// The day as the record holds it; the log is kept by it.
+void put_in_log(std::vector<record::Agreement>& log, record::Agreement agreement, base::Day on) {
+  const auto later = std::find_if(log.begin(), log.end(), [&](const record::Agreement& one) {
     const auto earliest = one.on.earliest();
-    if (earliest && on < *earliest) return draft.by_id(one.id.text);
-  }
-  return {};
+    return earliest && on < *earliest;
+  });
+  log.insert(later, std::move(agreement));
 }
 
 }  // namespace
 
-base::Diagnostics add_agreement(Draft& draft, pugi::xml_node agreement,
-                                const AgreeRequest& request) {
+base::Result<record::Agreement> agreement_of(const Draft& draft, const AgreeRequest& request,
+                                             std::string_view wish) {
+  const auto id = draft.id_for(request.id, wish);
+  if (!id) return id.faults();
   base::Diagnostics faults;
-  const auto add_parts = [&](const char* name, const std::vector<std::string>& said) {
+  const auto add_parts = [&](const std::vector<std::string>& said,
+                             std::vector<record::PieceId>& into) {
     const auto pieces = record::find_pieces(draft.record(), said);
     if (!pieces) {
       faults.insert(faults.end(), pieces.faults().begin(), pieces.faults().end());
       return;
     }
     for (const record::Piece* piece : *pieces)
-      draft.add_ref(agreement, name, piece->id.text);
+      into.push_back(piece->id);
   };
-  draft.add(agreement, "on", base::iso_text(request.on));
-  draft.add(agreement, "how", request.how);
-  if (!request.with.empty()) draft.add_ref(agreement, "with", request.with);
+  record::Agreement agreement;
+  agreement.id = {*id};
+  agreement.on = date_of(request.on);
+  agreement.how = request.how;
   for (const std::string& one : request.may_be_done)
-    draft.add_words(agreement, "may-be-done", one);
+    agreement.may_be_done.push_back(draft.words(one));
   for (const std::string& one : request.must_stay)
-    draft.add_words(agreement, "must-stay", one);
-  add_parts("piece-must-stay", request.parts_must_stay);
-  add_parts("piece-may-leave", request.parts_may_leave);
-  draft.add_if(agreement, "cost-limit", request.limit);
-  if (!request.estimate.empty()) {
-    const Sums sums = read_sums(request.estimate);
-    const pugi::xml_node estimate = draft.add(agreement, "estimate");
-    draft.add(estimate, "low", sums.low);
-    draft.add_if(estimate, "high", sums.high);
+    agreement.must_stay.push_back(draft.words(one));
+  add_parts(request.parts_must_stay, agreement.pieces_must_stay);
+  add_parts(request.parts_may_leave, agreement.pieces_may_leave);
+  agreement.cost_limit = request.limit;
+  if (request.estimate) {
+    agreement.estimate_low = request.estimate->low;
+    agreement.estimate_high = request.estimate->high;
   }
-  draft.add_words(agreement, "note", request.note);
-  return faults;
+  agreement.note = draft.words(request.note);
+  if (!faults.empty()) return faults;
+  return agreement;
 }
 
-Change agree(AgreeRequest wanted) {
-  return [wanted = std::move(wanted)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, wanted.on);
-    if (!open) return open.faults();
-    AgreeRequest request = wanted;
-    if (!request.with.empty()) {
-      const auto person = record::find_person(draft.record(), request.with);
-      if (!person) return person.faults();
-      request.with = person.value()->id.text;
-    } else if (open->visit->brought_by) {
-      request.with = open->visit->brought_by->text;
-    }
-    const auto id = draft.id_for(request.id, "ag-" + base::iso_text(request.on));
-    if (!id) return id.faults();
-    pugi::xml_node agreement;
-    if (const pugi::xml_node later = first_later(draft, *open, request.on)) {
-      agreement = Draft::add_before(later, "agreement");
-      agreement.append_attribute("id") = id->c_str();
-    } else {
-      agreement = draft.add_with_id(open->element, "agreement", *id);
-    }
-    if (auto faults = add_agreement(draft, agreement, request); !faults.empty()) return faults;
-    if (!request.promised_by.empty()) draft.set(open->element, "promised-by", request.promised_by);
-    for (const std::string& one : request.waiting_for)
-      draft.add(open->element, "waiting-for", one);
-    return Said{fmt::format("agreed {} {}: {}", base::iso_text(request.on), request.how, *id), {}};
-  };
+base::Result<Said> agree(const AgreeRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  record::Visit& visit = **open;
+  std::optional<record::PersonId> with = visit.brought_by;
+  if (!request.with.empty()) {
+    const auto person = record::find_person(draft.record(), request.with);
+    if (!person) return person.faults();
+    with = person.value()->id;
+  }
+  auto agreement = agreement_of(draft, request, "ag-" + base::iso_text(request.on));
+  if (!agreement) return agreement.faults();
+  agreement.value().with = std::move(with);
+  std::string sentence =
+      fmt::format("agreed {} {}: {}", base::iso_text(request.on), request.how, agreement->id.text);
+  put_in_log(visit.agreements, std::move(agreement).value(), request.on);
+  set_if(visit.promised_by, request.promised_by);
+  visit.waiting_for.insert(visit.waiting_for.end(), request.waiting_for.begin(),
+                           request.waiting_for.end());
+  return Said{std::move(sentence), {}};
+}
+
+forms::Job agree_job() {
+  return entry_job<AgreeRequest>(form, agree);
 }
 
 }  // namespace winchbook::daybook

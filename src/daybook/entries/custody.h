@@ -1,26 +1,30 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "daybook/edit.h"
+#include "daybook/entry.h"
+#include "record/people.h"
 
 namespace winchbook::daybook {
 
 /// Somebody had the reel; or, without a holder, nobody knows who had it.
-struct CustodyRequest {
+struct CustodyRequest : Entry {
   std::string id;      ///< empty: made from the holder
   std::string holder;  ///< a person as named; empty: a gap
-  std::string held = "both";
-  std::string from;
-  std::string until;
+  record::Held held = record::Held::both;
+  std::optional<base::EdtfDate> from;
+  std::optional<base::EdtfDate> until;
   std::string how;  ///< of a gap: what little is known
   std::string source;
-  std::string certainty = "certain";
+  record::Certainty certainty = record::Certainty::certain;
   std::vector<std::string> photos;
 };
 
 /// Adds the step or the gap, before what surely began later.
-[[nodiscard]] Change custody(CustodyRequest request);
+[[nodiscard]] base::Result<Said> custody(const CustodyRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job custody_job();
 
 }  // namespace winchbook::daybook

@@ -3,112 +3,121 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <optional>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "daybook/open_visit.h"
-#include "daybook/sums.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
 
-std::string trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  return std::string(text.substr(first, text.find_last_not_of(' ') - first + 1));
+using record::word_of;
+
+forms::Form form(DecideRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("--set",
+            "write down what the bench advises: keep-as-found, clean-for-show, make-it-fish or "
+            "rebuild-to-fish",
+            request.advised),
+      field("--because", "why the bench advises it", request.because),
+      field("--cost",
+            "what a course costs and does: \"make-it-fish: 260 to 340 GBP: nothing is lost\"",
+            request.costs),
+      field("--decide", "write down the course that the owner chose", request.chosen),
+      field("--decided-by", "who chose; left out, who brought the reel", request.chosen_by),
+      field("--why", "why, in the owner's words", request.chosen_because),
+  };
 }
 
-struct CourseCost {
-  std::string course;
-  std::string low;
-  std::string high;
-  std::string effect;
-};
-
-/// "make-it-fish: 260 to 340 GBP: what it does"; the sum and the effect may be left out.
-CourseCost read_cost(std::string_view text) {
-  CourseCost cost;
-  const std::size_t colon = std::min(text.find(':'), text.size());
-  cost.course = trimmed(text.substr(0, colon));
-  text.remove_prefix(std::min(colon + 1, text.size()));
-  const std::size_t second = std::min(text.find(':'), text.size());
-  const Sums sums = read_sums(text.substr(0, second));
-  cost.low = sums.low;
-  cost.high = sums.high;
-  cost.effect = trimmed(text.substr(std::min(second + 1, text.size())));
-  return cost;
-}
-
-base::Diagnostics unknown_course(const std::string& course) {
-  if (course.empty() || record::value_of<record::Course>(course)) return {};
-  return {base::of_command(
-      base::of_command(base::error(fmt::format("\"{}\" is no course", course),
-                  "the courses are keep-as-found, clean-for-show, make-it-fish and "
-                  "rebuild-to-fish",
-                  "command-course")))};
-}
-
-base::Diagnostics set_cost(Draft& draft, pugi::xml_node advice, const std::string& text) {
-  const CourseCost cost = read_cost(text);
-  if (auto faults = unknown_course(cost.course); !faults.empty()) return faults;
-  pugi::xml_node element;
-  for (const pugi::xml_node one : advice.children("course-cost")) {
-    if (cost.course == one.child("course").text().get()) element = one;
+void set_cost(const CostOfCourse& typed, const Draft& draft, record::Advice& advice) {
+  auto& all = advice.courses;
+  const auto there = std::find_if(all.begin(), all.end(),
+                                  [&](const auto& one) { return one.course == typed.course; });
+  record::CourseCost& cost =
+      there != all.end() ? *there : all.emplace_back(record::CourseCost{typed.course, {}, {}, {}});
+  if (typed.sums) {
+    cost.low = typed.sums->low;
+    if (typed.sums->high) cost.high = typed.sums->high;
   }
-  if (!element) element = draft.add(advice, "course-cost");
-  draft.set(element, "course", cost.course);
-  if (!cost.low.empty()) draft.set(element, "low", cost.low);
-  if (!cost.high.empty()) draft.set(element, "high", cost.high);
-  draft.set_words(element, "effect", cost.effect);
-  return {};
+  draft.put(cost.effect, typed.effect);
 }
 
 /// Who chose: as named, or who brought the reel; empty when neither is known.
-base::Result<std::string> chooser(const Draft& draft, const record::Visit& visit,
-                                  const std::string& said) {
-  if (said.empty()) return visit.brought_by ? visit.brought_by->text : std::string();
-  const auto person = record::find_person(draft.record(), said);
-  if (!person) return person.faults();
-  return person.value()->id.text;
+base::Result<std::optional<record::PersonId>> chooser(const DecideRequest& request,
+                                                      const Draft& draft,
+                                                      const record::Visit& visit) {
+  auto by = visit.brought_by;
+  if (!request.chosen_by.empty()) {
+    const auto person = record::find_person(draft.record(), request.chosen_by);
+    if (!person) return person.faults();
+    by = person.value()->id;
+  }
+  const auto before = visit.advice ? visit.advice->chosen_by : std::nullopt;
+  if (before && by && *before != *by) {
+    return base::of_command(
+        base::error(fmt::format("the choice in the record is that of {}", before->text),
+                    "take it back with winchbook undo first", "command-name"));
+  }
+  return by;
 }
 
 }  // namespace
 
-Change decide(DecideRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    for (const std::string& course : {request.advised, request.chosen}) {
-      if (auto faults = unknown_course(course); !faults.empty()) return faults;
-    }
-    const pugi::xml_node advice = draft.need(open->element, "advice");
-    if (!request.advised.empty()) draft.set(advice, "advised", request.advised);
-    draft.set_words(advice, "because", request.because);
-    for (const std::string& cost : request.costs) {
-      if (auto faults = set_cost(draft, advice, cost); !faults.empty()) return faults;
-    }
-    std::string sentence = request.advised.empty() ? "" : "advised: " + request.advised;
-    if (!request.chosen.empty()) {
-      const auto by = chooser(draft, *open->visit, request.chosen_by);
-      if (!by) return by.faults();
-      draft.set(advice, "chosen", request.chosen);
-      const std::string before = advice.child("chosen-by").attribute("ref").value();
-      if (!before.empty() && !by->empty() && before != *by) {
-        return base::of_command(
-            base::of_command(base::error(fmt::format("the choice in the record is that of {}", before),
-                        "take it back with winchbook undo first", "command-name")));
-      }
-      if (!by->empty() && before.empty()) draft.add_ref(advice, "chosen-by", *by);
-      draft.set(advice, "chosen-on", base::iso_text(request.on));
-      draft.set_words(advice, "chosen-because", request.chosen_because);
-      sentence += fmt::format("{}{} chosen {}", sentence.empty() ? "" : "; ", request.chosen,
-                              base::iso_text(request.on));
-      if (!by->empty()) sentence += " by " + *by;
-    }
-    return Said{sentence.empty() ? "the cost of the courses was written down" : sentence, {}};
+base::Diagnostics read_typed(std::string_view typed, CostOfCourse& into) {
+  const auto part = [&typed] {
+    const std::size_t colon = std::min(typed.find(':'), typed.size());
+    const std::string_view front = base::trimmed(typed.substr(0, colon));
+    typed.remove_prefix(std::min(colon + 1, typed.size()));
+    return front;
   };
+  CostOfCourse cost;
+  if (auto faults = forms::read_typed(part(), cost.course); !faults.empty()) return faults;
+  if (const std::string_view sums = part(); !sums.empty()) {
+    if (auto faults = forms::read_typed(sums, cost.sums); !faults.empty()) return faults;
+  }
+  cost.effect = base::trimmed(typed);
+  into = std::move(cost);
+  return {};
+}
+
+base::Result<Said> decide(const DecideRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  record::Visit& visit = **open;
+  if (!request.chosen && !(request.chosen_by.empty() && request.chosen_because.empty())) {
+    return base::of_command(base::error("who chose and why belong to a choice",
+                                        "give the course with --decide", "command-course"));
+  }
+  const auto by = chooser(request, draft, visit);
+  if (request.chosen && !by) return by.faults();
+  record::Advice& advice = visit.advice ? *visit.advice : visit.advice.emplace();
+  if (request.advised) advice.advised = request.advised;
+  draft.put(advice.because, request.because);
+  for (const CostOfCourse& cost : request.costs)
+    set_cost(cost, draft, advice);
+  std::string sentence;
+  if (request.advised) sentence = fmt::format("advised: {}", word_of(*request.advised));
+  if (request.chosen) {
+    advice.chosen = request.chosen;
+    if (*by) advice.chosen_by = *by;
+    advice.chosen_on = date_of(request.on);
+    draft.put(advice.chosen_because, request.chosen_because);
+    sentence += fmt::format("{}{} chosen {}", sentence.empty() ? "" : "; ",
+                            word_of(*request.chosen), base::iso_text(request.on));
+    if (*by) sentence += " by " + (*by)->text;
+  }
+  if (sentence.empty()) {
+    sentence = request.costs.empty() ? "why the bench advises it was written down"
+                                     : "the cost of the courses was written down";
+  }
+  return Said{std::move(sentence), {}};
+}
+
+forms::Job decide_job() {
+  return entry_job<DecideRequest>(form, decide);
 }
 
 }  // namespace winchbook::daybook

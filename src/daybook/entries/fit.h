@@ -4,17 +4,19 @@
 #include <string>
 #include <vector>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
+#include "daybook/entry.h"
+#include "record/pieces.h"
 
 namespace winchbook::daybook {
 
+/// What a fitted part was before.
+enum class PartState { fresh, used, made };
+
 /// A part put into the reel that was not born in it.
-struct FitRequest {
-  base::Day on;
+struct FitRequest : Entry {
+  std::string name;    ///< "Pinion"
   std::string id;      ///< of the part; empty: made from its name
   bool known = false;  ///< it is in the record, `name` as it is named: a spare, or one from a bag
-  std::string name;    ///< "Pinion"
   std::string place;
   std::string instead_of;  ///< the old part; empty: the place was empty
   std::string material;
@@ -22,22 +24,21 @@ struct FitRequest {
 
   std::string donor;  ///< what it came from: a donor of the record, or a new one
   bool same_maker = false;
-  std::string
-      made_by;  ///< "this-maker", "another", "bench", "owner"; empty: by donor, else not known
+  std::optional<record::MadeBy> made_by;  ///< empty: by donor, else not known
   std::string maker_name;
-  std::string pattern;  ///< "right", "service-spare", …
-  std::string certainty = "likely";
-  std::string state;  ///< "new", "used" or "made"
-  std::string cost;
+  std::optional<record::Pattern> pattern;
+  record::Certainty certainty = record::Certainty::likely;
+  std::optional<PartState> state;
+  std::optional<base::Money> cost;
 
   std::string why;
   std::string adaptation;
-  bool reel_altered = false;         ///< something of the reel itself was cut, bored or bent
-  std::string bore, outside, depth;  ///< of the seat, mm
+  bool reel_altered = false;  ///< something of the reel itself was cut, bored or bent
+  std::optional<base::Millimetres> bore, outside, depth;  ///< of the seat
   std::string seat_note;
-  std::string way_back;  ///< "100: Fully. The old pinion drops straight in."
+  std::optional<forms::Degree> way_back;
 
-  std::string old_to = "bagged";  ///< whereabouts of the old part
+  record::Whereabouts::Kind old_to = record::Whereabouts::Kind::bagged;  ///< of the old part
   std::string bag;
   std::string agreed;  ///< the agreement that allows what a limit forbids
   std::string note;    ///< on the part
@@ -47,6 +48,8 @@ struct FitRequest {
 
 /// Adds the piece, its donor and its fitting, takes the old part out of its place and says where it
 /// is. Errors: the old part never came off; it must stay; the reel is altered without an agreement.
-[[nodiscard]] Change fit(FitRequest request);
+[[nodiscard]] base::Result<Said> fit(const FitRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job fit_job();
 
 }  // namespace winchbook::daybook

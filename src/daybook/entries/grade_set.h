@@ -1,10 +1,12 @@
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
+#include "daybook/entry.h"
 #include "daybook/evidence.h"
 
 namespace winchbook::daybook {
@@ -15,65 +17,72 @@ namespace winchbook::daybook {
 ///   right pattern | running change | service spare | wrong pattern | pattern not known
 ///   certain | likely | possible        how sure, of the answers before it and after it
 ///   untouched 85 | worn through 15     any state of a surface; without a share, what is left to
-///   100 fitted | loose | missing | not examined corroded 0.5 | defects 2.5         shares of the
-///   area material brass | finish nickel plate (the maker's)
-struct GradeRequest {
-  base::Day on;
-  std::vector<std::string> parts;  ///< as they were named
-  bool rest = false;               ///< every part that has no finding at this moment yet
-  std::vector<std::string> phrases;
-  bool left = false;  ///< as left; else as found
-  /// What the answers rest on; without answers, the photographs are of the state.
-  Evidence evidence;
-  std::string note;  ///< on the state
+///                                      100
+///   fitted | loose | missing | not examined
+///   corroded 0.5 | defects 2.5         shares of the area
+///   material brass | finish nickel plate (the maker's)
+/// or of a place: filled | in part | empty | not examined.
+struct Grading {
+  std::string typed;  ///< all phrases, as they are told
+  std::optional<record::BornHere> born_here;
+  std::optional<record::MadeBy> made_by;
+  std::optional<record::Pattern> pattern;
+  std::optional<record::Certainty> certainty;
+  std::optional<record::Presence> presence;
+  std::vector<std::pair<record::SurfaceState, std::optional<base::Percent>>> surface;
+  std::optional<base::Percent> corroded;
+  std::optional<base::Percent> defects;
+  std::string material;
+  std::string finish;
+  std::optional<record::Filled> filled;  ///< of a place
+
+  [[nodiscard]] bool has_answer() const { return born_here || made_by || pattern; }
+  [[nodiscard]] bool has_state() const {
+    return presence || !surface.empty() || corroded || defects;
+  }
 };
+
+/// Adds the phrases to what was said before.
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Grading& into);
+
+/// What is set of what was found: of a flag, a place, all findings, a fault, or of parts; the first
+/// of these that is named.
+struct GradeRequest : Entry {
+  std::vector<std::string> parts;  ///< as they were named
+  Grading said;
+  bool rest = false;  ///< every part that has no finding at this moment yet
+  bool left = false;  ///< as left; else as found
+  /// What the answers rest on; without answers, the photographs are of the state or the fault.
+  Evidence evidence;
+  std::string note;  ///< on the state, or on the place
+
+  std::optional<record::FaultKind> fault;
+  std::string fault_name;
+  std::optional<base::Millimetres> size;
+  std::optional<record::Severity> found_severity;  ///< empty: not there
+  std::optional<record::Severity> left_severity;   ///< empty: put right
+  std::string stays_because;
+
+  std::optional<record::Flag::Kind> flag;
+  std::string flag_name;
+  std::string what;  ///< more of the fault or the flag
+
+  std::string place;  ///< that no piece can speak for, as it was named
+  std::string findings_note;
+};
+
+/// Sets what is named. Errors: nothing is, or nothing is said of it.
+[[nodiscard]] base::Result<Said> grade_set(const GradeRequest& request, Draft& draft);
 
 /// Sets the answers of the parts, and what was found of them.
-[[nodiscard]] Change set_grade(GradeRequest request);
-
-/// A named fault.
-struct FaultRequest {
-  base::Day on;
-  std::string part;  ///< empty: the reel as a whole
-  std::string kind;
-  std::string name;
-  std::string size;   ///< mm
-  std::string found;  ///< how grave as found; empty: not there
-  std::string left;   ///< as left; empty: put right
-  std::string what;
-  std::string why_it_stays;
-  std::vector<std::string> photos;
-};
-
+[[nodiscard]] base::Result<Said> set_grade(const GradeRequest& request, Draft& draft);
 /// Adds the fault, or sets what is given of one that has the name.
-[[nodiscard]] Change add_fault(FaultRequest request);
-
-/// What stands of a place that no piece can speak for: "filled", "in part", "empty" or "not
-/// examined".
-struct PlaceGradeRequest {
-  base::Day on;
-  std::string place;  ///< as named
-  std::string filled;
-  bool left = false;  ///< as left; else as found
-  std::string note;
-};
-
-/// Sets it.
-[[nodiscard]] Change set_place_grade(PlaceGradeRequest request);
-
-/// A hazard or a legal trap.
-struct FlagRequest {
-  base::Day on;
-  std::string kind;  ///< "hazard" or "legal"
-  std::string name;
-  std::string what;
-  std::vector<std::string> parts;
-};
-
+[[nodiscard]] base::Result<Said> add_fault(const GradeRequest& request, Draft& draft);
+/// Sets how a place is.
+[[nodiscard]] base::Result<Said> set_place_grade(const GradeRequest& request, Draft& draft);
 /// Adds the flag, or sets what is given of one that has the name.
-[[nodiscard]] Change add_flag(FlagRequest request);
+[[nodiscard]] base::Result<Said> add_flag(const GradeRequest& request, Draft& draft);
 
-/// Sets the note on the visit's findings.
-[[nodiscard]] Change set_findings_note(base::Day on, std::string note);
+[[nodiscard]] forms::Job grade_set_job();
 
 }  // namespace winchbook::daybook

@@ -7,11 +7,30 @@
 
 #include "assess/tray/tray.h"
 #include "daybook/open_visit.h"
-#include "daybook/reading.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
+
+forms::Form form(HandbackRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("--to", "to whom; left out, who brought it", request.to),
+      field("--bag", "a bag that goes with it; left out, every bag in use", request.bags),
+      field("--note", "a note", request.note),
+      field("--summary", "the visit in a sentence or two", request.summary),
+      field("--next-service", "when it should be seen again: 2029", request.next_service),
+      field("--review-by", "when its use should be thought over again", request.review_by),
+      field("--not-put-right", "what could not be put right; as often as needed",
+            request.not_put_right),
+      field("--drag", "how hard the drag may be set, at the line: \"8 to 14 N\"", request.drag),
+      field("--line", "which line, and how much", request.line),
+      field("--fish", "a counsel for fishing it; as often as needed", request.fish),
+      field("--keep", "a counsel for keeping it; as often as needed", request.keep),
+      field("--caution", "a caution in use: \"The crack: watch it\"; as often as needed",
+            request.cautions),
+  };
+}
 
 /// Every bag that holds a piece and has not gone back yet, in the order of the pieces.
 std::vector<std::string> bags_in_use(const record::Record& record) {
@@ -31,37 +50,51 @@ std::vector<std::string> bags_in_use(const record::Record& record) {
   return bags;
 }
 
-void leave_as_found(Draft& draft, const OpenVisit& open, base::Day on) {
+void leave_as_found(const record::Record& record, record::Findings& findings, base::Day on) {
   bool any = false;
-  for (const record::PieceFinding& finding : open.visit->findings.pieces) {
+  for (record::PieceFinding& finding : findings.pieces) {
     if (!finding.found || finding.left) continue;
-    const record::Piece* piece = record::find(draft.record(), finding.piece);
+    const record::Piece* piece = record::find(record, finding.piece);
     if (piece == nullptr || piece->now.kind != record::Whereabouts::Kind::fitted) continue;
-    add_state(draft, finding_of(draft, open.element, finding.piece), *finding.found, false);
+    finding.left = state_left(*finding.found, false);
     any = true;
   }
-  const pugi::xml_node findings = open.element.child("findings");
-  if (any && !findings.child("left-on")) draft.add(findings, "left-on", base::iso_text(on));
+  if (any && !findings.left_on) findings.left_on = date_of(on);
 }
 
-void add_care(Draft& draft, pugi::xml_node visit, const HandbackRequest& request) {
-  if (request.line.empty() && request.drag.empty() && request.fish.empty() &&
-      request.keep.empty() && request.cautions.empty()) {
+/// Adds sentences as they were typed; a blank one says nothing.
+void add_words(std::vector<record::Words>& into, const std::vector<std::string>& typed,
+               const Draft& draft) {
+  for (const std::string& one : typed) {
+    if (record::Words words = draft.words(one); !words.empty()) into.push_back(std::move(words));
+  }
+}
+
+void add_care(const HandbackRequest& request, const Draft& draft, record::Visit& visit) {
+  if (request.line.empty() && !request.drag && request.fish.empty() && request.keep.empty() &&
+      request.cautions.empty()) {
     return;
   }
-  const pugi::xml_node care = draft.need(visit, "care");
-  if (!request.drag.empty()) {
-    const Reading drag = read_reading(request.drag, "N");
-    draft.set(care, "drag-low", drag.low.empty() ? drag.words : drag.low);
-    if (!drag.high.empty()) draft.set(care, "drag-high", drag.high);
+  record::CareAdvice& care = visit.care ? *visit.care : visit.care.emplace();
+  if (request.drag) {
+    care.drag_low = request.drag->low;
+    if (request.drag->high) care.drag_high = request.drag->high;
   }
-  if (!request.line.empty()) draft.set(care, "line", request.line);
-  for (const std::string& one : request.fish)
-    draft.add_words(care, "fish", one);
-  for (const std::string& one : request.keep)
-    draft.add_words(care, "keep", one);
-  for (const std::string& one : request.cautions)
-    add_caution(draft, care, one, "Use");
+  if (!request.line.empty()) care.line = request.line;
+  add_words(care.fish, request.fish, draft);
+  add_words(care.keep, request.keep, draft);
+  for (const forms::Labelled& one : request.cautions)
+    care.cautions.push_back(caution_of(draft, one, "Use"));
+}
+
+/// To whom: as named, or who brought it.
+base::Result<std::optional<record::PersonId>> taker(const HandbackRequest& request,
+                                                    const record::Record& record,
+                                                    const record::Visit& visit) {
+  if (request.to.empty()) return visit.brought_by;
+  const auto person = record::find_person(record, request.to);
+  if (!person) return person.faults();
+  return std::optional(person.value()->id);
 }
 
 base::Diagnostics what_is_missing(const Draft& draft, const record::Visit& visit) {
@@ -78,41 +111,29 @@ base::Diagnostics what_is_missing(const Draft& draft, const record::Visit& visit
 
 }  // namespace
 
-Change hand_back(HandbackRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    std::string to;
-    if (!request.to.empty()) {
-      const auto person = record::find_person(draft.record(), request.to);
-      if (!person) return person.faults();
-      to = person.value()->id.text;
-    } else if (open->visit->brought_by) {
-      to = open->visit->brought_by->text;
-    }
-    leave_as_found(draft, *open, request.on);
-    for (const std::string& one : request.not_put_right)
-      draft.add_words(open->element, "not-put-right", one);
-    add_care(draft, open->element, request);
-    const pugi::xml_node hand_back = draft.add(open->element, "hand-back");
-    draft.add(hand_back, "on", base::iso_text(request.on));
-    if (!to.empty()) draft.add_ref(hand_back, "to", to);
-    const auto bags = request.bags.empty() ? bags_in_use(draft.record()) : request.bags;
-    for (const std::string& bag : bags)
-      draft.add(hand_back, "bag", bag);
-    draft.add_words(hand_back, "note", request.note);
-    if (!request.next_service.empty())
-      draft.set(open->element, "next-service", request.next_service);
-    if (!request.review_by.empty()) draft.set(open->element, "review-by", request.review_by);
-    if (!request.summary.empty() && !open->element.child("summary")) {
-      draft.add_words(open->element, "summary", request.summary);
-    }
-    std::string sentence = fmt::format("handed back {}", base::iso_text(request.on));
-    if (!to.empty()) sentence += " to " + to;
-    if (!bags.empty())
-      sentence += fmt::format(", with {} bag{}", bags.size(), bags.size() == 1 ? "" : "s");
-    return Said{std::move(sentence), what_is_missing(draft, *open->visit)};
-  };
+base::Result<Said> hand_back(const HandbackRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  record::Visit& visit = **open;
+  const auto to = taker(request, draft.record(), visit);
+  if (!to) return to.faults();
+  leave_as_found(draft.record(), visit.findings, request.on);
+  add_words(visit.not_put_right, request.not_put_right, draft);
+  add_care(request, draft, visit);
+  const auto bags = request.bags.empty() ? bags_in_use(draft.record()) : request.bags;
+  visit.hand_back = {date_of(request.on), *to, bags, draft.words(request.note)};
+  if (request.next_service) visit.next_service = request.next_service;
+  if (request.review_by) visit.review_by = request.review_by;
+  if (visit.summary.empty()) visit.summary = draft.words(request.summary);
+  std::string sentence = fmt::format("handed back {}", base::iso_text(request.on));
+  if (*to) sentence += " to " + (*to)->text;
+  if (!bags.empty())
+    sentence += fmt::format(", with {} bag{}", bags.size(), bags.size() == 1 ? "" : "s");
+  return Said{std::move(sentence), what_is_missing(draft, visit)};
+}
+
+forms::Job handback_job() {
+  return entry_job<HandbackRequest>(form, hand_back);
 }
 
 }  // namespace winchbook::daybook

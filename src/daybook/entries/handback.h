@@ -1,32 +1,34 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
+#include "daybook/entry.h"
+#include "daybook/reading.h"
 
 namespace winchbook::daybook {
 
 /// How the reel goes back.
-struct HandbackRequest {
-  base::Day on;
+struct HandbackRequest : Entry {
   std::string to;                 ///< empty: who brought it
   std::vector<std::string> bags;  ///< empty: every bag that holds a piece
   std::string note;
   std::string summary;
-  std::string next_service;
-  std::string review_by;
+  std::optional<base::EdtfDate> next_service;
+  std::optional<base::EdtfDate> review_by;
   std::vector<std::string> not_put_right;
-  std::string drag;                   ///< how hard it may be set: "8 to 14 N" at the line
-  std::string line;                   ///< which line, and how much
-  std::vector<std::string> fish;      ///< counsels for fishing it
-  std::vector<std::string> keep;      ///< counsels for keeping it
-  std::vector<std::string> cautions;  ///< of use: "The crack: …"
+  std::optional<Forces> drag;             ///< how hard it may be set, at the line
+  std::string line;                       ///< which line, and how much
+  std::vector<std::string> fish;          ///< counsels for fishing it
+  std::vector<std::string> keep;          ///< counsels for keeping it
+  std::vector<forms::Labelled> cautions;  ///< of use: "The crack: …"
 };
 
 /// Ends the visit. A part that was examined as found and not as left counts as it was found.
 /// Warns when the tray is not empty.
-[[nodiscard]] Change hand_back(HandbackRequest request);
+[[nodiscard]] base::Result<Said> hand_back(const HandbackRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job handback_job();
 
 }  // namespace winchbook::daybook

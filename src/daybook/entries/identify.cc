@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <array>
 #include <utility>
+#include <vector>
 
+#include "base/words_of_text.h"
+#include "record/enum_words.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
@@ -12,104 +14,132 @@ namespace {
 
 using base::Diagnostics;
 
-std::string trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  return std::string(text.substr(first, text.find_last_not_of(' ') - first + 1));
+forms::Form form(IdentifyRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  Form fields = {
+      field("--name", "what the documents call it", request.name),
+      field("--model", "the maker's name for the model", request.model),
+      field("--brake", "star, lever, click or none", request.brake),
+      field("--maker", "who made it", request.maker),
+      field("--maker-kind", "made-by, attributed or not-determined", request.maker_kind),
+      field("--maker-place", "where the works stood", request.maker_place),
+      field("--still-trading", "yes or no", request.still_trading).of({"yes", "no"}),
+      field("--sold-by", "a retailer whose name it bears", request.sold_by),
+      field("--hand",
+            "the hand that winds: right; or as made, found and left: \"right, left, left\"",
+            request.hand),
+      field("--how-converted", "how the hand was changed", request.how_converted),
+      field("--made", "when it was made, EDTF: 1947/1948", request.made),
+      field("--certainty", "certain, likely or possible", request.certainty),
+  };
+  append(fields, evidence_form(request.evidence));
+  append(fields,
+         {
+             field("--box-and-papers", "what came with it", request.box_and_papers),
+             field("--cover", "the photograph for the cover", request.cover),
+             field("--own-interest", "the bench's own interest in the reel", request.own_interest),
+             field("--terms", "the bench's terms for goods that nobody collects", request.terms),
+         });
+  return fields;
 }
 
-/// The three hands of "right" or "right, left, right"; empty when there are not one or three.
-std::vector<std::string> hands_of(std::string_view text) {
-  std::vector<std::string> hands;
-  for (std::size_t at = 0; at <= text.size();) {
-    const std::size_t comma = std::min(text.find(',', at), text.size());
-    hands.push_back(trimmed(text.substr(at, comma - at)));
-    at = comma + 1;
-  }
-  if (hands.size() == 1) hands.resize(3, hands.front());
-  return hands.size() == 3 ? hands : std::vector<std::string>();
+void set_hand(record::HandHistory& hand, const Draft& draft, const IdentifyRequest& request) {
+  if (!request.hand) return;
+  hand.made = request.hand->made;
+  hand.found = request.hand->found;
+  hand.left = request.hand->left;
+  draft.put(hand.how_converted, request.how_converted);
 }
 
-Diagnostics set_hand(Draft& draft, pugi::xml_node reel, const IdentifyRequest& request) {
-  if (request.hand.empty()) return {};
-  const auto hands = hands_of(request.hand);
-  if (hands.empty()) {
-    return {base::of_command(base::error(
-        fmt::format("\"{}\" does not say three hands", request.hand),
-        "say \"right\", or as made, found and left: \"right, left, right\"", "command-hand"))};
+Diagnostics set_maker(record::MakerStatement& maker, const Draft& draft,
+                      const IdentifyRequest& request) {
+  if (!request.maker.empty()) {
+    maker.name = request.maker;
+    maker.kind = record::MakerStatement::Kind::made_by;
   }
-  constexpr std::array kMoments{"made", "found", "left"};
-  const pugi::xml_node hand = draft.need(reel, "hand");
-  for (std::size_t i = 0; i < hands.size(); ++i)
-    draft.set(hand, kMoments.at(i), hands[i]);
-  draft.set_words(hand, "how-converted", request.how_converted);
+  set_if(maker.kind, request.maker_kind);
+  set_if(maker.place, request.maker_place);
+  if (!request.still_trading.empty()) maker.still_trading = request.still_trading == "yes";
+  if (request.maker.empty() || request.made) return {};
+  set_if(maker.certainty, request.certainty);
+  if (request.evidence.empty()) return {};
+  auto grounds = evidence_of(draft, request.evidence);
+  if (!grounds) return grounds.faults();
+  maker.grounds = std::move(grounds).value();
   return {};
 }
 
-Diagnostics set_maker(Draft& draft, pugi::xml_node reel, const IdentifyRequest& request) {
-  const pugi::xml_node maker = draft.need(reel, "maker");
-  if (!request.maker.empty()) {
-    draft.set(maker, "name", request.maker);
-    if (request.maker_kind.empty()) draft.set(maker, "kind", "made-by");
-  }
-  for (const auto& [name, text] :
-       {std::pair{"kind", &request.maker_kind}, std::pair{"place", &request.maker_place},
-        std::pair{"still-trading", &request.still_trading}}) {
-    if (!text->empty()) draft.set(maker, name, *text);
-  }
-  if (request.maker.empty() || !request.made.empty()) return {};
-  if (!request.certainty.empty()) draft.set(maker, "certainty", request.certainty);
-  if (request.evidence.empty()) return {};
-  const pugi::xml_node grounds = draft.need(maker, "grounds");
-  draft.empty(grounds);
-  return add_evidence(draft, grounds, request.evidence);
+Diagnostics set_made(record::Reel& reel, const Draft& draft, const IdentifyRequest& request) {
+  if (!request.made) return {};
+  auto evidence = evidence_of(draft, request.evidence);
+  if (!evidence) return evidence.faults();
+  reel.made =
+      record::WrittenDate{*request.made, request.certainty.value_or(record::Certainty::likely),
+                          std::move(evidence).value()};
+  return {};
 }
 
-Diagnostics set_made(Draft& draft, pugi::xml_node reel, const IdentifyRequest& request) {
-  if (request.made.empty()) return {};
-  const pugi::xml_node made = draft.need(reel, "made");
-  draft.empty(made);
-  draft.add(made, "date", request.made);
-  draft.add(made, "certainty", request.certainty.empty() ? "likely" : request.certainty);
-  return add_evidence(draft, made, request.evidence);
+Diagnostics set_cover(record::Reel& reel, const Draft& draft, const std::string& said) {
+  if (said.empty()) return {};
+  const auto photo = record::find_photo(draft.record(), said);
+  if (!photo) return photo.faults();
+  if (reel.cover && *reel.cover != photo.value()->id) {
+    return {base::of_command(
+        base::error(fmt::format("the cover is \"{}\" in the record already", reel.cover->text),
+                    "change it in the record by hand", "command-name"))};
+  }
+  reel.cover = photo.value()->id;
+  return {};
 }
 
 }  // namespace
 
-Change identify(IdentifyRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const pugi::xml_node reel = draft.section("reel");
-    for (const auto& [name, text] :
-         {std::pair{"name", &request.name}, std::pair{"model", &request.model},
-          std::pair{"brake", &request.brake}, std::pair{"sold-by", &request.sold_by}}) {
-      if (!text->empty()) draft.set(reel, name, *text);
-    }
-    const bool of_maker = !request.maker.empty() || !request.maker_kind.empty() ||
-                          !request.maker_place.empty() || !request.still_trading.empty();
-    if (of_maker) {
-      if (auto faults = set_maker(draft, reel, request); !faults.empty()) return faults;
-    }
-    if (auto faults = set_hand(draft, reel, request); !faults.empty()) return faults;
-    if (auto faults = set_made(draft, reel, request); !faults.empty()) return faults;
-    draft.set_words(reel, "box-and-papers", request.box_and_papers);
-    draft.set_words(draft.section("bench"), "own-interest", request.own_interest);
-    draft.set_words(draft.section("bench"), "terms", request.terms);
-    if (!request.cover.empty()) {
-      const auto photo = record::find_photo(draft.record(), request.cover);
-      if (!photo) return photo.faults();
-      const std::string there = reel.child("cover").attribute("ref").value();
-      if (!there.empty() && there != photo.value()->id.text) {
-        return base::of_command(
-            base::of_command(base::error(fmt::format("the cover is \"{}\" in the record already", there),
-                        "change it in the record by hand", "command-name")));
-      }
-      if (there.empty()) draft.add_ref(reel, "cover", photo.value()->id.text);
-    }
-    std::string sentence = "what the reel is was written down";
-    if (!request.maker.empty()) sentence += ": by " + request.maker;
-    if (!request.made.empty()) sentence += ": made " + request.made;
-    return Said{std::move(sentence), {}};
-  };
+base::Diagnostics read_typed(std::string_view typed, TypedHands& into) {
+  std::vector<std::string_view> said = base::parts_of(typed, ',');
+  if (said.size() == 1) said.resize(3, said.front());
+  if (said.size() != 3) {
+    return {base::error(fmt::format("\"{}\" does not say three hands", typed),
+                        "say \"right\", or as made, found and left: \"right, left, right\"",
+                        "command-hand")};
+  }
+  TypedHands hands;
+  for (const auto& [word, hand] :
+       {std::pair{said[0], &hands.made}, std::pair{said[1], &hands.found},
+        std::pair{said[2], &hands.left}}) {
+    auto faults = forms::read_typed(base::trimmed(word), *hand);
+    if (!faults.empty()) return faults;
+  }
+  into = hands;
+  return {};
+}
+
+base::Result<Said> identify(const IdentifyRequest& request, Draft& draft) {
+  const bool rests = !request.evidence.empty() || request.certainty;
+  if (rests && request.maker.empty() == !request.made) {
+    return base::of_command(base::error(
+        "what it rests on is of the maker or of the date",
+        "give --maker and --made one after the other, each with its own", "command-evidence"));
+  }
+  record::Reel& reel = draft.record().reel;
+  set_if(reel.name, request.name);
+  set_if(reel.model, request.model);
+  set_if(reel.brake, request.brake);
+  set_if(reel.sold_by, request.sold_by);
+  if (auto faults = set_maker(reel.maker, draft, request); !faults.empty()) return faults;
+  set_hand(reel.hand, draft, request);
+  if (auto faults = set_made(reel, draft, request); !faults.empty()) return faults;
+  draft.put(reel.box_and_papers, request.box_and_papers);
+  draft.put(draft.record().bench.own_interest, request.own_interest);
+  draft.put(draft.record().bench.terms, request.terms);
+  if (auto faults = set_cover(reel, draft, request.cover); !faults.empty()) return faults;
+  std::string sentence = "what the reel is was written down";
+  if (!request.maker.empty()) sentence += ": by " + request.maker;
+  if (request.made) sentence += ": made " + request.made->text();
+  return Said{std::move(sentence), {}};
+}
+
+forms::Job identify_job() {
+  return entry_job<IdentifyRequest>(form, identify);
 }
 
 }  // namespace winchbook::daybook

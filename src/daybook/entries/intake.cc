@@ -7,10 +7,12 @@
 
 #include "daybook/edit_difference.h"
 #include "daybook/entries/intake_like.h"
+#include "daybook/open_visit.h"
 #include "knowledge/knowledge.h"
 #include "library/lock.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
+#include "recordfile/typed_words.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -21,105 +23,205 @@ using record::Record;
 
 constexpr std::size_t kFewPlaces = 8;
 
+forms::Form form_of_reel(IntakeRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("--like", "an earlier reel of the model: its places, steps and what was fitted before",
+            request.like),
+      field("--kind", "the kind of reel, as in shared/parts/", request.kind)
+          .asks("Which kind: multiplier, baitcaster, fixed-spool, closed-face, centrepin, "
+                "sidecast, fly-reel, plain-winch, wooden-reel?",
+                [&request] { return !request.again && request.like.empty(); }),
+      field("--brake", "star, lever, click or none", request.brake),
+      field("--maker", "the maker's name", request.maker),
+      field("--maker-place", "where the works stood", request.maker_place),
+      field("--model", "the maker's name for the model", request.model),
+      field("--name", "what the documents call it; left out, the model", request.name),
+      flag("--all-places", "every place of the parts list; left out, the eight that weigh most",
+           request.all_places),
+      flag("--no-places", "no place yet: winchbook part enters them", request.no_places),
+      field("--lang", "the language of your own words: en-GB", request.language),
+  };
+}
+
+forms::Form form_of_owner(IntakeRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  PersonRequest& owner = request.owner;
+  return {
+      field("--owner", "the owner's full name", owner.name)
+          .asks("Whose is it?", [&request] { return !request.again; }),
+      field("--owner-id", "their id in the record", owner.id),
+      field("--owner-who", "who they are to the reel", owner.who),
+      field("--owner-short", "how the family calls them", owner.short_name),
+      field("--owner-stand-in", "printed where the name is withheld; left out, the owner",
+            owner.stand_in),
+      field("--owner-address", "where they live", owner.address),
+      field("--owner-contact", "how to reach them", owner.contact),
+      field("--owner-named-to", "who may read the name: anyone, insurer or owner (left out, owner)",
+            owner.named_to),
+  };
+}
+
+forms::Form form_of_bench(IntakeRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  const auto of_no_reel = [&request] {
+    return !request.again && request.like.empty() && request.bench_of.empty();
+  };
+  return {
+      field("--bench-of", "a reel of yours, for the bench and its restorers", request.bench_of),
+      field("--bench", "or the bench's name", request.bench)
+          .asks("What is the bench called (or --bench-of a reel of yours)?", of_no_reel),
+      field("--bench-place", "where the bench stands", request.bench_place)
+          .asks("Where does the bench stand?", of_no_reel),
+      field("--bench-address", "its address, as on a receipt", request.bench_address),
+      field("--bench-contact", "how to reach the bench", request.bench_contact),
+      field("--restorer", "who works on it", request.restorer).asks("Who works on it?", of_no_reel),
+  };
+}
+
+forms::Form form_of_visit(IntakeRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  AgreeRequest& agreed = request.agreed;
+  return {
+      field("--arrived", "how it came", request.arrived),
+      field("--use", "fish, show, fish-and-show, sell, keep", request.use),
+      field("--wish", "the wishes in the owner's words", request.wish),
+      field("--rank",
+            "what matters to the owner, the most important first: "
+            "memory,use,originality,value,way-back,cost",
+            request.ranking),
+      field("--promised-by", "when it is promised", request.promised_by),
+      field("--may-be-done", "what may be done; as often as needed", agreed.may_be_done),
+      field("--must-stay", "what must stay, in words", agreed.must_stay),
+      field("--part-must-stay", "a part that must stay fitted", agreed.parts_must_stay),
+      field("--may-leave", "a part that the bench may keep or scrap", agreed.parts_may_leave),
+      field("--agreement-id", "the id of that agreement; left out, ag-intake", agreed.id),
+      field("--agreement-note", "a note on it", agreed.note),
+      field("--limit", "what it may cost: \"40 GBP\"", agreed.limit),
+      field("--estimate", "what the bench thinks it will cost: \"30 to 40 GBP\"", agreed.estimate),
+      field("--number", "the bench's own number of the job: 26-014", request.number),
+      field("--how", "how that was agreed; left out, in person", agreed.how),
+      flag("--again", "a further visit of a reel that has its record", request.again),
+  };
+}
+
+forms::Form form(IntakeRequest& request) {
+  forms::Form form = entry_form(request);
+  forms::append(form, form_of_reel(request));
+  forms::append(form, form_of_owner(request));
+  forms::append(form, form_of_bench(request));
+  forms::append(form, form_of_visit(request));
+  return form;
+}
+
 /// What the folder's record is begun with.
 struct Sources {
   std::optional<recordfile::LoadedRecord> like;
   std::optional<recordfile::LoadedRecord> bench;
-  knowledge::Knowledge knowledge;
+  const knowledge::PartsList* parts = nullptr;  ///< null with `like`
 };
 
-Result<Sources> read_sources(const library::World& world, const IntakeRequest& request) {
+std::string kind_of(const IntakeRequest& request) {
+  return request.kind ? std::string(record::word_of(*request.kind)) : std::string();
+}
+
+Result<Sources> read_sources(library::Library& library, const IntakeRequest& request) {
   Sources sources;
-  const auto read = [&](const fs::path& path) {
-    return recordfile::read(world.files, path, world.data / "schemas");
-  };
   if (!request.like.empty()) {
-    auto like = read(request.like);
+    auto like = library.record(request.like);
     if (!like) return like.faults();
     sources.like = std::move(like).value();
   }
   const fs::path bench = request.bench_of.empty() ? request.like : request.bench_of;
   if (!bench.empty() && request.bench.empty()) {
-    auto loaded = read(bench);
+    auto loaded = library.record(bench);
     if (!loaded) return loaded.faults();
     sources.bench = std::move(loaded).value();
   }
-  if (!sources.like) {
-    auto knowledge = knowledge::load(world.files, world.data, request.kind);
-    if (!knowledge) return knowledge.faults();
-    sources.knowledge = std::move(knowledge).value();
+  if (sources.like) return sources;
+  const std::string kind = kind_of(request);
+  const auto knowledge = library.knowledge(kind);
+  if (!knowledge) return knowledge.faults();
+  sources.parts = knowledge::parts_list(**knowledge, kind);
+  if (sources.parts == nullptr) {
+    return base::of_command(
+        base::error(fmt::format("there is no parts list of the kind \"{}\"", kind),
+                    "see shared/parts/ for the kinds", "command-kind"));
   }
   return sources;
 }
 
-base::Diagnostics add_restorer(Draft& draft, pugi::xml_node bench, const PersonRequest& restorer) {
-  const auto id = add_person(draft, restorer);
+/// Adds somebody, with a salt of their own; gives their id.
+Result<record::PersonId> add(PersonRequest person, Draft& draft) {
+  person.salt = draft.library().world().draw_salt();
+  const auto id = add_person(draft, person);
   if (!id) return id.faults();
-  draft.add_ref(bench, "restorer", *id);
-  return {};
+  return record::PersonId{*id};
 }
 
-base::Diagnostics add_bench(Draft& draft, const IntakeRequest& request, const Sources& sources) {
-  const pugi::xml_node bench = draft.section("bench");
-  if (!sources.bench) {
-    draft.add(bench, "name", request.bench);
-    draft.add(bench, "place", request.bench_place);
-    draft.add_if(bench, "address", request.bench_address);
-    draft.add_if(bench, "contact", request.bench_contact);
-    PersonRequest restorer;
-    restorer.name = request.restorer;
-    restorer.stand_in = "the restorer";
-    restorer.named_to = "anyone";
-    restorer.salt = request.draw_salt();
-    return add_restorer(draft, bench, restorer);
-  }
-  const Record& from = sources.bench->record;
-  draft.add(bench, "name", from.bench.name);
-  draft.add(bench, "place", from.bench.place);
-  draft.add_if(bench, "address", from.bench.address);
-  draft.add_if(bench, "contact", from.bench.contact);
-  draft.add_words(bench, "terms", record::plain_text(from, from.bench.terms));
+/// The bench's people who are named in its own records.
+std::vector<PersonRequest> restorers_of(const Record& from) {
+  std::vector<PersonRequest> restorers;
   for (const record::PersonId& id : from.bench.restorers) {
     const record::Person* person = record::find(from, id);
     const std::string* name = person == nullptr ? nullptr : record::told(person->name);
     if (name == nullptr) continue;
-    PersonRequest restorer;
+    PersonRequest& restorer = restorers.emplace_back();
     restorer.name = *name;
     restorer.short_name = person->short_name;
     restorer.stand_in = person->stand_in;
-    restorer.named_to = record::word_of(person->named_to);
-    restorer.salt = request.draw_salt();
-    if (auto faults = add_restorer(draft, bench, restorer); !faults.empty()) return faults;
+    restorer.named_to = person->named_to;
+  }
+  return restorers;
+}
+
+base::Diagnostics add_bench(const IntakeRequest& request, const Sources& sources, Draft& draft) {
+  record::Bench& bench = draft.record().bench;
+  std::vector<PersonRequest> restorers;
+  if (sources.bench) {
+    const Record& from = sources.bench->record;
+    bench = from.bench;
+    bench.restorers.clear();
+    bench.own_interest = {};
+    bench.terms = draft.words(record::plain_text(from, from.bench.terms));
+    restorers = restorers_of(from);
+  } else {
+    bench.name = request.bench;
+    bench.place = request.bench_place;
+    bench.address = request.bench_address;
+    bench.contact = request.bench_contact;
+    PersonRequest& restorer = restorers.emplace_back();
+    restorer.name = request.restorer;
+    restorer.stand_in = "the restorer";
+    restorer.named_to = record::NamedTo::anyone;
+  }
+  for (PersonRequest& restorer : restorers) {
+    const auto id = add(std::move(restorer), draft);
+    if (!id) return id.faults();
+    bench.restorers.push_back(*id);
   }
   return {};
 }
 
-void add_reel(Draft& draft, const IntakeRequest& request, const Sources& sources) {
-  const pugi::xml_node reel = draft.section("reel");
-  const record::Reel* like = sources.like ? &sources.like->record.reel : nullptr;
-  const auto told = [&](const std::string& own, const std::string& earlier) {
-    return own.empty() && like != nullptr ? earlier : own;
+/// What is told of the reel itself; what is not, as the earlier reel was.
+record::Reel reel_of(const IntakeRequest& request, const Sources& sources) {
+  const record::Reel like = sources.like ? sources.like->record.reel : record::Reel{};
+  const auto told = [](const std::string& own, const std::string& earlier) {
+    return own.empty() ? earlier : own;
   };
-  const std::string model = told(request.model, like == nullptr ? "" : like->model);
-  const std::string maker = told(request.maker, like == nullptr ? "" : like->maker.name);
-  const std::string kind =
-      told(request.kind, like == nullptr ? "" : std::string(record::word_of(like->kind)));
-  draft.add(reel, "name",
-            !request.name.empty() ? request.name
-            : !model.empty()      ? model
-            : !maker.empty()      ? maker
-                                  : kind);
-  draft.add_if(reel, "model", model);
-  draft.add(reel, "kind", kind);
-  draft.add(reel, "brake",
-            like != nullptr && request.brake == "none" ? std::string(record::word_of(like->brake))
-                                                       : request.brake);
-  const pugi::xml_node made = draft.add(reel, "maker");
-  draft.add(made, "kind", maker.empty() ? "not-determined" : "made-by");
-  if (maker.empty()) return;
-  draft.add(made, "name", maker);
-  draft.add_if(made, "place", told(request.maker_place, like == nullptr ? "" : like->maker.place));
-  draft.add(made, "certainty", "likely");
+  record::Reel reel;
+  reel.model = told(request.model, like.model);
+  reel.kind = request.kind.value_or(like.kind);
+  reel.brake = request.brake.value_or(sources.like ? like.brake : record::Brake::none);
+  reel.maker.name = told(request.maker, like.maker.name);
+  if (!reel.maker.name.empty()) {
+    reel.maker.kind = record::MakerStatement::Kind::made_by;
+    reel.maker.place = told(request.maker_place, like.maker.place);
+    reel.maker.certainty = record::Certainty::likely;
+  }
+  reel.name = told(request.name, told(reel.model, reel.maker.name));
+  if (reel.name.empty()) reel.name = record::word_of(reel.kind);
+  return reel;
 }
 
 /// The places that weigh most, or all; in the order of the list.
@@ -141,9 +243,7 @@ std::vector<const knowledge::PartsEntry*> places_of(const knowledge::PartsList& 
   return places;
 }
 
-void add_places(Draft& draft, const knowledge::PartsList& list, const IntakeRequest& request) {
-  for (const char* section : {"places", "pieces", "fittings"})
-    draft.section(section);
+void add_places(const IntakeRequest& request, const knowledge::PartsList& list, Draft& draft) {
   if (request.no_places) return;
   for (const knowledge::PartsEntry* one : places_of(list, request.all_places)) {
     record::Place place;
@@ -153,136 +253,101 @@ void add_places(Draft& draft, const knowledge::PartsList& list, const IntakeRequ
     place.quantity = one->usual_quantity;
     place.consumable = one->consumable;
     place.captive_spring = one->captive_spring;
-    add_filled_place(draft, place, "not determined");
+    add_filled_place(std::move(place), "not determined", draft);
   }
 }
 
 bool says_anything(const AgreeRequest& agreed) {
   return !agreed.may_be_done.empty() || !agreed.must_stay.empty() ||
-         !agreed.parts_must_stay.empty() || !agreed.parts_may_leave.empty() ||
-         !agreed.limit.empty() || !agreed.estimate.empty() || !agreed.note.empty();
+         !agreed.parts_must_stay.empty() || !agreed.parts_may_leave.empty() || agreed.limit ||
+         agreed.estimate || !agreed.note.empty();
 }
 
-pugi::xml_node add_visit(Draft& draft, const IntakeRequest& request, const std::string& owner,
-                         const std::vector<std::string>& restorers) {
-  const pugi::xml_node visit = draft.add_with_id(
-      draft.section("visits"), "visit", draft.free_id(fmt::format("v-{}", request.on.year)));
-  draft.add(visit, "taken-in", base::iso_text(request.on));
-  if (!owner.empty()) draft.add_ref(visit, "brought-by", owner);
-  for (const std::string& one : restorers)
-    draft.add_ref(visit, "restorer", one);
-  draft.add_words(visit, "arrived", request.arrived);
-  const pugi::xml_node wishes = draft.add(visit, "wishes");
-  draft.add(wishes, "use", request.use);
-  if (!request.wish.empty()) draft.add_paragraphs(draft.add(wishes, "words"), request.wish);
-  for (const record::Matter one : request.ranking)
-    draft.add(wishes, "ranking", record::word_of(one));
-  draft.add_if(visit, "number", request.number);
-  draft.add_if(visit, "promised-by", request.promised_by);
-  return visit;
+void add_visit(const IntakeRequest& request, const std::optional<record::PersonId>& owner,
+               Draft& draft) {
+  record::Visit visit;
+  visit.id = {draft.free_id(fmt::format("v-{}", request.on.year))};
+  visit.taken_in = date_of(request.on);
+  visit.brought_by = owner;
+  visit.restorers = draft.record().bench.restorers;
+  visit.arrived = draft.words(request.arrived);
+  visit.wishes.use = request.use;
+  visit.wishes.words = recordfile::prose_of(draft.record(), request.wish);
+  visit.wishes.ranking = request.ranking.matters;
+  visit.number = request.number;
+  visit.promised_by = request.promised_by;
+  draft.record().visits.push_back(std::move(visit));
 }
 
 /// The agreement of the intake; its parts are found among the pieces just added by their names.
-base::Diagnostics add_limits(Draft& draft, pugi::xml_node visit, const IntakeRequest& request,
-                             const std::string& owner) {
+base::Diagnostics add_limits(const IntakeRequest& request, Draft& draft) {
   if (!says_anything(request.agreed)) return {};
   AgreeRequest agreed = request.agreed;
   agreed.on = request.on;
-  agreed.with = owner;
   if (agreed.how.empty()) agreed.how = "in person";
-  const auto id = draft.id_for(agreed.id, "ag-intake");
-  if (!id) return id.faults();
-  return add_agreement(draft, draft.add_with_id(visit, "agreement", *id), agreed);
+  auto agreement = agreement_of(draft, agreed, "ag-intake");
+  if (!agreement) return agreement.faults();
+  record::Visit& visit = draft.record().visits.back();
+  agreement.value().with = visit.brought_by;
+  visit.agreements.push_back(std::move(agreement).value());
+  return {};
 }
 
-std::vector<std::string> restorers_of(pugi::xml_node bench) {
-  std::vector<std::string> ids;
-  for (const pugi::xml_node one : bench.children("restorer"))
-    ids.emplace_back(one.attribute("ref").value());
-  return ids;
-}
-
-/// A record with nothing in it, to be added to; the people and pieces it will have are known
-/// beforehand, so that sentences can name them.
-recordfile::LoadedRecord blank(const IntakeRequest& request) {
-  recordfile::LoadedRecord loaded;
-  loaded.file = (request.folder / "record.xml").string();
-  loaded.bytes = fmt::format(
-      "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-      "<reel-record xmlns=\"urn:winchbook:record:1\" version=\"1\" lang=\"{}\">\n"
-      "</reel-record>\n",
-      request.language);
-  return loaded;
-}
-
+/// A new record, and the bench's own notes that go with it.
 struct Begun {
-  std::string bytes;
-  std::vector<std::string> notes;
+  Record record;
+  std::vector<recordfile::OwnNote> notes;
 };
 
-Result<Begun> written_anew(const IntakeRequest& request, const Sources& sources,
-                           const ElementOrder& order) {
-  recordfile::LoadedRecord loaded = blank(request);
-  auto begun = Draft::of(loaded, order);
-  if (!begun) return begun.faults();
-  Draft& draft = begun.value();
-  if (auto faults = add_bench(draft, request, sources); !faults.empty()) return faults;
-  add_reel(draft, request, sources);
+Result<Begun> begin(const IntakeRequest& request, const Sources& sources, const std::string& file,
+                    library::Library& library) {
+  recordfile::LoadedRecord blank;
+  blank.file = file;
+  blank.record.language = request.language;
+  Draft draft(blank, library, false);
+  if (auto faults = add_bench(request, sources, draft); !faults.empty()) return faults;
+  draft.record().reel = reel_of(request, sources);
   PersonRequest owner = request.owner;
-  owner.salt = request.draw_salt();
-  const auto added = add_person(draft, owner);
-  if (!added) return added.faults();
-  const std::string& owner_id = *added;
-  record::Person known;
-  known.id = {owner_id};
-  known.name = owner.name;
-  known.short_name = owner.short_name;
-  loaded.record.people.push_back(known);
-
-  Begun out;
-  const pugi::xml_node visit =
-      add_visit(draft, request, owner_id, restorers_of(draft.section("bench")));
+  if (owner.stand_in.empty()) owner.stand_in = "the owner";
+  const auto owner_id = add(std::move(owner), draft);
+  if (!owner_id) return owner_id.faults();
+  add_visit(request, *owner_id, draft);
+  std::vector<recordfile::OwnNote> notes;
   if (sources.like) {
-    out.notes = take_over(draft, sources.like->record, visit);
+    notes = take_over(sources.like->record, draft);
   } else {
-    const knowledge::PartsList* list = knowledge::parts_list(sources.knowledge, request.kind);
-    if (list == nullptr) {
-      return base::of_command(
-          base::of_command(base::error(fmt::format("there is no parts list of the kind \"{}\"", request.kind),
-                      "see shared/parts/ for the kinds", "command-kind")));
-    }
-    add_places(draft, *list, request);
+    add_places(request, *sources.parts, draft);
   }
-  for (const pugi::xml_node piece : draft.section("pieces").children("piece")) {
-    record::Piece known_piece;
-    known_piece.id = {piece.attribute("id").value()};
-    known_piece.name = piece.child("name").text().get();
-    loaded.record.pieces.push_back(known_piece);
+  if (auto faults = add_limits(request, draft); !faults.empty()) return faults;
+  return Begun{std::move(draft.record()), std::move(notes)};
+}
+
+Result<forms::Outcome> take_in(const IntakeRequest& request, forms::Setting& setting) {
+  if (!request.again) {
+    return told(intake(setting.library, request, setting.command), request.dry_run);
   }
-  if (auto faults = add_limits(draft, visit, request, owner_id); !faults.empty()) return faults;
-  out.bytes = xml::spliced(loaded.bytes, draft.splices());
-  return out;
+  return write_entry(
+      request, [&](Draft& draft) { return intake_again(request, draft); }, setting);
 }
 
 }  // namespace
 
-Result<Edited> intake(const library::World& world, const IntakeRequest& request) {
-  const fs::path file = request.folder / "record.xml";
+Result<Edited> intake(library::Library& library, const IntakeRequest& request,
+                      const std::string& command) {
+  base::Files& files = library.files();
+  const fs::path file = request.path / "record.xml";
   const auto already = [&] {
     return base::of_command(base::error_at(
         {file.string(), 0, 0}, "there is a record already",
         "name another folder; a further visit is begun with --again", "command-folder"));
   };
-  if (world.files.exists(file)) return already();
-  const auto sources = read_sources(world, request);
+  if (files.exists(file)) return already();
+  const auto sources = read_sources(library, request);
   if (!sources) return sources.faults();
-  const auto order = ElementOrder::read(world);
-  if (!order) return order.faults();
-  const auto begun = written_anew(request, *sources, *order);
+  const auto begun = begin(request, *sources, file.string(), library);
   if (!begun) return begun.faults();
-  const auto schema = recordfile::load_schema(world.files, world.data / "schemas");
-  if (!schema) return schema.faults();
-  const auto looked_over = recordfile::read_bytes(file.string(), begun->bytes, *schema);
+  const std::string bytes = recordfile::write_new(begun->record, begun->notes);
+  const auto looked_over = library.record_of(file.string(), bytes);
   if (!looked_over) {
     base::Diagnostics faults = looked_over.faults();
     for (base::Diagnostic& fault : faults)
@@ -293,44 +358,45 @@ Result<Edited> intake(const library::World& world, const IntakeRequest& request)
   Edited edited{file, {}, looked_over->warnings, {}};
   edited.sentence = fmt::format("taken in: {}, {}, {} places", looked_over->record.reel.name,
                                 request.owner.name, looked_over->record.places.size());
-  for (const std::string& note : begun->notes)
-    edited.sentence += "\nfitted before: " + note;
+  for (const recordfile::OwnNote& note : begun->notes) {
+    const record::Place* place = record::find(begun->record, record::PlaceId{note.in});
+    edited.sentence += "\nfitted before: " + place->name + ": " + note.text;
+  }
   if (request.dry_run) {
-    edited.difference = difference("", begun->bytes);
+    edited.difference = difference("", bytes);
     return edited;
   }
-  base::Diagnostics faults = world.files.make_folder(request.folder);
+  base::Diagnostics faults = files.make_folder(request.path);
   if (base::has_error(faults)) return faults;
-  const auto held = library::lock_reel(world, request.folder, request.command);
+  const auto held = library::lock_reel(library.world(), request.path, command);
   if (!held) return held.faults();
-  if (world.files.exists(file)) return already();
-  faults = world.files.write_aside(file, begun->bytes);
+  if (files.exists(file)) return already();
+  faults = files.write_aside(file, bytes);
   if (base::has_error(faults)) return faults;
   return edited;
 }
 
-Change intake_again(IntakeRequest request) {
-  return [request = std::move(request)](Draft& draft) -> Result<Said> {
-    const record::Visit* last = record::last_visit(draft.record());
-    if (last != nullptr && !last->hand_back) {
-      return base::error_at(draft.loaded().where(last->id.text), "the reel is at the bench still",
-                            "hand it back first", "visit");
-    }
-    std::string owner;
-    if (!request.owner.name.empty()) {
-      const auto person = record::find_person(draft.record(), request.owner.name);
-      if (!person) return person.faults();
-      owner = person.value()->id.text;
-    }
-    std::vector<std::string> restorers;
-    for (const record::PersonId& one : draft.record().bench.restorers)
-      restorers.push_back(one.text);
-    const pugi::xml_node visit = add_visit(draft, request, owner, restorers);
-    if (auto faults = add_limits(draft, visit, request, owner); !faults.empty()) return faults;
-    return Said{
-        fmt::format("taken in again {}: {}", base::iso_text(request.on), draft.record().reel.name),
-        {}};
-  };
+Result<Said> intake_again(const IntakeRequest& request, Draft& draft) {
+  const record::Visit* last = record::last_visit(draft.record());
+  if (last != nullptr && !last->hand_back) {
+    return base::error_at(draft.loaded().where(last->id.text), "the reel is at the bench still",
+                          "hand it back first", "visit");
+  }
+  std::optional<record::PersonId> owner;
+  if (!request.owner.name.empty()) {
+    const auto person = record::find_person(draft.record(), request.owner.name);
+    if (!person) return person.faults();
+    owner = person.value()->id;
+  }
+  add_visit(request, owner, draft);
+  if (auto faults = add_limits(request, draft); !faults.empty()) return faults;
+  return Said{
+      fmt::format("taken in again {}: {}", base::iso_text(request.on), draft.record().reel.name),
+      {}};
+}
+
+forms::Job intake_job() {
+  return forms::job_of<IntakeRequest>(form, take_in);
 }
 
 }  // namespace winchbook::daybook

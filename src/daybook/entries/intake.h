@@ -1,23 +1,18 @@
 #pragma once
 
-#include <functional>
+#include <filesystem>
+#include <optional>
 #include <string>
-#include <vector>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
 #include "daybook/entries/agree.h"
 #include "daybook/entries/person.h"
-#include "record/visit.h"
+#include "record/ranking.h"
+#include "record/reel.h"
 
 namespace winchbook::daybook {
 
-/// A reel that is taken in.
-struct IntakeRequest {
-  std::filesystem::path folder;  ///< to be made
-  base::Day on;
-  std::string command;
-  bool dry_run = false;
+/// A reel that is taken in; its path is the folder to be made.
+struct IntakeRequest : Entry {
   std::string language = "en-GB";
 
   std::filesystem::path like;      ///< an earlier reel of the same model
@@ -28,8 +23,8 @@ struct IntakeRequest {
   std::string bench_contact;
   std::string restorer;
 
-  std::string kind;
-  std::string brake = "none";
+  std::optional<record::ReelKind> kind;
+  std::optional<record::Brake> brake;  ///< empty: that of the earlier reel, or none
   std::string maker;
   std::string maker_place;
   std::string model;
@@ -39,14 +34,14 @@ struct IntakeRequest {
 
   PersonRequest owner;
   std::string arrived;
-  std::string use = "not-determined";
+  record::Use use = record::Use::not_determined;
   std::string wish;
-  std::vector<record::Matter> ranking;  ///< the most important first; empty: not asked
-  std::string promised_by;
+  record::Ranking ranking;  ///< empty: not asked
+  std::optional<base::EdtfDate> promised_by;
   std::string number;   ///< the bench's own number of the job
   AgreeRequest agreed;  ///< limits and estimate; may be empty
 
-  std::function<std::string()> draw_salt;  ///< 32 hexadecimal digits from a real source of chance
+  bool again = false;  ///< a further visit of a reel that has its record
 };
 
 /// Makes the reel's folder with its first record. The places come from the parts list of the kind
@@ -54,11 +49,13 @@ struct IntakeRequest {
 /// `like`, from an earlier reel of the model: its places, its steps of taking apart with their
 /// orientation, and in a bench's note in each place what was fitted there before; never its people
 /// or photographs. The bench and its restorers come from `like` too. Errors: there is a record
-/// already; a kind without a parts list.
-[[nodiscard]] base::Result<Edited> intake(const library::World& world,
-                                          const IntakeRequest& request);
+/// already; a kind without a parts list. `command` is told to whoever waits for the folder.
+[[nodiscard]] base::Result<Edited> intake(library::Library& library, const IntakeRequest& request,
+                                          const std::string& command);
 
 /// Begins a further visit of a reel that was handed back.
-[[nodiscard]] Change intake_again(IntakeRequest request);
+[[nodiscard]] base::Result<Said> intake_again(const IntakeRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job intake_job();
 
 }  // namespace winchbook::daybook

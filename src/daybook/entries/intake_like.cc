@@ -6,7 +6,7 @@
 #include <utility>
 #include <variant>
 
-#include "daybook/named_people.h"
+#include "record/named_people.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -67,79 +67,68 @@ std::string substitute(const Record& record, const Fitting& fitting) {
   return text;
 }
 
-void add_step(Draft& draft, pugi::xml_node strip_down, const Record& earlier,
-              const record::StripStep& step, const std::map<PieceId, std::string>& taken) {
-  std::vector<std::string> parts;
+/// Nothing, when it takes off only what was not taken over.
+void add_step(const Record& earlier, const record::StripStep& step,
+              const std::map<PieceId, PieceId>& taken, Draft& draft) {
+  record::StripStep added;
   for (const PieceId& piece : step.pieces) {
     const auto found = taken.find(piece);
-    if (found != taken.end()) parts.push_back(found->second);
+    if (found != taken.end()) added.pieces.push_back(found->second);
   }
-  if (parts.empty() && !step.pieces.empty()) return;
-  const pugi::xml_node added = draft.add_with_id(strip_down, "step", draft.free_id(step.id.text));
-  draft.add_words(added, "what", without_people(earlier, step.what));
-  for (const std::string& part : parts)
-    draft.add_ref(added, "piece", part);
-  draft.add_words(added, "orientation", without_people(earlier, step.orientation));
-  draft.add_if(added, "tool", without_names(earlier, step.tool));
-  if (step.spring_loose) draft.add(added, "spring-loose", "yes");
-  if (!step.caution) return;
-  const pugi::xml_node caution = draft.add(added, "caution");
-  draft.add(caution, "label", step.caution->label);
-  draft.add_words(caution, "words", without_people(earlier, step.caution->words));
+  if (added.pieces.empty() && !step.pieces.empty()) return;
+  std::vector<record::StripStep>& steps = draft.record().visits.back().strip_down;
+  added.id = {draft.free_id(step.id.text)};
+  added.number = static_cast<int>(steps.size()) + 1;
+  added.what = draft.words(without_people(earlier, step.what));
+  added.orientation = draft.words(without_people(earlier, step.orientation));
+  added.tool = record::without_names(earlier, step.tool);
+  added.spring_loose = step.spring_loose;
+  if (step.caution) {
+    added.caution = {step.caution->label,
+                     draft.words(without_people(earlier, step.caution->words))};
+  }
+  steps.push_back(std::move(added));
 }
 
 }  // namespace
 
-std::string add_filled_place(Draft& draft, const record::Place& place,
-                             const std::string& material) {
-  const std::string id = place.id.empty() ? draft.free_id("pl-" + place.name) : place.id.text;
-  const pugi::xml_node added = draft.add_with_id(draft.section("places"), "place", id);
-  draft.add(added, "name", place.name);
-  draft.add(added, "kind", place.kind);
-  draft.add_if(added, "assembly", place.assembly);
-  if (place.quantity > 1) draft.add(added, "quantity", std::to_string(place.quantity));
-  if (place.weight) draft.add(added, "weight", place.weight->text());
-  if (place.consumable) draft.add(added, "consumable", "yes");
-  if (place.may_be_empty) draft.add(added, "may-be-empty", "yes");
-  if (place.captive_spring) draft.add(added, "captive-spring", "yes");
-  if (place.exposed_area) draft.add(added, "exposed-area", place.exposed_area->value.text());
-
-  std::string piece = draft.free_id(place.name);
-  const pugi::xml_node thing = draft.add_with_id(draft.section("pieces"), "piece", piece);
-  draft.add(thing, "name", place.name);
-  if (place.quantity > 1) draft.add(thing, "count", std::to_string(place.quantity));
-  draft.add(thing, "material", material);
-  draft.add(draft.add(thing, "now"), "kind", "fitted");
-  const pugi::xml_node fitting =
-      draft.add_with_id(draft.section("fittings"), "fitting", draft.free_id("fi-" + piece));
-  draft.add_ref(fitting, "piece", piece);
-  draft.add_ref(fitting, "place", id);
-  draft.add(draft.add(fitting, "by"), "answer", "not-known");
-  return piece;
+PieceId add_filled_place(record::Place place, const std::string& material, Draft& draft) {
+  record::Record& record = draft.record();
+  if (place.id.empty()) place.id = {draft.free_id("pl-" + place.name)};
+  record.places.push_back(place);
+  record::Piece piece;
+  piece.id = {draft.free_id(place.name)};
+  piece.name = place.name;
+  piece.count = place.quantity;
+  piece.material = material;
+  piece.now.kind = record::Whereabouts::Kind::fitted;
+  record.pieces.push_back(piece);
+  Fitting fitting;
+  fitting.id = {draft.free_id("fi-" + piece.id.text)};
+  fitting.piece = piece.id;
+  fitting.place = place.id;
+  record.fittings.push_back(std::move(fitting));
+  return piece.id;
 }
 
-std::vector<std::string> take_over(Draft& draft, const Record& earlier, pugi::xml_node visit) {
-  std::vector<std::string> notes;
-  std::map<PieceId, std::string> taken;  // every piece that sat in a place to the new one there
+std::vector<recordfile::OwnNote> take_over(const Record& earlier, Draft& draft) {
+  std::vector<recordfile::OwnNote> notes;
+  std::map<PieceId, PieceId> taken;  // every piece that sat in a place to the new one there
   for (record::Place place : earlier.places) {
-    place.name = without_names(earlier, place.name);
-    const std::string piece = add_filled_place(draft, place, material_in(earlier, place.id));
+    place.name = record::without_names(earlier, place.name);
+    const PieceId piece = add_filled_place(place, material_in(earlier, place.id), draft);
     for (const Fitting& fitting : earlier.fittings) {
       if (fitting.place != place.id) continue;
       taken[fitting.piece] = piece;
-      const std::string note = fitting.visit ? substitute(earlier, fitting) : std::string();
+      std::string note = fitting.visit ? substitute(earlier, fitting) : std::string();
       if (note.empty()) continue;
-      pugi::xml_node element = draft.add(draft.by_id(place.id.text), "fitted-before");
-      element.append_attribute("xmlns") = kNotes;
-      element.text().set(note.c_str());
-      notes.push_back(place.name + ": " + note);
+      notes.push_back({place.id.text, "fitted-before", kNotes, std::move(note)});
     }
   }
   for (const record::Visit& one : earlier.visits) {
     if (one.strip_down.empty()) continue;
-    const pugi::xml_node strip_down = draft.need(visit, "strip-down");
     for (const record::StripStep& step : one.strip_down)
-      add_step(draft, strip_down, earlier, step, taken);
+      add_step(earlier, step, taken, draft);
     break;
   }
   return notes;

@@ -3,18 +3,19 @@
 #include <string>
 #include <vector>
 
-#include "daybook/edit_draft.h"
+#include "daybook/draft.h"
+#include "recordfile/write_record.h"
 
 namespace winchbook::daybook {
 
-/// Takes over from an earlier reel of the model: places, a piece for each, the steps of taking
-/// apart, and what was fitted before as a bench's own note in the place. No people, no photographs.
-/// Gives the notes, one sentence each.
-std::vector<std::string> take_over(Draft& draft, const record::Record& earlier,
-                                   pugi::xml_node visit);
+/// Takes over from an earlier reel of the model: places, a piece for each, and the steps of taking
+/// apart into the draft's last visit. No people, no photographs. Gives what was fitted before, as a
+/// bench's own notes in the places.
+[[nodiscard]] std::vector<recordfile::OwnNote> take_over(const record::Record& earlier,
+                                                         Draft& draft);
 
 /// Adds a place and one piece that fills it, of which nothing is known but what it is; gives the
-/// piece's id.
-std::string add_filled_place(Draft& draft, const record::Place& place, const std::string& material);
+/// piece's id. A place without an id gets one.
+record::PieceId add_filled_place(record::Place place, const std::string& material, Draft& draft);
 
 }  // namespace winchbook::daybook

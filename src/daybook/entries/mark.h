@@ -1,27 +1,36 @@
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "daybook/edit.h"
+#include "daybook/entry.h"
+#include "record/pieces.h"
 
 namespace winchbook::daybook {
 
+/// An end of what a mark says: "1940 hard", "1946 soft"; soft when it does not say.
+struct TypedEnd {
+  record::MarkEnd end;
+};
+[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, TypedEnd& into);
+
 /// A mark on a piece.
-struct MarkRequest {
+struct MarkRequest : Entry {
   std::string id;    ///< empty: made from the part
   std::string text;  ///< as read; lines parted by line breaks, [ ] round what is guessed
   std::string part;
   std::string where;
-  std::string method = "stamped";
-  std::string whose = "not-determined";
-  std::string state = "as-struck";
-  std::string legibility = "clear";
+  record::MarkMethod method = record::MarkMethod::stamped;
+  record::MarkOf whose = record::MarkOf::not_determined;
+  record::MarkState state = record::MarkState::as_struck;
+  record::Legibility legibility = record::Legibility::clear;
   std::string person;  ///< whom it names
-  std::string claims;
-  std::string cut;
-  std::string not_before;  ///< "1940 hard", "1946 soft"; soft when it does not say
-  std::string not_after;
+  std::optional<base::EdtfDate> claims;
+  std::optional<base::EdtfDate> cut;
+  std::optional<TypedEnd> not_before;
+  std::optional<TypedEnd> not_after;
   std::string because;
   std::string source;
   std::string note;
@@ -31,6 +40,8 @@ struct MarkRequest {
 };
 
 /// Adds the mark; with `serial`, the reel's serial number is set to it too.
-[[nodiscard]] Change mark(MarkRequest request);
+[[nodiscard]] base::Result<Said> mark(const MarkRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job mark_job();
 
 }  // namespace winchbook::daybook

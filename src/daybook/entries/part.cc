@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -14,227 +15,291 @@ namespace {
 
 using base::Diagnostics;
 using base::Result;
+using record::Whereabouts;
 
-std::string trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  return std::string(text.substr(first, text.find_last_not_of(' ') - first + 1));
+forms::Form place_form(PartRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  PlaceRequest& place = request.place;
+  return {
+      field("--place", "where it sits: a place, or with --kind a new one's name", place.said),
+      field("--place-id", "a new place's id; left out, made from its name", place.id),
+      field("--kind", "the place's word in the parts list: plate-screw", place.kind)
+          .asks("Of which kind is the place (a word of the parts list)?",
+                [&request] { return request.empty; }),
+      field("--assembly", "the assembly it belongs to: \"tail side\"", place.assembly),
+      field("--quantity", "how many belong there", place.quantity),
+      field("--weight", "its weight in the index of originality", place.weight),
+      field("--area", "the surface open to view, in square millimetres", place.area),
+      flag("--consumable", "worn and replaced as a matter of course", place.consumable),
+      flag("--may-be-empty", "the maker left it empty on some reels", place.may_be_empty),
+      flag("--spring", "a spring under load sits there", place.spring),
+      flag("--empty", "nothing sits there: NAME is the place's", request.empty),
+  };
 }
 
-void set_if(Draft& draft, pugi::xml_node parent, const char* name, const std::string& text) {
-  if (!text.empty()) draft.set(parent, name, text);
+forms::Form form(PartRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  Form fields = {
+      field("NAME", "the part's name; with --known, as you call it", request.name)
+          .asks("What is the part called?"),
+      id_field(request.id),
+      flag("--known", "it is in the record: set what is given", request.known),
+  };
+  append(fields, place_form(request));
+  append(
+      fields,
+      {
+          field("--count", "how many like things it is", request.count),
+          field("--role", "content (came with it) or spare; left out, a part", request.role),
+          field("--material", "of what it is", request.material),
+          field("--finish",
+                "a layer, the lowest first: \"nickel plate (maker, 1948): worn at the ends\"",
+                request.finish),
+          field("--maker-name", "another maker's name", request.maker_name),
+          field("--donor", "what it came from: a donor of the record", request.donor),
+          field("--fragment-of", "the part it broke off from", request.fragment_of),
+          field("--made", "when it was made, if that is known apart", request.made),
+          field("--note", "a note", request.note),
+          field("--fitted-by", "maker, bench, not-known, or somebody; left out, not-known",
+                request.fitted_by),
+          field("--from", "it sat there from when", request.from),
+          field("--until", "it sat there until when", request.until),
+          field("--photo", "a photograph of it as fitted", request.photos),
+          field("--now",
+                "where it is: fitted, bagged, to-owner, kept-by-bench, lost, scrapped, with-reel, "
+                "not-known",
+                request.now),
+          field("--label", "the bag's label: \"bag 3\"", request.bag),
+          field("--since", "since when it is there", request.since),
+          field("--now-note", "a note on where it is", request.now_note),
+      });
+  return fields;
 }
 
-void set_place(Draft& draft, pugi::xml_node place, const PlaceRequest& request) {
-  set_if(draft, place, "kind", request.kind);
-  set_if(draft, place, "assembly", request.assembly);
-  set_if(draft, place, "quantity", request.quantity);
-  set_if(draft, place, "weight", request.weight);
-  set_if(draft, place, "exposed-area", request.area);
-  if (request.consumable) draft.set(place, "consumable", "yes");
-  if (request.may_be_empty) draft.set(place, "may-be-empty", "yes");
-  if (request.spring) draft.set(place, "captive-spring", "yes");
+void set_place(record::Place& place, const PlaceRequest& request) {
+  set_if(place.kind, request.kind);
+  set_if(place.assembly, request.assembly);
+  set_if(place.quantity, request.quantity);
+  set_if(place.weight, request.weight);
+  set_if(place.exposed_area, request.area);
+  place.consumable |= request.consumable;
+  place.may_be_empty |= request.may_be_empty;
+  place.captive_spring |= request.spring;
 }
 
 /// The place that is meant, or a new one when its kind is given, for so many as there are of the
-/// part; its id.
-Result<std::string> place_of(Draft& draft, PlaceRequest request, const std::string& count) {
-  const record::Record& record = draft.record();
-  const auto same = std::find_if(record.places.begin(), record.places.end(), [&](const auto& one) {
+/// part.
+Result<record::PlaceId> place_of(Draft& draft, const PlaceRequest& request,
+                                 std::optional<int> count) {
+  auto& places = draft.record().places;
+  const bool is_there = std::any_of(places.begin(), places.end(), [&](const auto& one) {
     return one.id.text == request.said || one.name == request.said;
   });
-  if (request.kind.empty() || same != record.places.end()) {
-    const auto place = record::find_place(record, request.said);
-    if (!place) {
-      Diagnostics faults = place.faults();
+  if (request.kind.empty() || is_there) {
+    const auto found = record::find_place(draft.record(), request.said);
+    if (!found) {
+      Diagnostics faults = found.faults();
       faults.front().hint += "; a new place needs its --kind, a word of the parts list";
       return faults;
     }
-    set_place(draft, draft.by_id(place.value()->id.text), request);
-    return place.value()->id.text;
+    record::Place& place = to_change(places, *found);
+    set_place(place, request);
+    return place.id;
   }
-  auto id = draft.id_for(request.id, "pl-" + request.said);
+  const auto id = draft.id_for(request.id, "pl-" + request.said);
   if (!id) return id.faults();
-  const pugi::xml_node place = draft.add_with_id(draft.section("places"), "place", *id);
-  draft.add(place, "name", request.said);
-  if (request.quantity.empty()) request.quantity = count;
-  set_place(draft, place, request);
-  return id;
+  record::Place place;
+  place.id = {*id};
+  place.name = request.said;
+  set_if(place.quantity, count);
+  set_place(place, request);
+  places.push_back(std::move(place));
+  return places.back().id;
 }
 
-/// "nickel plate (maker, 1948): worn at the ends"; without brackets, the maker's.
-void add_finish(Draft& draft, pugi::xml_node piece, const std::string& text) {
-  const std::size_t open = text.find('(');
-  const std::size_t close = open == std::string::npos ? open : text.find(')', open);
-  const std::size_t colon = text.find(':', close == std::string::npos ? 0 : close);
-  const pugi::xml_node finish = draft.add(piece, "finish");
-  if (close == std::string::npos) {
-    draft.add(finish, "what", trimmed(text.substr(0, colon)));
-    draft.add(finish, "by", "maker");
-  } else {
-    const std::string inside = text.substr(open + 1, close - open - 1);
-    const std::size_t comma = inside.find(',');
-    draft.add(finish, "what", trimmed(text.substr(0, open)));
-    draft.add(finish, "by", trimmed(inside.substr(0, comma)));
-    if (comma != std::string::npos) draft.add(finish, "when", trimmed(inside.substr(comma + 1)));
+/// A reference that is there already is left when it is the same; another is refused.
+template <class Id>
+Diagnostics refer_to(std::optional<Id>& into, const Id& id, const char* name,
+                     const base::Location& where) {
+  if (into && *into != id) {
+    return {base::of_command(base::error_at(
+        where, fmt::format("its {} is \"{}\" in the record already", name, into->text),
+        "change it in the record by hand", "command-name"))};
   }
-  if (colon != std::string::npos) draft.add_words(finish, "note", trimmed(text.substr(colon + 1)));
+  into = id;
+  return {};
 }
 
-/// A reference that is there already is left when it is the same; another is refused, since a
-/// reference cannot be set anew.
-Diagnostics set_ref(Draft& draft, pugi::xml_node piece, const char* name, const std::string& id) {
-  const pugi::xml_node there = piece.child(name);
-  if (!there) {
-    draft.add_ref(piece, name, id);
-    return {};
-  }
-  if (id == there.attribute("ref").value()) return {};
-  return {base::of_command(base::error(
-      fmt::format("its {} is \"{}\" in the record already", name, there.attribute("ref").value()),
-      "change it in the record by hand", "command-name"))};
-}
-
-Diagnostics set_piece(Draft& draft, pugi::xml_node piece, const PartRequest& request) {
-  set_if(draft, piece, "count", request.count);
-  set_if(draft, piece, "role", request.role);
-  set_if(draft, piece, "material", request.material);
-  for (const std::string& one : request.finish)
-    add_finish(draft, piece, one);
-  set_if(draft, piece, "maker-name", request.maker_name);
-  set_if(draft, piece, "made", request.made);
-  draft.set_words(piece, "note", request.note);
+Diagnostics set_piece(record::Piece& piece, const Draft& draft, const PartRequest& request) {
+  set_if(piece.count, request.count);
+  set_if(piece.role, request.role);
+  set_if(piece.material, request.material);
+  for (const TypedFinish& one : request.finish)
+    piece.finish.push_back({one.what, one.by, one.when, draft.words(one.note)});
+  set_if(piece.maker_name, request.maker_name);
+  set_if(piece.made, request.made);
+  draft.put(piece.note, request.note);
+  const base::Location where = draft.loaded().where(piece.id.text);
   if (!request.donor.empty()) {
     const auto donor = record::find_donor(draft.record(), request.donor);
     if (!donor) return donor.faults();
-    if (auto faults = set_ref(draft, piece, "donor", donor.value()->id.text); !faults.empty())
-      return faults;
+    auto faults = refer_to(piece.donor, donor.value()->id, "donor", where);
+    if (!faults.empty()) return faults;
   }
   if (!request.fragment_of.empty()) {
     const auto whole = record::find_piece(draft.record(), request.fragment_of);
     if (!whole) return whole.faults();
-    return set_ref(draft, piece, "fragment-of", whole.value()->id.text);
+    return refer_to(piece.fragment_of, whole.value()->id, "fragment-of", where);
   }
   return {};
 }
 
-void set_now(Draft& draft, pugi::xml_node piece, const PartRequest& request,
-             const std::string& kind) {
-  const pugi::xml_node now = draft.need(piece, "now");
-  if (now.first_child() && kind != now.child("kind").text().get()) draft.empty(now);
-  draft.set(now, "kind", kind);
-  set_if(draft, now, "bag", request.bag);
-  set_if(draft, now, "since", request.since);
-  draft.set_words(now, "note", request.now_note);
+void set_now(Whereabouts& now, const Draft& draft, const PartRequest& request,
+             Whereabouts::Kind kind) {
+  if (kind != now.kind) now = Whereabouts{kind, {}, {}, {}, {}};
+  set_if(now.bag, request.bag);
+  set_if(now.since, request.since);
+  draft.put(now.note, request.now_note);
 }
 
-/// Who put it there, into a fitting.
-Diagnostics add_fitted_by(Draft& draft, pugi::xml_node fitting, const std::string& said) {
-  const pugi::xml_node by = draft.add(fitting, "by");
-  if (said.empty() || said == "maker" || said == "bench" || said == "not-known") {
-    draft.add(by, "answer", said.empty() ? "not-known" : said);
-    return {};
-  }
+/// Who put it there.
+Result<record::FittedBy> fitted_by(const Draft& draft, const std::string& said) {
+  if (said.empty() || said == "not-known") return record::FittedBy(record::ByNobodyKnown{});
+  if (said == "maker") return record::FittedBy(record::ByMaker{});
+  if (said == "bench") return record::FittedBy(record::ByBench{});
   const auto person = record::find_person(draft.record(), said);
   if (!person) return person.faults();
-  draft.add_ref(by, "person", person.value()->id.text);
-  return {};
+  return record::FittedBy(person.value()->id);
 }
 
-Diagnostics add_fitting(Draft& draft, const std::string& piece, const std::string& place,
+Diagnostics add_fitting(Draft& draft, const record::PieceId& piece, const record::PlaceId& place,
                         const PartRequest& request) {
-  const pugi::xml_node fitting =
-      draft.add_with_id(draft.section("fittings"), "fitting", draft.free_id("fi-" + piece));
-  draft.add_ref(fitting, "piece", piece);
-  draft.add_ref(fitting, "place", place);
-  draft.add_if(fitting, "from", request.from);
-  draft.add_if(fitting, "until", request.until);
-  auto faults = add_fitted_by(draft, fitting, request.fitted_by);
-  return faults.empty() ? add_photos(draft, fitting, request.photos) : faults;
+  auto by = fitted_by(draft, request.fitted_by);
+  if (!by) return by.faults();
+  auto photos = photos_of(draft.record(), request.photos);
+  if (!photos) return photos.faults();
+  record::Fitting fitting;
+  fitting.id = {draft.free_id("fi-" + piece.text)};
+  fitting.piece = piece;
+  fitting.place = place;
+  fitting.from = request.from;
+  fitting.until = request.until;
+  fitting.by = std::move(by).value();
+  fitting.photos = std::move(photos).value();
+  draft.record().fittings.push_back(std::move(fitting));
+  return {};
 }
 
 /// Photographs of the part as fitted, in its last fitting.
 Diagnostics add_fitted_photos(Draft& draft, const record::Piece& piece,
-                              const std::vector<std::string>& photos) {
-  if (photos.empty()) return {};
-  const record::Fitting* last = nullptr;
-  for (const record::Fitting& one : draft.record().fittings) {
-    if (one.piece == piece.id) last = &one;
-  }
-  if (last == nullptr) {
+                              const std::vector<std::string>& said) {
+  if (said.empty()) return {};
+  auto& all = draft.record().fittings;
+  const auto last = std::find_if(all.rbegin(), all.rend(),
+                                 [&](const auto& one) { return one.piece == piece.id; });
+  if (last == all.rend()) {
     return {base::of_command(base::error(fmt::format("{} was never fitted", piece.name),
                                          "winchbook photo add --part shows it as it is",
                                          "command-name"))};
   }
-  return add_photos(draft, draft.by_id(last->id.text), photos);
+  const auto photos = photos_of(draft.record(), said);
+  if (!photos) return photos.faults();
+  last->photos.insert(last->photos.end(), photos->begin(), photos->end());
+  return {};
 }
 
 /// What a part that is in the record is: only what is given is set.
-Result<Said> set_known(Draft& draft, const PartRequest& request) {
+Result<Said> set_known(const PartRequest& request, Draft& draft) {
   const auto found = record::find_piece(draft.record(), request.name);
   if (!found) return found.faults();
-  const record::Piece& known = **found;
-  const pugi::xml_node piece = draft.by_id(known.id.text);
-  if (auto faults = set_piece(draft, piece, request); !faults.empty()) return faults;
-  const bool says_where = !request.now.empty() || !request.bag.empty() || !request.since.empty() ||
-                          !request.now_note.empty();
-  if (says_where) {
-    set_now(draft, piece, request,
-            request.now.empty() ? std::string(record::word_of(known.now.kind)) : request.now);
-  }
-  if (!request.until.empty()) {
-    for (const record::Fitting& one : draft.record().fittings) {
-      if (one.piece == known.id && !one.until)
-        draft.set(draft.by_id(one.id.text), "until", request.until);
+  record::Piece& piece = to_change(draft.record().pieces, *found);
+  if (auto faults = set_piece(piece, draft, request); !faults.empty()) return faults;
+  set_now(piece.now, draft, request, request.now.value_or(piece.now.kind));
+  if (request.until) {
+    for (record::Fitting& one : draft.record().fittings) {
+      if (one.piece == piece.id && !one.until) one.until = request.until;
     }
   }
-  if (auto faults = add_fitted_photos(draft, known, request.photos); !faults.empty()) return faults;
+  if (auto faults = add_fitted_photos(draft, piece, request.photos); !faults.empty()) return faults;
   if (!request.place.said.empty()) {
     const auto place = place_of(draft, request.place, request.count);
     if (!place) return place.faults();
   }
-  return Said{fmt::format("{}: what is known of it is set", known.name), {}};
+  return Said{fmt::format("{}: what is known of it is set", piece.name), {}};
 }
 
 /// Where a new part is when nothing is said of it.
-std::string usual_now(const PartRequest& request) {
-  if (!request.now.empty()) return request.now;
-  if (request.role == "content" || request.role == "spare") return "with-reel";
-  return request.place.said.empty() || !request.until.empty() ? "not-known" : "fitted";
+Whereabouts::Kind usual_now(const PartRequest& request) {
+  using record::PieceRole;
+  if (request.now) return *request.now;
+  if (request.role == PieceRole::content || request.role == PieceRole::spare) {
+    return Whereabouts::Kind::with_reel;
+  }
+  return request.place.said.empty() || request.until ? Whereabouts::Kind::not_known
+                                                     : Whereabouts::Kind::fitted;
+}
+
+/// A place in which nothing sits.
+Result<Said> add_empty(const PartRequest& request, Draft& draft) {
+  PlaceRequest place = request.place;
+  place.said = request.name;
+  const auto id = place_of(draft, place, request.count);
+  if (!id) return id.faults();
+  return Said{fmt::format("place {}: {}, nothing sits there", id->text, request.name), {}};
 }
 
 }  // namespace
 
-Change part(PartRequest request) {
-  return [request = std::move(request)](Draft& draft) -> Result<Said> {
-    if (request.known) return set_known(draft, request);
-    if (request.empty) {
-      PlaceRequest place = request.place;
-      place.said = request.name;
-      const auto id = place_of(draft, place, request.count);
-      if (!id) return id.faults();
-      return Said{fmt::format("place {}: {}, nothing sits there", *id, request.name), {}};
+base::Diagnostics read_typed(std::string_view typed, TypedFinish& into) {
+  const std::size_t open = typed.find('(');
+  const std::size_t close = open == std::string_view::npos ? open : typed.find(')', open);
+  const bool in_brackets = close != std::string_view::npos;
+  const std::size_t colon = typed.find(':', in_brackets ? close : 0);
+  TypedFinish finish;
+  finish.what = base::trimmed(typed.substr(0, in_brackets ? open : colon));
+  if (in_brackets) {
+    const std::string_view inside = typed.substr(open + 1, close - open - 1);
+    const std::size_t comma = inside.find(',');
+    auto faults = forms::read_typed(base::trimmed(inside.substr(0, comma)), finish.by);
+    if (!faults.empty()) return faults;
+    if (comma != std::string_view::npos) {
+      faults = forms::read_typed(inside.substr(comma + 1), finish.when);
+      if (!faults.empty()) return faults;
     }
-    std::string place;
-    if (!request.place.said.empty()) {
-      const auto found = place_of(draft, request.place, request.count);
-      if (!found) return found.faults();
-      place = *found;
-    }
-    const auto id = draft.id_for(request.id, request.name);
-    if (!id) return id.faults();
-    const pugi::xml_node piece = draft.add_with_id(draft.section("pieces"), "piece", *id);
-    draft.add(piece, "name", request.name);
-    draft.add(piece, "material", "not determined");
-    if (auto faults = set_piece(draft, piece, request); !faults.empty()) return faults;
-    set_now(draft, piece, request, usual_now(request));
-    if (!place.empty()) {
-      if (auto faults = add_fitting(draft, *id, place, request); !faults.empty()) return faults;
-    }
-    return Said{place.empty() ? fmt::format("part {}: {}", *id, request.name)
-                              : fmt::format("part {}: {}, in {}", *id, request.name, place),
-                {}};
-  };
+  }
+  if (colon != std::string_view::npos) finish.note = base::trimmed(typed.substr(colon + 1));
+  into = std::move(finish);
+  return {};
+}
+
+base::Result<Said> part(const PartRequest& request, Draft& draft) {
+  if (request.known) return set_known(request, draft);
+  if (request.empty) return add_empty(request, draft);
+  std::optional<record::PlaceId> place;
+  if (!request.place.said.empty()) {
+    const auto found = place_of(draft, request.place, request.count);
+    if (!found) return found.faults();
+    place = *found;
+  }
+  const auto id = draft.id_for(request.id, request.name);
+  if (!id) return id.faults();
+  record::Piece piece;
+  piece.id = {*id};
+  piece.name = request.name;
+  piece.material = "not determined";
+  if (auto faults = set_piece(piece, draft, request); !faults.empty()) return faults;
+  set_now(piece.now, draft, request, usual_now(request));
+  draft.record().pieces.push_back(std::move(piece));
+  std::string sentence = fmt::format("part {}: {}", *id, request.name);
+  if (place) {
+    if (auto faults = add_fitting(draft, {*id}, *place, request); !faults.empty()) return faults;
+    sentence += ", in " + place->text;
+  }
+  return Said{std::move(sentence), {}};
+}
+
+forms::Job part_job() {
+  return entry_job<PartRequest>(form, part);
 }
 
 }  // namespace winchbook::daybook

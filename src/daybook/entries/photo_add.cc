@@ -8,10 +8,10 @@
 #include <set>
 #include <utility>
 
-#include "daybook/entries/photo_step.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
+#include "record/free_id.h"
 #include "seal/digest.h"
 
 namespace winchbook::daybook {
@@ -19,6 +19,30 @@ namespace {
 
 namespace fs = std::filesystem;
 using base::Diagnostics;
+
+forms::Form form(PhotoAddRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  const auto without_step = [&request] { return request.step.empty(); };
+  return {
+      field("FILE", "photographs: JPEG, PNG, HEIC, AVIF, WebP or TIFF", request.files).must(),
+      field("--stage", "found, left, strip-down, cleaning, work, fitting, test, history, document",
+            request.stage)
+          .asks("When was it taken: found, left, or while at work?", without_step),
+      field("--step", "the step of taking apart it shows, by number or id, or \"last\"",
+            request.step),
+      field("--caption", "what is seen; with --step, its words serve", request.caption)
+          .asks("What is seen?", without_step),
+      field("--part", "a part it shows; with --step, its parts serve", request.parts),
+      field("--name", "a name for it; left out, that of the file", request.name),
+      field("--alt", "what somebody who cannot see it is told", request.alternative),
+      field("--scale", "what gives the scale: \"rule in millimetres\"", request.scale),
+      field("--rights", "whose it is, if lent", request.rights),
+      field("--by", "who took it", request.by),
+      field("--shows", "somebody who can be recognised in it", request.shows),
+      field("--taken", "when; left out, by the camera's clock", request.taken),
+      field("--pair-of", "its fellow taken as found from the same place", request.pair_of),
+  };
+}
 
 /// A name for files: small letters, figures and hyphens.
 std::string file_name_of(std::string_view text) {
@@ -38,79 +62,72 @@ std::string file_name_of(std::string_view text) {
   return name.empty() ? "photo" : name;
 }
 
-/// "as-found" for "found" and for "as-found"; nothing when there is no such stage.
-std::optional<std::string> stage_word(const std::string& said) {
-  for (const auto& one : record::enum_words(record::Stage{})) {
-    if (one.word == said || one.word == "as-" + said) return std::string(one.word);
-  }
-  return std::nullopt;
-}
-
-base::Result<std::string> stage_of(const PhotoAddRequest& request) {
-  const std::string said =
-      request.stage.empty() && !request.step.empty() ? "strip-down" : request.stage;
-  if (const auto word = stage_word(said)) return *word;
-  return base::of_command(base::error(
-      fmt::format("\"{}\" is no stage of the work", said),
-      "one of found, left, strip-down, cleaning, work, fitting, test, history, document",
-      "command-stage"));
-}
-
-/// Everything the elements of the photographs have in common, found in the record.
+/// What all the photographs have in common, found in the record.
 struct Common {
-  std::string stage;
-  std::string visit;  ///< empty: of no visit
-  std::string caption;
-  std::vector<std::string> pieces;
-  std::string by;
-  std::vector<std::string> shows;
-  std::string pair_of;
-  std::string step;
+  record::Photo photo;                ///< with all that is not of the one picture
+  record::StripStep* step = nullptr;  ///< that they show
 };
 
-template <class Found> void keep(const Found& found, std::string& id, Diagnostics& faults) {
+template <class Found, class Id> void keep(const Found& found, Id& id, Diagnostics& faults) {
   if (found) {
-    id = found.value()->id.text;
+    id = found.value()->id;
   } else {
     faults.insert(faults.end(), found.faults().begin(), found.faults().end());
   }
 }
 
+/// A step of taking the reel apart, by its number or id; "last" is the one that was entered last.
+base::Result<record::StripStep*> find_step(record::Visit& visit, std::string_view said) {
+  if (said == "last" && !visit.strip_down.empty()) return &visit.strip_down.back();
+  for (record::StripStep& step : visit.strip_down) {
+    if (step.id.text == said || std::to_string(step.number) == said) return &step;
+  }
+  return base::of_command(base::error(
+      fmt::format("there is no step \"{}\"", said),
+      visit.strip_down.empty() ? "winchbook strip enters one" : "name one by its number or id",
+      "command-name"));
+}
+
 /// The visit, and what the step says.
-Diagnostics look_at_step(const Draft& draft, const PhotoAddRequest& request, Common& common) {
-  const bool of_the_work = common.stage != "history" && common.stage != "document";
+Diagnostics look_at_step(Draft& draft, const PhotoAddRequest& request, Common& common) {
+  record::Photo& photo = common.photo;
+  const bool of_the_work =
+      photo.stage != record::Stage::history && photo.stage != record::Stage::document;
   if (!of_the_work && request.step.empty()) return {};
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
-  common.visit = open->visit->id.text;
+  photo.visit = open.value()->id;
   if (request.step.empty()) return {};
-  const auto step = find_step(*open->visit, request.step);
+  const auto step = find_step(**open, request.step);
   if (!step) return step.faults();
-  common.step = step.value()->id.text;
-  if (common.caption.empty()) common.caption = in_plain_words(draft.record(), step.value()->what);
-  if (common.pieces.empty()) {
-    for (const record::PieceId& piece : step.value()->pieces)
-      common.pieces.push_back(piece.text);
+  common.step = *step;
+  if (photo.caption.empty()) {
+    photo.caption = draft.words(record::plain_text(draft.record(), common.step->what));
   }
+  if (photo.pieces.empty()) photo.pieces = common.step->pieces;
   return {};
 }
 
-base::Result<Common> find_common(const Draft& draft, const PhotoAddRequest& request) {
+base::Result<Common> find_common(Draft& draft, const PhotoAddRequest& request) {
   Common common;
-  const auto stage = stage_of(request);
-  if (!stage) return stage.faults();
-  common.stage = *stage;
-  common.caption = request.caption;
-  Diagnostics faults;
+  record::Photo& photo = common.photo;
+  photo.stage = request.stage          ? request.stage->stage
+                : request.step.empty() ? record::Stage::as_found
+                                       : record::Stage::strip_down;
+  photo.caption = draft.words(request.caption);
+  photo.alternative = draft.words(request.alternative);
+  photo.scale = request.scale;
+  photo.rights = request.rights;
   const auto pieces = record::find_pieces(draft.record(), request.parts);
   if (!pieces) return pieces.faults();
   for (const record::Piece* piece : *pieces)
-    common.pieces.push_back(piece->id.text);
-  if (!request.by.empty()) keep(record::find_person(draft.record(), request.by), common.by, faults);
+    photo.pieces.push_back(piece->id);
+  Diagnostics faults;
+  if (!request.by.empty()) keep(record::find_person(draft.record(), request.by), photo.by, faults);
   for (const std::string& person : request.shows)
-    keep(record::find_person(draft.record(), person), common.shows.emplace_back(), faults);
+    keep(record::find_person(draft.record(), person), photo.shows.emplace_back(), faults);
   if (!request.pair_of.empty())
-    keep(record::find_photo(draft.record(), request.pair_of), common.pair_of, faults);
+    keep(record::find_photo(draft.record(), request.pair_of), photo.pair_of, faults);
   Diagnostics of_the_step = look_at_step(draft, request, common);
   faults.insert(faults.end(), of_the_step.begin(), of_the_step.end());
   if (!faults.empty()) return faults;
@@ -167,7 +184,7 @@ Places places_of(const std::string& name, const CameraPicture& picture) {
 /// Hands out names that nothing in the record, in the folder or before in this change has.
 class FreeNames {
  public:
-  FreeNames(const library::World& world, Draft& draft) : files_(world.files), draft_(draft) {
+  explicit FreeNames(const Draft& draft) : draft_(draft) {
     for (const record::Photo& photo : draft.record().photos) {
       taken_.insert(photo.file);
       if (photo.original) taken_.insert(photo.original->file);
@@ -178,7 +195,7 @@ class FreeNames {
     for (int number = 1;; ++number) {
       const std::string name = number == 1 ? wish : fmt::format("{}-{}", wish, number);
       Places places = places_of(name, picture);
-      if (draft_.by_id("ph-" + name) || !is_free(places, picture)) continue;
+      if (record::has_id(draft_.record(), "ph-" + name) || !is_free(places, picture)) continue;
       taken_.insert(places.file);
       taken_.insert(places.original);
       if (number > 1) {
@@ -199,61 +216,43 @@ class FreeNames {
       if (file.empty()) return true;
       if (taken_.contains(file)) return false;
       const fs::path path = draft_.loaded().folder / file;
-      return !files_.exists(path) || holds(files_, path, sha256);
+      const base::Files& files = draft_.library().files();
+      return !files.exists(path) || holds(files, path, sha256);
     };
     return free(places.file, print_sha) && free(places.original, picture.sha256);
   }
 
-  const base::Files& files_;
-  Draft& draft_;
+  const Draft& draft_;
   std::set<std::string> taken_;
 };
 
 /// The day it was taken; empty when the camera's clock cannot be right.
-std::string taken_on(const PhotoAddRequest& request, const CameraPicture& picture,
-                     Diagnostics& warnings) {
-  if (!request.taken.empty()) return request.taken;
+std::optional<base::EdtfDate> taken_on(const PhotoAddRequest& request, const CameraPicture& picture,
+                                       Diagnostics& warnings) {
+  if (request.taken) return request.taken;
   const auto& taken = picture.printed.answer.taken;
-  if (!taken) return {};
+  if (!taken) return std::nullopt;
   if (request.on < *taken) {
     warnings.push_back(base::warning_at(
         {picture.file.string(), 0, 0},
         fmt::format("the camera's clock says {}, which is after {}; no day was taken over",
                     base::iso_text(*taken), base::iso_text(request.on)),
         "set the camera's clock; --taken gives the day", "photo-clock"));
-    return {};
+    return std::nullopt;
   }
-  return base::iso_text(*taken);
+  return date_of(*taken);
 }
 
-void add_element(Draft& draft, const Common& common, const PhotoAddRequest& request,
-                 const Places& places, const CameraPicture& picture, const std::string& taken) {
-  const photo::Size size = picture.printed.answer.size;
-  const std::string id = "ph-" + places.name;
-  const pugi::xml_node photo = draft.add_with_id(draft.section("photos"), "photo", id);
-  draft.add(photo, "file", places.file);
-  draft.add(photo, "sha256", seal::hex(seal::fingerprint(picture.printed.jpeg)));
-  draft.add(photo, "width", std::to_string(size.width));
-  draft.add(photo, "height", std::to_string(size.height));
-  if (!places.original.empty()) {
-    const pugi::xml_node original = draft.add(photo, "original");
-    draft.add(original, "file", places.original);
-    draft.add(original, "sha256", picture.sha256);
-  }
-  draft.add_if(photo, "taken", taken);
-  if (!common.by.empty()) draft.add_ref(photo, "by", common.by);
-  draft.add(photo, "stage", common.stage);
-  if (!common.visit.empty()) draft.add_ref(photo, "visit", common.visit);
-  for (const std::string& piece : common.pieces)
-    draft.add_ref(photo, "piece", piece);
-  if (!common.pair_of.empty()) draft.add_ref(photo, "pair-of", common.pair_of);
-  draft.add_words(photo, "caption", common.caption);
-  draft.add_words(photo, "alternative", request.alternative);
-  draft.add_if(photo, "scale", request.scale);
-  draft.add_if(photo, "rights", request.rights);
-  for (const std::string& person : common.shows)
-    draft.add_ref(photo, "shows", person);
-  if (!common.step.empty()) draft.add_ref(draft.by_id(common.step), "photo", id);
+/// The photograph of one picture.
+record::Photo photo_of(const Common& common, const Places& places, const CameraPicture& picture) {
+  record::Photo photo = common.photo;
+  photo.id = {"ph-" + places.name};
+  photo.file = places.file;
+  photo.sha256 = seal::hex(seal::fingerprint(picture.printed.jpeg));
+  photo.width = picture.printed.answer.size.width;
+  photo.height = picture.printed.answer.size.height;
+  if (!places.original.empty()) photo.original = {places.original, picture.sha256};
+  return photo;
 }
 
 std::vector<NewFile> files_of(const Places& places, const CameraPicture& picture) {
@@ -276,17 +275,16 @@ std::string how_made(const photo::PrintAnswer& answer) {
 
 std::string sentence_of(const std::vector<std::string>& ids, const Common& common,
                         const CameraPicture& first) {
-  std::string where = common.step.empty() ? common.stage : common.stage + ", " + common.step;
+  std::string where(record::word_of(common.photo.stage));
+  if (common.step != nullptr) where += ", " + common.step->id.text;
   if (ids.size() == 1) {
     return fmt::format("photograph {}: {}; {}", ids.front(), how_made(first.printed.answer), where);
   }
   return fmt::format("{} photographs: {}; {}", ids.size(), fmt::join(ids, ", "), where);
 }
 
-}  // namespace
-
-base::Result<CameraPicture> read_camera_picture(const library::World& world,
-                                                const fs::path& program, const fs::path& file) {
+/// Reads a camera's file and has it made ready for printing. Errors stand at the file.
+base::Result<CameraPicture> read_picture(const library::World& world, const fs::path& file) {
   const base::Location where{file.string(), 0, 0};
   const auto size = world.files.size(file);
   if (size && !world.files.is_folder(file) && *size > photo::kMostCameraBytes) {
@@ -297,7 +295,7 @@ base::Result<CameraPicture> read_camera_picture(const library::World& world,
   }
   const auto bytes = world.files.read(file, photo::kMostCameraBytes);
   if (!bytes) return bytes.faults();
-  auto printed = make_printable(program, *bytes);
+  auto printed = make_printable(world.picture_program, *bytes);
   if (!printed) {
     Diagnostics faults = printed.faults();
     for (base::Diagnostic& fault : faults) {
@@ -308,56 +306,70 @@ base::Result<CameraPicture> read_camera_picture(const library::World& world,
   return CameraPicture{file, seal::hex(seal::fingerprint(*bytes)), std::move(printed).value()};
 }
 
-Change photo_add(const library::World& world, PhotoAddRequest request,
-                 std::vector<CameraPicture> pictures) {
-  return [&world, request = std::move(request),
-          pictures = std::move(pictures)](Draft& draft) -> base::Result<Said> {
-    const auto common = find_common(draft, request);
-    if (!common) return common.faults();
-    if (auto faults = faults_of_twins(draft.record(), pictures); !faults.empty()) return faults;
-    Said said;
-    FreeNames names(world, draft);
-    std::vector<std::string> ids;
-    for (const CameraPicture& picture : pictures) {
-      std::string wish =
-          file_name_of(request.name.empty() ? picture.file.stem().string() : request.name);
-      if (!request.name.empty() && pictures.size() > 1) {
-        wish += fmt::format("-{}", ids.size() + 1);
-      }
-      const Places places = names.next(wish, picture, said.warnings);
-      const std::string taken = taken_on(request, picture, said.warnings);
-      add_element(draft, *common, request, places, picture, taken);
-      for (NewFile& file : files_of(places, picture))
-        said.files.push_back(std::move(file));
-      if (picture.printed.answer.profile_unusable) {
-        said.warnings.push_back(
-            base::warning_at({picture.file.string(), 0, 0},
-                             "its colour profile makes no sense; its colours were taken as sRGB",
-                             "compare the colours with the reel", "photo-colour"));
-      }
-      ids.push_back("ph-" + places.name);
-    }
-    said.sentence = sentence_of(ids, *common, pictures.front());
-    return said;
-  };
+}  // namespace
+
+base::Diagnostics read_typed(std::string_view typed, TypedStage& into) {
+  for (const auto& one : record::enum_words(record::Stage{})) {
+    if (one.word != typed && one.word != "as-" + std::string(typed)) continue;
+    into.stage = one.value;
+    return {};
+  }
+  return {base::error(fmt::format("\"{}\" is no stage of the work", typed),
+                      "one of found, left, strip-down, cleaning, work, fitting, test, history, "
+                      "document",
+                      "command-stage")};
 }
 
-base::Result<Edited> add_photographs(const library::World& world, const fs::path& program,
-                                     const EditRequest& edit_request,
-                                     const PhotoAddRequest& request,
-                                     const std::vector<std::string>& files) {
-  std::vector<CameraPicture> pictures;
+base::Diagnostics read_pictures(PhotoAddRequest& request, library::Library& library) {
+  request.pictures.clear();
   Diagnostics faults;
-  for (const std::string& file : files) {
-    auto picture = read_camera_picture(world, program, file);
+  for (const fs::path& file : request.files) {
+    auto picture = read_picture(library.world(), file);
     if (picture) {
-      pictures.push_back(std::move(picture).value());
+      request.pictures.push_back(std::move(picture).value());
     } else {
       faults.insert(faults.end(), picture.faults().begin(), picture.faults().end());
     }
   }
-  if (!faults.empty()) return faults;
-  return edit(world, edit_request, photo_add(world, request, std::move(pictures)));
+  return faults;
+}
+
+base::Result<Said> photo_add(const PhotoAddRequest& request, Draft& draft) {
+  const std::vector<CameraPicture>& pictures = request.pictures;
+  const auto common = find_common(draft, request);
+  if (!common) return common.faults();
+  if (auto faults = faults_of_twins(draft.record(), pictures); !faults.empty()) return faults;
+  Said said;
+  FreeNames names(draft);
+  std::vector<std::string> ids;
+  for (const CameraPicture& picture : pictures) {
+    std::string wish =
+        file_name_of(request.name.empty() ? picture.file.stem().string() : request.name);
+    if (!request.name.empty() && pictures.size() > 1) wish += fmt::format("-{}", ids.size() + 1);
+    const Places places = names.next(wish, picture, said.warnings);
+    record::Photo photo = photo_of(*common, places, picture);
+    photo.taken = taken_on(request, picture, said.warnings);
+    if (common->step != nullptr) common->step->photos.push_back(photo.id);
+    ids.push_back(photo.id.text);
+    draft.record().photos.push_back(std::move(photo));
+    for (NewFile& file : files_of(places, picture))
+      said.files.push_back(std::move(file));
+    if (picture.printed.answer.profile_unusable) {
+      said.warnings.push_back(
+          base::warning_at({picture.file.string(), 0, 0},
+                           "its colour profile makes no sense; its colours were taken as sRGB",
+                           "compare the colours with the reel", "photo-colour"));
+    }
+  }
+  said.sentence = sentence_of(ids, *common, pictures.front());
+  return said;
+}
+
+forms::Job photo_add_job() {
+  return entry_job<PhotoAddRequest>(form, photo_add,
+                                    [](PhotoAddRequest& request, forms::Setting& setting) {
+                                      return read_pictures(request, setting.library);
+                                    });
 }
 
 }  // namespace winchbook::daybook

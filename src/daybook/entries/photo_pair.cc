@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <utility>
-
 #include "record/enum_words.h"
 #include "record/find_named.h"
 
@@ -12,6 +10,14 @@ namespace {
 
 using record::Photo;
 using record::Stage;
+
+forms::Form form(PhotoPairRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("FOUND", "the photograph taken as found", request.found).must(),
+      field("LEFT", "the one taken as left, from the same place", request.left).must(),
+  };
+}
 
 base::Diagnostics fault_of_stage(const Draft& draft, const Photo& photo, Stage expected) {
   if (photo.stage == expected) return {};
@@ -24,29 +30,32 @@ base::Diagnostics fault_of_stage(const Draft& draft, const Photo& photo, Stage e
 
 }  // namespace
 
-Change photo_pair(std::string found, std::string left) {
-  return [found = std::move(found), left = std::move(left)](Draft& draft) -> base::Result<Said> {
-    const auto before = record::find_photo(draft.record(), found);
-    if (!before) return before.faults();
-    const auto after = record::find_photo(draft.record(), left);
-    if (!after) return after.faults();
-    const Photo& first = *before.value();
-    const Photo& second = *after.value();
-    if (auto faults = fault_of_stage(draft, first, Stage::as_found); !faults.empty()) return faults;
-    if (auto faults = fault_of_stage(draft, second, Stage::as_left); !faults.empty()) return faults;
-    const bool so_already = second.pair_of && *second.pair_of == first.id;
-    for (const Photo& photo : draft.record().photos) {
-      const bool one_of_them =
-          photo.id == second.id || (photo.pair_of && *photo.pair_of == first.id);
-      if (so_already || !one_of_them || !photo.pair_of) continue;
+base::Result<Said> photo_pair(const PhotoPairRequest& request, Draft& draft) {
+  const auto before = record::find_photo(draft.record(), request.found);
+  if (!before) return before.faults();
+  const auto after = record::find_photo(draft.record(), request.left);
+  if (!after) return after.faults();
+  const Photo& first = *before.value();
+  const Photo& second = *after.value();
+  if (auto faults = fault_of_stage(draft, first, Stage::as_found); !faults.empty()) return faults;
+  if (auto faults = fault_of_stage(draft, second, Stage::as_left); !faults.empty()) return faults;
+  const bool so_already = second.pair_of && *second.pair_of == first.id;
+  for (Photo& photo : draft.record().photos) {
+    const bool one_of_them = &photo == &second || (photo.pair_of && *photo.pair_of == first.id);
+    if (so_already || !one_of_them) continue;
+    if (photo.pair_of) {
       return base::error_at(draft.loaded().where(photo.id.text),
                             fmt::format("photographs \"{}\" and \"{}\" are a pair already",
                                         photo.pair_of->text, photo.id.text),
                             "take <pair-of> out of the record by hand first", "pair-stage");
     }
-    if (!so_already) draft.add_ref(draft.by_id(second.id.text), "pair-of", first.id.text);
-    return Said{fmt::format("a pair: {} as found, {} as left", first.id.text, second.id.text), {}};
-  };
+    photo.pair_of = first.id;
+  }
+  return Said{fmt::format("a pair: {} as found, {} as left", first.id.text, second.id.text), {}};
+}
+
+forms::Job photo_pair_job() {
+  return entry_job<PhotoPairRequest>(form, photo_pair);
 }
 
 }  // namespace winchbook::daybook

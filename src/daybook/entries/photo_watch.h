@@ -8,26 +8,25 @@
 #include <string>
 #include <vector>
 
-#include "daybook/entries/photo_add.h"
+#include "daybook/entry.h"
 
 namespace winchbook::daybook {
 
-/// A camera's folder, and where its new pictures go.
-struct WatchRequest {
-  EditRequest edit;
-  std::filesystem::path program;  ///< winchbook-picture
-  std::filesystem::path folder;   ///< the camera's
-  base::Day on;
-  std::string before_any_step;  ///< the caption of pictures taken before a step was entered
-  bool take_old = false;        ///< also the pictures that are there at the beginning
+/// A camera's folder, and the reel whose pictures it gets.
+struct PhotoWatchRequest : Entry {
+  std::filesystem::path folder;  ///< the camera's
+  bool once = false;  ///< take also the pictures that are there at the beginning, and end
 };
 
 /// A camera's folder while it is watched. Each picture goes into the step of taking apart that was
 /// entered last when the picture was complete; before there is any, it shows the reel as found.
 class Watch {
  public:
-  /// Error: the camera's folder is not there.
-  [[nodiscard]] static base::Result<Watch> begin(const library::World& world, WatchRequest request);
+  /// `command` is kept in the history. Errors: the record cannot be read, or the camera's folder is
+  /// not there.
+  [[nodiscard]] static base::Result<Watch> begin(library::Library& library,
+                                                 const PhotoWatchRequest& request,
+                                                 const std::string& command);
 
   /// Looks once, and takes every picture whose length has not changed since the look before; one
   /// result for each that was tried, by name. A picture that is in the record already is passed
@@ -41,14 +40,16 @@ class Watch {
   [[nodiscard]] int taken() const { return taken_; }
 
  private:
-  Watch(const library::World& world, WatchRequest request);
+  Watch(library::Library& library, PhotoWatchRequest request, std::string command);
   [[nodiscard]] std::optional<base::Result<Edited>> try_to_take(const std::string& name,
                                                                 std::uintmax_t size);
   [[nodiscard]] base::Result<Edited> take(const std::filesystem::path& file);
-  [[nodiscard]] std::string current_step() const;
+  [[nodiscard]] bool has_steps() const;
 
-  const library::World* world_;
-  WatchRequest request_;
+  library::Library* library_;
+  PhotoWatchRequest request_;
+  std::string command_;
+  std::string before_any_step_;                 ///< what pictures show that come before any step
   std::map<std::string, std::uintmax_t> seen_;  ///< lengths at the last look
   std::map<std::string, std::uintmax_t> done_;  ///< names that need no more looking at this length
   std::map<std::string, std::string> told_;     ///< what stood in the way of a name
@@ -57,5 +58,8 @@ class Watch {
   int left_alone_ = 0;
   int taken_ = 0;
 };
+
+/// Watches until it is asked to stop by a signal, and tells each look.
+[[nodiscard]] forms::Job photo_watch_job();
 
 }  // namespace winchbook::daybook

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
@@ -35,8 +36,14 @@ std::string seat_note(const JudgedSeat& judged, const Candidate& candidate) {
 }
 
 std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] -= 'a' - 'A';
+  if (!text.empty()) text.front() = base::in_capitals(text.front());
   return text;
+}
+
+/// To four figures; empty when they are too few to write it without a power of ten.
+std::optional<base::Millimetres> millimetres(double length) {
+  const auto decimal = base::Decimal::parse(fmt::format("{:.4g}", length));
+  return decimal ? std::optional(base::Millimetres{*decimal}) : std::nullopt;
 }
 
 /// What follows from the chosen washer.
@@ -48,11 +55,34 @@ FitRequest fit_of(const JudgedSeat& judged, const Candidate& candidate, FitReque
   request.count = judged.wanted;
   request.donor = washer.donor;
   request.adaptation = adaptation_of(candidate);
-  request.bore = fmt::format("{:.4g}", seat.sleeve.value);
-  request.outside = fmt::format("{:.4g}", seat.bore.value);
-  if (seat.depth) request.depth = fmt::format("{:.4g}", seat.depth->value);
+  request.bore = millimetres(seat.sleeve.value);
+  request.outside = millimetres(seat.bore.value);
+  if (seat.depth) request.depth = millimetres(seat.depth->value);
   request.seat_note = seat_note(judged, candidate);
   return request;
+}
+
+/// The washer of the chosen line, if it can be taken.
+base::Result<const Candidate*> chosen(const JudgedSeat& judged, int line) {
+  const auto found = std::find_if(judged.candidates.begin(), judged.candidates.end(),
+                                  [&](const Candidate& one) { return one.washer.line == line; });
+  if (found == judged.candidates.end()) {
+    return base::of_command(base::error(
+        fmt::format("--choose: line {} of the stock has no washer that was looked at", line),
+        "take a line that winchbook seat lists", "command-choice"));
+  }
+  if (found->fit == Fit::not_at_all) {
+    return base::of_command(
+        base::error(fmt::format("--choose: the washer of line {} does not fit this seat", line),
+                    "leave --choose away to read why, and which do", "command-choice"));
+  }
+  if (has(*found, SeatReason::too_few)) {
+    return base::of_command(
+        base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted", line,
+                                found->washer.count, judged.wanted),
+                    "take another line, or count the stock again", "command-choice"));
+  }
+  return &*found;
 }
 
 }  // namespace
@@ -80,51 +110,22 @@ std::string adaptation_of(const Candidate& candidate) {
                                             : " Outside and thickness as they came.");
 }
 
-base::Result<int> count_of_part(const library::World& world, const std::filesystem::path& record,
-                                std::string_view part) {
-  const auto loaded = recordfile::read(world.files, record, world.data / "schemas");
-  if (!loaded) return loaded.faults();
-  const auto piece = record::find_piece(loaded->record, part);
-  if (!piece) return piece.faults();
-  return piece.value()->count;
-}
-
-base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice) {
-  const auto chosen =
-      std::find_if(judged.candidates.begin(), judged.candidates.end(),
-                   [&](const Candidate& one) { return one.washer.line == choice.line; });
-  if (chosen == judged.candidates.end()) {
-    return base::of_command(base::error(
-        fmt::format("--choose: line {} of the stock has no washer that was looked at", choice.line),
-        "take a line that winchbook seat lists", "command-choice"));
+base::Result<Said> fit_choice(const JudgedSeat& judged, const SeatChoice& choice, Draft& draft) {
+  const auto candidate = chosen(judged, choice.line.value_or(0));
+  if (!candidate) return candidate.faults();
+  const auto old = record::find_piece(draft.record(), choice.part);
+  if (!old) return old.faults();
+  const record::PlaceId* place = place_of(draft.record(), old.value()->id);
+  if (place == nullptr) {
+    return base::of_command(base::error_at(draft.loaded().where(old.value()->id.text),
+                                           old.value()->name + " never sat in a place of this reel",
+                                           "name the part that the washers take the place of",
+                                           "command-choice"));
   }
-  if (chosen->fit == Fit::not_at_all) {
-    return base::of_command(base::error(
-        fmt::format("--choose: the washer of line {} does not fit this seat", choice.line),
-        "leave --choose away to read why, and which do", "command-choice"));
-  }
-  if (has(*chosen, SeatReason::too_few)) {
-    return base::of_command(
-        base::of_command(base::error(fmt::format("--choose: line {} has {} of them, and {} are wanted", choice.line,
-                                chosen->washer.count, judged.wanted),
-                    "take another line, or count the stock again", "command-choice")));
-  }
-  FitRequest request = fit_of(judged, *chosen, std::move(choice.said));
-  return Change([request = std::move(request),
-                 part = std::move(choice.part)](Draft& draft) mutable -> base::Result<Said> {
-    const auto old = record::find_piece(draft.record(), part);
-    if (!old) return old.faults();
-    const record::PlaceId* place = place_of(draft.record(), old.value()->id);
-    if (place == nullptr) {
-      return base::of_command(
-          base::of_command(base::error_at(draft.loaded().where(old.value()->id.text),
-                         old.value()->name + " never sat in a place of this reel",
-                         "name the part that the washers take the place of", "command-choice")));
-    }
-    request.place = place->text;
-    request.instead_of = old.value()->id.text;
-    return fit(request)(draft);
-  });
+  FitRequest request = fit_of(judged, **candidate, choice.said);
+  request.place = place->text;
+  request.instead_of = old.value()->id.text;
+  return fit(request, draft);
 }
 
 }  // namespace winchbook::daybook

@@ -1,12 +1,10 @@
 #pragma once
 
-#include <filesystem>
+#include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include "assess/fitting/seat.h"
-#include "daybook/edit.h"
 #include "daybook/entries/fit.h"
 
 namespace winchbook::daybook {
@@ -21,21 +19,16 @@ struct JudgedSeat {
 
 /// A washer of the stock that is chosen for a part's place, and what only the bench can say of it.
 struct SeatChoice {
-  std::string part;  ///< the part whose place it takes, as it was named
-  int line = 0;      ///< of the stock file
-  FitRequest said;   ///< name, why, way back, label and day; the rest follows from the choice
+  std::string part;         ///< the part whose place it takes, as it was named
+  std::optional<int> line;  ///< of the stock file
+  FitRequest said;  ///< name, why, way back, label and day; the rest follows from the choice
 };
 
-/// How many of a part there are; so many washers take its place. Error when the record cannot be
-/// read, or nothing in it is called so.
-[[nodiscard]] base::Result<int> count_of_part(const library::World& world,
-                                              const std::filesystem::path& record,
-                                              std::string_view part);
-
-/// Writes the choice as `fit` would: donor, material, count, seat and what is to be trimmed follow
+/// Enters the choice as `fit` would: donor, material, count, seat and what is to be trimmed follow
 /// from the seat; place, count and the way back from the part. Errors: no such line in the stock,
 /// a washer that does not fit, too few of it; and those of `fit`.
-[[nodiscard]] base::Result<Change> fit_choice(const JudgedSeat& judged, SeatChoice choice);
+[[nodiscard]] base::Result<Said> fit_choice(const JudgedSeat& judged, const SeatChoice& choice,
+                                            Draft& draft);
 
 /// What is altered on the washers, in a sentence: "Trimmed 0.4 mm on the outside, from 23.8 to
 /// 23.4 mm, so that they turn freely. Holes and thickness as they came."

@@ -8,6 +8,7 @@
 
 #include "daybook/limits.h"
 #include "daybook/open_visit.h"
+#include "knowledge/knowledge.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
 
@@ -15,6 +16,39 @@ namespace winchbook::daybook {
 namespace {
 
 using Pieces = std::vector<const record::Piece*>;
+
+/// A spring that comes free when some parts come off.
+struct LooseSpring {
+  const record::Piece* piece = nullptr;
+  const record::Piece* freed_by = nullptr;  ///< what held it down; null: it comes off itself
+  int pieces = 1;                           ///< in how many it comes out
+};
+
+forms::Form form(StripRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  Form fields = entry_form(request);
+  append(
+      fields,
+      {
+          field("WHAT", "what is done: \"Lift the bridge straight up.\"", request.what)
+              .asks("What is done in this step?",
+                    [&request] { return request.step.empty() && !request.ask; }),
+          field("--step", "a step that is written already, by its number or id, and is done now",
+                request.step),
+          field("--off", "a part that comes off, in order; \"tail screws: 4\" for four of them",
+                request.off),
+          field("--found", "a part that lay loose and is found in this step", request.found),
+          flag("--ask", "only tell what flies when the parts of --off come off; nothing is written",
+               request.ask),
+          field("--orientation", "which way up, which face out", request.orientation),
+          field("--tool", "the tool", request.tool),
+          flag("--spring", "a spring comes free in this step", request.spring),
+          field("--caution", "a caution: \"Springs: cover it\"", request.caution),
+          field("--photo", "a photograph of the step", request.photos),
+          confirm("spring", "Enter to go on, Ctrl-D to leave it for now:", request.springs_seen),
+      });
+  return fields;
+}
 
 /// How many of a piece lie in the tray by the record.
 int in_tray(const record::Visit& visit, const record::PieceId& piece) {
@@ -69,31 +103,48 @@ base::Result<std::vector<record::CountedPiece>> parts_of_step(const Draft& draft
                                       "command-name"));
 }
 
-/// What stands beside the step: the caution given, or the usual one of springs.
-std::string caution_of(const StripRequest& request, const std::vector<LooseSpring>& springs) {
-  if (!request.caution.empty() || (springs.empty() && !request.spring)) return request.caution;
-  const bool in_pieces = std::any_of(springs.begin(), springs.end(),
-                                     [](const LooseSpring& one) { return one.pieces > 1; });
-  return in_pieces ? request.lore.pieces_caution : request.lore.caution;
+/// What stands beside the step: the caution given, or the usual one of springs in the words of the
+/// record's language.
+base::Result<std::optional<record::Caution>> caution_beside(const StripRequest& request,
+                                                            const std::vector<LooseSpring>& springs,
+                                                            const Draft& draft) {
+  constexpr const char* kLabel = "Caution";
+  std::optional<record::Caution> caution;
+  if (request.caution) {
+    caution = caution_of(draft, *request.caution, kLabel);
+  } else if (!springs.empty() || request.spring) {
+    const auto words = draft.library().words(draft.record().language);
+    if (!words) return words.faults();
+    const bool in_pieces = std::any_of(springs.begin(), springs.end(),
+                                       [](const LooseSpring& one) { return one.pieces > 1; });
+    forms::Labelled usual;
+    static_cast<void>(read_typed(
+        words->say(in_pieces ? "strip.spring-pieces-caution" : "strip.spring-caution"), usual));
+    caution = caution_of(draft, usual, kLabel);
+  }
+  return caution;
 }
 
-base::Diagnostics write_step(Draft& draft, pugi::xml_node visit, const StripRequest& request,
-                             const std::vector<record::CountedPiece>& parts,
-                             const std::vector<LooseSpring>& springs) {
-  const pugi::xml_node strip_down = draft.need(visit, "strip-down");
-  int number = 1;
-  for ([[maybe_unused]] const pugi::xml_node one : strip_down.children("step"))
-    ++number;
-  const pugi::xml_node step =
-      draft.add_with_id(strip_down, "step", draft.free_id("st-" + std::to_string(number)));
-  draft.add_words(step, "what", request.what);
+base::Result<record::StripStep> step_of(const StripRequest& request,
+                                        const std::vector<record::CountedPiece>& parts,
+                                        const std::vector<LooseSpring>& springs,
+                                        const record::Visit& visit, const Draft& draft) {
+  auto caution = caution_beside(request, springs, draft);
+  if (!caution) return caution.faults();
+  auto photos = photos_of(draft.record(), request.photos);
+  if (!photos) return photos.faults();
+  record::StripStep step;
+  step.number = static_cast<int>(visit.strip_down.size()) + 1;
+  step.id = {draft.free_id("st-" + std::to_string(step.number))};
+  step.what = draft.words(request.what);
   for (const record::CountedPiece& one : parts)
-    draft.add_ref(step, "piece", one.piece->id.text);
-  draft.add_words(step, "orientation", request.orientation);
-  draft.add_if(step, "tool", request.tool);
-  if (request.spring || !springs.empty()) draft.add(step, "spring-loose", "yes");
-  add_caution(draft, step, caution_of(request, springs), "Caution");
-  return add_photos(draft, step, request.photos);
+    step.pieces.push_back(one.piece->id);
+  step.orientation = draft.words(request.orientation);
+  step.tool = request.tool;
+  step.spring_loose = request.spring || !springs.empty();
+  step.caution = std::move(caution).value();
+  step.photos = std::move(photos).value();
+  return step;
 }
 
 std::string warning_of(const LooseSpring& spring) {
@@ -127,25 +178,6 @@ void warn_of_limits(const Draft& draft, const record::Visit& visit, const Pieces
   }
 }
 
-/// The step behind this one in the plan, and the springs that it frees.
-std::string next_of(const Draft& draft, const record::Visit& visit, const StripRequest& request) {
-  const auto& steps = visit.strip_down;
-  const auto done = std::find_if(steps.begin(), steps.end(), [&](const record::StripStep& one) {
-    return one.id.text == request.step || std::to_string(one.number) == request.step;
-  });
-  if (done == steps.end() || std::next(done) == steps.end()) return {};
-  const record::StripStep& next = *std::next(done);
-  std::string text = fmt::format("\nnext, step {}: {}", next.number,
-                                 record::plain_text(draft.record(), next.what));
-  Pieces pieces;
-  for (const record::PieceId& one : next.pieces) {
-    if (const record::Piece* piece = record::find(draft.record(), one)) pieces.push_back(piece);
-  }
-  for (const LooseSpring& spring : springs_freed(draft.record(), visit, pieces, request.lore))
-    text += "\n  take care: " + warning_of(spring);
-  return text;
-}
-
 /// The pieces that sit in a place as the visit found it and have not come off yet.
 Pieces still_in(const record::Record& record, const record::Visit& visit,
                 const record::Place& place) {
@@ -173,14 +205,18 @@ const record::Piece* piece_in(const record::Record& record, const record::Visit&
   return nullptr;
 }
 
-}  // namespace
-
-std::vector<LooseSpring> springs_freed(const record::Record& record, const record::Visit& visit,
-                                       const Pieces& pieces, const SpringLore& lore) {
+/// The springs that come free when these parts come off: those among them whose place holds a
+/// spring under load, and those that lose what holds them down and are not off yet.
+std::vector<LooseSpring> springs_freed(const Draft& draft, const record::Visit& visit,
+                                       const Pieces& pieces) {
+  const record::Record& record = draft.record();
+  const std::string_view kind = record::word_of(record.reel.kind);
+  const auto known = draft.library().knowledge(kind);
+  const knowledge::PartsList* list = known ? knowledge::parts_list(**known, kind) : nullptr;
   std::vector<LooseSpring> springs;
   for (const record::Place& place : record.places) {
     const knowledge::PartsEntry* entry =
-        lore.parts == nullptr ? nullptr : knowledge::find(*lore.parts, place.kind);
+        list == nullptr ? nullptr : knowledge::find(*list, place.kind);
     const bool captive = place.captive_spring || (entry != nullptr && entry->captive_spring);
     if (!captive) continue;
     const int loose = entry == nullptr ? 1 : entry->loose_pieces;
@@ -196,42 +232,99 @@ std::vector<LooseSpring> springs_freed(const record::Record& record, const recor
   return springs;
 }
 
-Change strip(StripRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    const auto off = request.step.empty() ? record::find_counted(draft.record(), request.off)
-                                          : parts_of_step(draft, *open->visit, request.step);
-    if (!off) return off.faults();
-    if (auto faults = faults_of(draft, *open->visit, *off); !faults.empty()) return faults;
-    const auto found = record::find_counted(draft.record(), request.found);
-    if (!found) return found.faults();
-    Pieces pieces;
-    for (const record::CountedPiece& one : *off)
-      pieces.push_back(one.piece);
-    const auto springs = springs_freed(draft.record(), *open->visit, pieces, request.lore);
-    base::Diagnostics warnings;
-    warn_of(springs, warnings);
-    warn_of_limits(draft, *open->visit, pieces, warnings);
-    if (request.step.empty()) {
-      std::vector<record::CountedPiece> parts = *off;
-      parts.insert(parts.end(), found->begin(), found->end());
-      auto faults = write_step(draft, open->element, request, parts, springs);
-      if (!faults.empty()) return faults;
-    }
-    for (const record::CountedPiece& one : *off)
-      add_to_tray(draft, tray_line_of(draft, open->element, one.piece->id), "taken-off", one.count);
-    for (const record::CountedPiece& one : *found)
-      add_to_tray(draft, tray_line_of(draft, open->element, one.piece->id), "found-loose",
-                  one.count);
-    std::string sentence =
-        request.step.empty() ? request.what : "step " + request.step + " is done";
-    while (sentence.ends_with('.'))
-      sentence.pop_back();
-    if (!pieces.empty()) sentence += "; off: " + record::listed(pieces);
-    if (!request.step.empty()) sentence += next_of(draft, *open->visit, request);
-    return Said{std::move(sentence), std::move(warnings)};
-  };
+/// The step behind this one in the plan, and the springs that it frees.
+std::string next_of(const Draft& draft, const record::Visit& visit, const StripRequest& request) {
+  const auto& steps = visit.strip_down;
+  const auto done = std::find_if(steps.begin(), steps.end(), [&](const record::StripStep& one) {
+    return one.id.text == request.step || std::to_string(one.number) == request.step;
+  });
+  if (done == steps.end() || std::next(done) == steps.end()) return {};
+  const record::StripStep& next = *std::next(done);
+  std::string text = fmt::format("\nnext, step {}: {}", next.number,
+                                 record::plain_text(draft.record(), next.what));
+  Pieces pieces;
+  for (const record::PieceId& one : next.pieces) {
+    if (const record::Piece* piece = record::find(draft.record(), one)) pieces.push_back(piece);
+  }
+  for (const LooseSpring& spring : springs_freed(draft, visit, pieces))
+    text += "\n  take care: " + warning_of(spring);
+  return text;
+}
+
+/// The springs among the warnings, while somebody can stop and has not seen them.
+base::Diagnostics springs_to_see(const StripRequest& request, const Draft& draft,
+                                 const base::Diagnostics& warnings) {
+  base::Diagnostics springs;
+  if (!draft.somebody_there() || request.springs_seen || request.dry_run) return springs;
+  std::copy_if(warnings.begin(), warnings.end(), std::back_inserter(springs),
+               [](const base::Diagnostic& one) { return one.rule == "spring"; });
+  return springs;
+}
+
+/// "Lift the bridge; off: Bridge", "step 2 is done; off: Handle nut" and what comes next.
+std::string sentence_of(const StripRequest& request, const Draft& draft, const record::Visit& visit,
+                        const Pieces& pieces) {
+  std::string sentence = request.step.empty() ? request.what : "step " + request.step + " is done";
+  while (sentence.ends_with('.'))
+    sentence.pop_back();
+  if (!pieces.empty()) sentence += "; off: " + record::listed(pieces);
+  if (!request.step.empty()) sentence += next_of(draft, visit, request);
+  return sentence;
+}
+
+/// Enters the step, or only tells what would fly and what must stay.
+base::Result<forms::Outcome> enter_or_ask(const StripRequest& request, forms::Setting& setting) {
+  if (!request.ask) {
+    return write_entry(
+        request, [&](Draft& draft) { return strip(request, draft); }, setting);
+  }
+  StripRequest asked = request;
+  asked.what = "asked";
+  const auto tried = edit(setting.library, {request.path, setting.command, true},
+                          [&](Draft& draft) { return strip(asked, draft); });
+  if (!tried) return tried.faults();
+  const bool none = tried->warnings.empty();
+  return forms::Outcome{
+      none ? "nothing flies that the record knows of\n" : "", tried->warnings, {}};
+}
+
+}  // namespace
+
+base::Result<Said> strip(const StripRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  record::Visit& visit = **open;
+  const auto off = request.step.empty() ? record::find_counted(draft.record(), request.off)
+                                        : parts_of_step(draft, visit, request.step);
+  if (!off) return off.faults();
+  if (auto faults = faults_of(draft, visit, *off); !faults.empty()) return faults;
+  const auto found = record::find_counted(draft.record(), request.found);
+  if (!found) return found.faults();
+  Pieces pieces;
+  for (const record::CountedPiece& one : *off)
+    pieces.push_back(one.piece);
+  const auto springs = springs_freed(draft, visit, pieces);
+  base::Diagnostics warnings;
+  warn_of(springs, warnings);
+  warn_of_limits(draft, visit, pieces, warnings);
+  std::string sentence = sentence_of(request, draft, visit, pieces);
+  if (request.step.empty()) {
+    std::vector<record::CountedPiece> parts = *off;
+    parts.insert(parts.end(), found->begin(), found->end());
+    auto step = step_of(request, parts, springs, visit, draft);
+    if (!step) return step.faults();
+    visit.strip_down.push_back(std::move(step).value());
+  }
+  if (auto unseen = springs_to_see(request, draft, warnings); !unseen.empty()) return unseen;
+  for (const record::CountedPiece& one : *off)
+    tray_line_of(visit, one.piece->id).taken_off += one.count;
+  for (const record::CountedPiece& one : *found)
+    tray_line_of(visit, one.piece->id).found_loose += one.count;
+  return Said{std::move(sentence), std::move(warnings)};
+}
+
+forms::Job strip_job() {
+  return forms::job_of<StripRequest>(form, enter_or_ask);
 }
 
 }  // namespace winchbook::daybook

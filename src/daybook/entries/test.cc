@@ -7,7 +7,7 @@
 #include <utility>
 
 #include "daybook/open_visit.h"
-#include "daybook/reading.h"
+#include "record/enum_words.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -28,92 +28,117 @@ constexpr auto kUsual = std::to_array<UsualTest>({
     {"line-guide", "Travel of the line guide", "mm"},
 });
 
-/// The test of this visit that is meant, or a new one.
-pugi::xml_node test_of(Draft& draft, pugi::xml_node visit, const std::string& what,
-                       const std::string& unit) {
-  const pugi::xml_node findings = draft.need(visit, "findings");
-  for (const pugi::xml_node test : findings.children("test")) {
-    if (what == test.child("what").text().get()) return test;
-  }
-  const pugi::xml_node test = draft.add(findings, "test");
-  draft.add(test, "what", what);
-  draft.add_if(test, "unit", unit);
-  for (const char* half : {"before", "after"})
-    draft.add(draft.add(test, half), "outcome", "not-tested");
-  return test;
-}
-
-std::string outcome_of(const TestRequest& request) {
-  if (request.not_safe) return "not-safe-to-test";
-  return request.not_tested ? "not-tested" : "done";
-}
-
-/// What a unit already there says of the new one.
-base::Diagnostics fault_of_unit(pugi::xml_node test, const Reading& reading) {
-  const std::string there = test.child("unit").text().get();
-  if (reading.unit.empty() || there == reading.unit) return {};
-  return {base::of_command(
-      base::of_command(base::error(fmt::format("the test \"{}\" is read in {}, and this reading is in {}",
-                              test.child("what").text().get(),
-                              there.empty() ? "words" : "\"" + there + "\"", reading.unit),
-                  "read it as before, or give the test another name", "command-unit")))};
-}
-
-/// "20" of "20 N", "2 kg" or "20"; empty when it is no force.
-std::string newtons(const std::string& text) {
-  const auto reading = read_reading(text, "N");
-  return reading.unit == "N" && reading.words.empty() && reading.high.empty() ? reading.low : "";
-}
-
-}  // namespace
-
-std::string test_words() {
+/// "turns, free-spool, …".
+std::string usual_words() {
   std::string words;
   for (const UsualTest& one : kUsual)
     words += (words.empty() ? "" : ", ") + std::string(one.word);
   return words;
 }
 
-Change test(TestRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    const auto usual = std::find_if(kUsual.begin(), kUsual.end(),
-                                    [&](const UsualTest& one) { return one.word == request.what; });
-    const bool is_usual = usual != kUsual.end();
-    const std::string what(is_usual ? usual->what : request.what);
-    const std::string unit(request.unit.empty() && is_usual ? usual->unit : request.unit);
-    Reading reading = read_reading(request.reading, unit);
-    if (!request.words.empty()) reading.words = request.words;
-    const pugi::xml_node test =
-        test_of(draft, open->element, what, reading.unit.empty() ? request.unit : reading.unit);
-    if (auto faults = fault_of_unit(test, reading); !faults.empty()) return faults;
-
-    const std::string limit = newtons(request.load_limit);
-    if (limit.empty() != request.load_limit.empty()) {
-      return base::of_command(
-          base::of_command(base::error(fmt::format("the load limit \"{}\" is no force", request.load_limit),
-                      "write it as \"20 N\" or \"2 kg\"", "command-load")));
-    }
-    const pugi::xml_node half = draft.need(test, request.after ? "after" : "before");
-    draft.empty(half);
-    draft.add(half, "outcome", outcome_of(request));
-    draft.add_if(half, "reading", reading.low);
-    draft.add_if(half, "reading-high", reading.high);
-    draft.add_if(half, "words", reading.words);
-    draft.add_if(half, "verdict", request.verdict);
-    draft.add_if(half, "load-limit", limit);
-    draft.add(half, "on", base::iso_text(request.on));
-    draft.add_words(test, "note", request.note);
-    std::string told = request.not_safe     ? "not safe to test"
-                       : request.not_tested ? "not tested"
-                                            : request.reading;
-    if (!limit.empty()) told += fmt::format(", never over {} N", limit);
-    if (!reading.low.empty() && told.find(reading.low) == std::string::npos) {
-      told += fmt::format(", kept as {} {}", reading.low, reading.unit);
-    }
-    return Said{fmt::format("{}, {}: {}", what, request.after ? "as left" : "as found", told), {}};
+forms::Form form(TestRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  const auto gives = [&request] {
+    return !request.before && !request.after && !request.not_safe && !request.not_tested;
   };
+  return {
+      field("WHAT", "what is tested: a usual one (" + usual_words() + "), or your own words",
+            request.what)
+          .asks("What is tested?"),
+      field("--before", "what it gave as the reel came: \"9 s\", \"3 to 22 N\", \"slips\"",
+            request.before)
+          .asks("What did the test give?", gives),
+      field("--after", "what it gave as the reel left", request.after),
+      field("--unit", "the unit, where the reading names none", request.unit),
+      field("--words", "words beside the figures: \"slips\"", request.words),
+      field("--verdict", "how it works: as-made, with-care, in-part or not-working",
+            request.verdict),
+      flag("--left", "as the reel left, with --not-safe or --not-tested", request.left),
+      flag("--not-safe", "not safe to test", request.not_safe),
+      flag("--not-tested", "not tested", request.not_tested),
+      field("--load-limit", "with --not-safe: never load it beyond this, \"10 N\"",
+            request.load_limit)
+          .asks("Never load it beyond how much (10 N)?", [&request] { return request.not_safe; }),
+      field("--note", "a note", request.note),
+  };
+}
+
+/// The test of this visit that is meant, or a new one.
+record::Test& test_of(record::Visit& visit, const std::string& what, const std::string& unit) {
+  auto& tests = visit.findings.tests;
+  const auto there = std::find_if(tests.begin(), tests.end(),
+                                  [&](const record::Test& one) { return one.what == what; });
+  if (there != tests.end()) return *there;
+  return tests.emplace_back(record::Test{what, unit, {}, {}, {}});
+}
+
+/// What a unit already there says of the new one.
+base::Diagnostics fault_of_unit(const record::Test& test, const Reading& reading) {
+  if (reading.unit.empty() || test.unit == reading.unit) return {};
+  return {base::of_command(
+      base::error(fmt::format("the test \"{}\" is read in {}, and this reading is in {}", test.what,
+                              test.unit.empty() ? "words" : "\"" + test.unit + "\"", reading.unit),
+                  "read it as before, or give the test another name", "command-unit"))};
+}
+
+record::TestResult result_of(const TestRequest& request, const Reading& reading) {
+  using Kind = record::TestResult::Kind;
+  record::TestResult result;
+  result.kind = request.not_safe     ? Kind::not_safe_to_test
+                : request.not_tested ? Kind::not_tested
+                                     : Kind::done;
+  result.reading = reading.low;
+  result.reading_high = reading.high;
+  result.words = request.words.empty() && !reading.low ? reading.typed : request.words;
+  result.verdict = request.verdict;
+  if (request.load_limit) result.load_limit = request.load_limit->newtons;
+  result.on = date_of(request.on);
+  return result;
+}
+
+/// What it gave, in a few words: as it was typed, and as it is kept where that differs.
+std::string told_of(const TestRequest& request, const Reading& reading) {
+  std::string told = request.not_safe     ? "not safe to test"
+                     : request.not_tested ? "not tested"
+                                          : reading.typed;
+  if (request.load_limit) {
+    told += fmt::format(", never over {} N", request.load_limit->newtons.value.text());
+  }
+  if (reading.low && told.find(reading.low->text()) == std::string::npos) {
+    told += fmt::format(", kept as {} {}", reading.low->text(), reading.unit);
+  }
+  return told;
+}
+
+}  // namespace
+
+base::Result<Said> test(const TestRequest& request, Draft& draft) {
+  if (request.before && request.after) {
+    return base::of_command(base::error("--before and --after are both given",
+                                        "enter one after the other", "command-test"));
+  }
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  const auto usual = std::find_if(kUsual.begin(), kUsual.end(),
+                                  [&](const UsualTest& one) { return one.word == request.what; });
+  const bool is_usual = usual != kUsual.end();
+  const std::string what(is_usual ? usual->what : request.what);
+  const std::string unit(request.unit.empty() && is_usual ? usual->unit : request.unit);
+  const Reading reading =
+      reckoned(request.after ? *request.after : request.before.value_or(Reading{}), unit);
+  record::Test& test = test_of(**open, what, reading.unit.empty() ? request.unit : reading.unit);
+  if (auto faults = fault_of_unit(test, reading); !faults.empty()) return faults;
+
+  const bool left = request.left || request.after;
+  (left ? test.after : test.before) = result_of(request, reading);
+  draft.put(test.note, request.note);
+  return Said{
+      fmt::format("{}, {}: {}", what, left ? "as left" : "as found", told_of(request, reading)),
+      {}};
+}
+
+forms::Job test_job() {
+  return entry_job<TestRequest>(form, test);
 }
 
 }  // namespace winchbook::daybook

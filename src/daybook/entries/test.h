@@ -1,32 +1,33 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
+#include "daybook/entry.h"
+#include "daybook/reading.h"
 
 namespace winchbook::daybook {
 
 /// One half of a test: as the reel came, or as it left.
-struct TestRequest {
-  base::Day on;
-  std::string what;       ///< a short word of test_words(), a test of this visit, or its own name
-  bool after = false;     ///< as left; else as found
-  std::string reading;    ///< "9 s", "3 to 22 N", or words: "slips"
-  std::string unit;       ///< when the reading names none
-  std::string words;      ///< beside figures: "slips"
-  std::string verdict;    ///< "as-made", …
+struct TestRequest : Entry {
+  std::string what;  ///< a usual test by its short word, a test of this visit, or its own name
+  std::optional<Reading> before;
+  std::optional<Reading> after;
+  std::string unit;   ///< when the reading names none
+  std::string words;  ///< beside figures: "slips"
+  std::optional<record::Verdict> verdict;
+  bool left = false;      ///< as left, also without a reading
   bool not_safe = false;  ///< not safe to test; a load limit says how far it may be loaded
   bool not_tested = false;
-  std::string load_limit;  ///< "10 N"
+  std::optional<Force> load_limit;
   std::string note;
 };
 
 /// Enters the half of a test. Figures are kept in s, mm, N or the unit given; lb, kg and inches are
-/// reckoned into newtons and millimetres (base/measure.h).
-[[nodiscard]] Change test(TestRequest request);
+/// reckoned into newtons and millimetres (base/measure.h). A note takes the place of the test's
+/// own.
+[[nodiscard]] base::Result<Said> test(const TestRequest& request, Draft& draft);
 
-/// The usual tests, as a line for --help: "turns, free-spool, …".
-[[nodiscard]] std::string test_words();
+[[nodiscard]] forms::Job test_job();
 
 }  // namespace winchbook::daybook

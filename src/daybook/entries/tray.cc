@@ -3,9 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
+#include <array>
 #include <utility>
 
+#include "assess/tray/tray.h"
 #include "daybook/limits.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
@@ -16,12 +17,29 @@ namespace {
 using record::Piece;
 using record::PieceId;
 using record::Visit;
+using Kind = record::Whereabouts::Kind;
 
-bool holds(const std::vector<PieceId>& pieces, const PieceId& piece) {
-  return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
+forms::Form form(TrayRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  Field agreed = agreed_field(request.agreed);
+  agreed.help = "the agreement that lets it go";
+  return {
+      field("--off", "a part that came off, without a step in strip", request.off),
+      field("--refit", "a part that is back in its place; \"tail screws: 3\" for three of them",
+            request.refitted),
+      flag("--refit-all", "everything that is off and nowhere else is back", request.refit_all),
+      field("--found-loose", "a part that lay loose", request.found_loose),
+      field("--bag", "a part that goes into the bag of --label", request.bagged),
+      field("--label", "the bag's label: \"bag 3\"", request.bag),
+      field("--to-owner", "a part given to the owner", request.to_owner),
+      field("--keep", "a part the bench keeps, with --agreed", request.kept),
+      field("--lost", "a part that is lost", request.lost),
+      field("--scrap", "a part thrown away, with --agreed", request.scrapped),
+      std::move(agreed),
+  };
 }
 
-/// What of a line is neither back nor anywhere else.
+/// What of a piece is neither back nor anywhere else.
 int unaccounted(const Visit& visit, const PieceId& piece) {
   for (const record::TrayLine& line : visit.tray) {
     if (line.piece == piece) return assess::tray::PieceAccount{piece, {}, line}.unaccounted();
@@ -31,185 +49,136 @@ int unaccounted(const Visit& visit, const PieceId& piece) {
 
 /// One way a part can go, and what it does to the record.
 struct Way {
-  const char* count;        ///< in the tray line
-  const char* whereabouts;  ///< of the piece, when all of it goes; null: it stays in the reel
-  const std::vector<std::string>* parts;
+  int record::TrayLine::*count;
+  std::vector<std::string> TrayRequest::*parts;
+  std::optional<Kind> whereabouts;  ///< of the piece, when all of it goes; empty: it stays
+  bool comes = false;               ///< into the tray
 };
 
-class Going {
- public:
-  Going(Draft& draft, const OpenVisit& open, const TrayRequest& request)
-      : draft_(draft), open_(open), request_(request) {}
-
-  void go(const Way& way) {
-    const auto counted = record::find_counted(draft_.record(), *way.parts);
-    if (!counted) {
-      add(counted.faults());
-      return;
-    }
-    for (const record::CountedPiece& one : *counted)
-      go(way, one);
-  }
-
-  void refit(const Piece& piece, int count) {
-    count += moved_[piece.id.text];
-    if (count <= 0) return;
-    moved_[piece.id.text] -= count;
-    add_to_tray(draft_, tray_line_of(draft_, open_.element, piece.id), "refitted", count);
-    gone_.push_back(&piece);
-  }
-
-  [[nodiscard]] const base::Diagnostics& faults() const { return faults_; }
-  [[nodiscard]] const std::vector<const Piece*>& gone() const { return gone_; }
-
- private:
-  void add(const base::Diagnostics& faults) {
-    faults_.insert(faults_.end(), faults.begin(), faults.end());
-  }
-
-  void go(const Way& way, const record::CountedPiece& one) {
-    const std::string_view count = way.count;
-    int& moved = moved_[one.piece->id.text];
-    const int there = unaccounted(*open_.visit, one.piece->id) + moved;
-    const bool comes = count == "found-loose" || count == "taken-off";
-    if (!comes && one.count > there) {
-      add({base::error_at(
-          draft_.loaded().where(open_.visit->id.text),
-          there == 0 ? fmt::format("{} is not in the tray", one.piece->name)
-                     : fmt::format("{} of {} cannot go: {} lie in the tray", one.count,
-                                   one.piece->name, there),
-          "winchbook strip takes a part off, winchbook tray --found-loose takes in what lay loose",
-          "tray")});
-      return;
-    }
-    std::string leave;
-    if (way.whereabouts != nullptr) {
-      const auto given = leave_for(draft_.record(), *open_.visit, *one.piece, request_.agreed);
-      if (!given) {
-        add(given.faults());
-        return;
-      }
-      leave = *given;
-    }
-    moved += comes ? one.count : -one.count;
-    add_to_tray(draft_, tray_line_of(draft_, open_.element, one.piece->id), way.count, one.count);
-    gone_.push_back(one.piece);
-    if (way.whereabouts != nullptr && one.count == one.piece->count) {
-      const std::string bag = count == "bagged" ? request_.bag : "";
-      take_out(draft_, *open_.visit, *one.piece, request_.on, way.whereabouts, bag, leave);
-    }
-  }
-
-  Draft& draft_;
-  const OpenVisit& open_;
-  const TrayRequest& request_;
-  base::Diagnostics faults_;
-  std::vector<const Piece*> gone_;
-  std::map<std::string, int, std::less<>> moved_;  ///< by this command, into the tray and out of it
+constexpr std::array kWays{
+    Way{&record::TrayLine::taken_off, &TrayRequest::off, {}, true},
+    Way{&record::TrayLine::found_loose, &TrayRequest::found_loose, {}, true},
+    Way{&record::TrayLine::refitted, &TrayRequest::refitted, {}},
+    Way{&record::TrayLine::bagged, &TrayRequest::bagged, Kind::bagged},
+    Way{&record::TrayLine::to_owner, &TrayRequest::to_owner, Kind::to_owner},
+    Way{&record::TrayLine::kept_by_bench, &TrayRequest::kept, Kind::kept_by_bench},
+    Way{&record::TrayLine::lost, &TrayRequest::lost, Kind::lost},
+    Way{&record::TrayLine::scrapped, &TrayRequest::scrapped, Kind::scrapped},
 };
 
-std::string gone_where(const assess::tray::PieceAccount& one) {
-  std::string text;
-  for (const auto& [count, name] :
-       {std::pair{one.line.refitted, "refitted"}, std::pair{one.line.bagged, "bagged"},
-        std::pair{one.line.to_owner, "to the owner"},
-        std::pair{one.line.kept_by_bench, "kept by the bench"}, std::pair{one.line.lost, "lost"},
-        std::pair{one.line.scrapped, "scrapped"}}) {
-    if (count > 0) text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, name);
+/// Sends so many of a piece one way.
+base::Diagnostics go(const TrayRequest& request, const Way& way, const record::CountedPiece& one,
+                     Draft& draft, Visit& visit) {
+  const int there = unaccounted(visit, one.piece->id);
+  if (!way.comes && one.count > there) {
+    return {base::error_at(
+        draft.loaded().where(visit.id.text),
+        there == 0 ? fmt::format("{} is not in the tray", one.piece->name)
+                   : fmt::format("{} of {} cannot go: {} lie in the tray", one.count,
+                                 one.piece->name, there),
+        "winchbook strip takes a part off, winchbook tray --found-loose takes in what lay loose",
+        "tray")};
   }
-  return text.empty() ? "nothing back yet" : text;
+  std::optional<record::AgreementId> leave;
+  if (way.whereabouts) {
+    auto given = leave_for(draft.record(), visit, *one.piece, request.agreed);
+    if (!given) return given.faults();
+    leave = std::move(given).value();
+  }
+  tray_line_of(visit, one.piece->id).*way.count += one.count;
+  if (way.whereabouts && one.count == one.piece->count) {
+    const std::string bag = way.whereabouts == Kind::bagged ? request.bag : "";
+    take_out(draft.record(), visit.id, one.piece->id,
+             {*way.whereabouts, bag, std::move(leave), date_of(request.on), {}});
+  }
+  return {};
+}
+
+base::Diagnostics not_said(const TrayRequest& request) {
+  if (!request.bagged.empty() && request.bag.empty()) {
+    return {base::of_command(
+        base::error("the bag has no label", "give it with --label: \"bag 3\"", "command-bag"))};
+  }
+  if ((!request.kept.empty() || !request.scrapped.empty()) && request.agreed.empty()) {
+    return {base::error("what the bench keeps or scraps needs the owner's leave",
+                        "give the agreement with --agreed", "limit")};
+  }
+  return {};
 }
 
 }  // namespace
 
-base::Result<std::string> leave_for(const record::Record& record, const Visit& visit,
-                                    const Piece& piece, const std::string& agreed) {
+base::Result<std::optional<record::AgreementId>> leave_for(const record::Record& record,
+                                                           const Visit& visit, const Piece& piece,
+                                                           const std::string& agreed) {
   const std::string limit = limit_on(record, visit, piece);
   if (agreed.empty()) {
-    if (limit.empty()) return std::string();
+    if (limit.empty()) return std::optional<record::AgreementId>();
     return base::error(fmt::format("{} must stay, {}", piece.name, limit),
                        "agree with the owner first (winchbook agree --may-leave), then give the "
                        "agreement with --agreed",
                        "limit");
   }
-  const auto agreement = record::find_agreement(record, agreed);
-  if (!agreement) return agreement.faults();
-  if (!limit.empty() && !holds(agreement.value()->pieces_may_leave, piece.id)) {
+  const auto found = record::find_agreement(record, agreed);
+  if (!found) return found.faults();
+  const record::Agreement& agreement = **found;
+  if (!limit.empty() && std::count(agreement.pieces_may_leave.begin(),
+                                   agreement.pieces_may_leave.end(), piece.id) == 0) {
     return base::error(fmt::format("{} must stay, {}, and the agreement \"{}\" does not let it go",
-                                   piece.name, limit, agreement.value()->id.text),
+                                   piece.name, limit, agreement.id.text),
                        "agree with the owner first: winchbook agree --may-leave", "limit");
   }
-  return agreement.value()->id.text;
+  return std::optional(agreement.id);
 }
 
-void take_out(Draft& draft, const Visit& visit, const Piece& piece, base::Day on, const char* where,
-              const std::string& bag, const std::string& leave) {
-  for (const record::Fitting& fitting : draft.record().fittings) {
-    if (fitting.piece != piece.id || fitting.until || fitting.removed_in) continue;
-    const pugi::xml_node element = draft.by_id(fitting.id.text);
-    draft.add(element, "until", base::iso_text(on));
-    draft.add_ref(element, "removed-in", visit.id.text);
+void take_out(record::Record& record, const record::VisitId& visit, const PieceId& piece,
+              record::Whereabouts now) {
+  for (record::Fitting& fitting : record.fittings) {
+    if (fitting.piece != piece || fitting.until || fitting.removed_in) continue;
+    fitting.until = now.since;
+    fitting.removed_in = visit;
   }
-  const pugi::xml_node now = draft.need(draft.by_id(piece.id.text), "now");
-  draft.empty(now);
-  draft.add(now, "kind", where);
-  draft.add_if(now, "bag", bag);
-  if (!leave.empty()) draft.add_ref(now, "leave", leave);
-  draft.add(now, "since", base::iso_text(on));
+  for (Piece& one : record.pieces) {
+    if (one.id == piece) one.now = now;
+  }
 }
 
-Change tray(TrayRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    if (!request.bagged.empty() && request.bag.empty()) {
-      return base::of_command(
-          base::of_command(base::error("the bag has no label", "give it with --label: \"bag 3\"", "command-bag")));
-    }
-    if ((!request.kept.empty() || !request.scrapped.empty()) && request.agreed.empty()) {
-      return base::error("what the bench keeps or scraps needs the owner's leave",
-                         "give the agreement with --agreed", "limit");
-    }
-    Going going(draft, *open, request);
-    for (const Way& way :
-         {Way{"taken-off", nullptr, &request.off},
-          Way{"found-loose", nullptr, &request.found_loose},
-          Way{"refitted", nullptr, &request.refitted}, Way{"bagged", "bagged", &request.bagged},
-          Way{"to-owner", "to-owner", &request.to_owner},
-          Way{"kept-by-bench", "kept-by-bench", &request.kept}, Way{"lost", "lost", &request.lost},
-          Way{"scrapped", "scrapped", &request.scrapped}}) {
-      going.go(way);
-    }
-    if (request.refit_all) {
-      for (const auto& one : assess::tray::account(draft.record(), *open->visit).pieces) {
-        const Piece* piece = record::find(draft.record(), one.piece);
-        if (one.open() && piece != nullptr) going.refit(*piece, one.unaccounted());
-      }
-    }
-    if (!going.faults().empty()) return going.faults();
-    return Said{"tray: " + record::listed(going.gone()), {}};
+base::Result<Said> tray(const TrayRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  Visit& visit = **open;
+  base::Diagnostics faults = not_said(request);
+  if (!faults.empty()) return faults;
+  const auto add = [&](const base::Diagnostics& more) {
+    faults.insert(faults.end(), more.begin(), more.end());
+    return more.empty();
   };
+  const auto lay_there = assess::tray::account(draft.record(), visit).pieces;
+  std::vector<const Piece*> gone;
+  for (const Way& way : kWays) {
+    const auto counted = record::find_counted(draft.record(), request.*way.parts);
+    if (!counted) {
+      add(counted.faults());
+      continue;
+    }
+    for (const record::CountedPiece& one : *counted) {
+      if (add(go(request, way, one, draft, visit))) gone.push_back(one.piece);
+    }
+  }
+  if (!faults.empty()) return faults;
+  if (request.refit_all) {
+    for (const assess::tray::PieceAccount& one : lay_there) {
+      const int still = unaccounted(visit, one.piece);
+      if (!one.open() || still <= 0) continue;
+      tray_line_of(visit, one.piece).refitted += still;
+      gone.push_back(record::find(draft.record(), one.piece));
+    }
+  }
+  return Said{"tray: " + record::listed(gone), {}};
 }
 
-std::string tray_in_words(const assess::tray::Account& account) {
-  std::string text;
-  for (const assess::tray::PieceAccount& one : account.pieces) {
-    text += fmt::format("{:<32} {} off", one.name, one.line.taken_off);
-    if (one.line.found_loose > 0) text += fmt::format(", {} found loose", one.line.found_loose);
-    text += ": " + gone_where(one);
-    if (one.unaccounted() > 0) text += fmt::format("; {} UNACCOUNTED", one.unaccounted());
-    if (one.unaccounted() < 0) text += fmt::format("; {} more went than came", -one.unaccounted());
-    text += "\n";
-  }
-  for (const assess::tray::PlaceAccount& one : account.places) {
-    using assess::tray::Filled;
-    if (one.filled() == Filled::filled) continue;
-    text += one.filled() == Filled::empty
-                ? fmt::format("place {}: empty{}\n", one.name, one.may_be_empty ? " (may be)" : "")
-                : fmt::format("place {}: {} of {}\n", one.name, one.sits, one.belongs);
-  }
-  text += account.closed() ? "nothing is unaccounted for\n" : "the tray is not closed\n";
-  return text;
+forms::Job tray_job() {
+  return entry_job<TrayRequest>(form, tray);
 }
 
 }  // namespace winchbook::daybook

@@ -9,39 +9,82 @@
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
+namespace {
 
-Change work(WorkRequest request) {
-  return [request = std::move(request)](Draft& draft) -> base::Result<Said> {
-    const auto open = open_visit(draft, request.on);
-    if (!open) return open.faults();
-    const auto pieces = record::find_pieces(draft.record(), request.parts);
-    if (!pieces) return pieces.faults();
-    std::string by;
-    if (!request.by.empty()) {
-      const auto person = record::find_person(draft.record(), request.by);
-      if (!person) return person.faults();
-      by = person.value()->id.text;
-    } else if (!draft.record().bench.restorers.empty()) {
-      by = draft.record().bench.restorers.front().text;
-    }
-    base::Diagnostics limits =
-        limits_broken(draft, *open->visit, {*pieces, request.what, false}, request.agreed);
-    if (base::has_error(limits)) return limits;
-    const pugi::xml_node work = draft.add(open->element, "work");
-    draft.add_words(work, "what", request.what);
-    for (const record::Piece* piece : *pieces)
-      draft.add_ref(work, "piece", piece->id.text);
-    if (!by.empty()) draft.add_ref(work, "by", by);
-    draft.add(work, "on",
-              base::iso_text(request.on) + (request.until.empty() ? "" : "/" + request.until));
-    draft.add_if(work, "hours", request.hours);
-    draft.add_if(work, "parts-cost", request.parts_cost);
-    add_way_back(draft, work, request.way_back);
-    add_caution(draft, work, request.caution, "Work");
-    std::string sentence = "work: " + request.what;
-    if (!request.hours.empty()) sentence += fmt::format(" ({} h)", request.hours);
-    return Said{std::move(sentence), std::move(limits)};
+forms::Form form(WorkRequest& request) {
+  using namespace forms;  // NOLINT: a form is written in its words
+  return {
+      field("WHAT", "what was done, in a sentence", request.what).asks("What was done?"),
+      field("--part", "a part it was done to", request.parts),
+      field("--by", "who did it; left out, the bench's first restorer", request.by),
+      field("--hours", "how long it took", request.hours),
+      field("--parts-cost", "what was bought for it: \"4.20 GBP\"", request.parts_cost),
+      agreed_field(request.agreed),
+      field("--until", "its last day, when it took several", request.until),
+      field("--way-back", "how far it can be undone: \"100: Fully.\"", request.way_back),
+      field("--caution", "a caution beside it: \"Solvent: open air, no flame\"", request.caution),
   };
+}
+
+/// Who did it: as named, or the bench's first restorer.
+base::Result<std::optional<record::PersonId>> worker(const WorkRequest& request,
+                                                     const record::Record& record) {
+  std::optional<record::PersonId> by;
+  if (!request.by.empty()) {
+    const auto person = record::find_person(record, request.by);
+    if (!person) return person.faults();
+    by = person.value()->id;
+  } else if (!record.bench.restorers.empty()) {
+    by = record.bench.restorers.front();
+  }
+  return by;
+}
+
+base::Result<base::EdtfDate> days_of(const WorkRequest& request) {
+  if (!request.until) return date_of(request.on);
+  if (*request.until >= request.on) {
+    return base::EdtfDate::parse(base::iso_text(request.on) + "/" + base::iso_text(*request.until));
+  }
+  return base::of_command(
+      base::error(fmt::format("its last day {} is before its first {}",
+                              base::iso_text(*request.until), base::iso_text(request.on)),
+                  "correct --until, or the day given with --on", "command-day"));
+}
+
+}  // namespace
+
+base::Result<Said> work(const WorkRequest& request, Draft& draft) {
+  const auto open = open_visit(draft, request.on);
+  if (!open) return open.faults();
+  record::Visit& visit = **open;
+  const auto pieces = record::find_pieces(draft.record(), request.parts);
+  if (!pieces) return pieces.faults();
+  const auto by = worker(request, draft.record());
+  if (!by) return by.faults();
+  const auto days = days_of(request);
+  if (!days) return days.faults();
+  base::Diagnostics limits =
+      limits_broken(draft, visit, {*pieces, request.what, false}, request.agreed);
+  if (base::has_error(limits)) return limits;
+
+  record::Work work;
+  work.what = draft.words(request.what);
+  for (const record::Piece* piece : *pieces)
+    work.pieces.push_back(piece->id);
+  work.by = *by;
+  work.on = *days;
+  work.hours = request.hours;
+  work.parts_cost = request.parts_cost;
+  if (request.way_back) work.way_back = way_back_of(draft, *request.way_back);
+  if (request.caution) work.caution = caution_of(draft, *request.caution, "Work");
+  visit.work.push_back(std::move(work));
+  std::string sentence = "work: " + request.what;
+  if (request.hours) sentence += fmt::format(" ({} h)", request.hours->value.text());
+  return Said{std::move(sentence), std::move(limits)};
+}
+
+forms::Job work_job() {
+  return entry_job<WorkRequest>(form, work);
 }
 
 }  // namespace winchbook::daybook

@@ -1,28 +1,29 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
-#include "base/edtf_date.h"
-#include "daybook/edit.h"
+#include "daybook/entry.h"
 
 namespace winchbook::daybook {
 
 /// Work that was done.
-struct WorkRequest {
-  base::Day on;
-  std::string until;  ///< the last day, when it took several
+struct WorkRequest : Entry {
   std::string what;
   std::vector<std::string> parts;
-  std::string by;     ///< empty: the bench's first restorer
-  std::string hours;  ///< "1.25"
-  std::string parts_cost;
-  std::string way_back;
-  std::string caution;
-  std::string agreed;  ///< the agreement that allows what a limit forbids
+  std::string by;  ///< empty: the bench's first restorer
+  std::optional<base::Hours> hours;
+  std::optional<base::Money> parts_cost;
+  std::string agreed;              ///< the agreement that allows what a limit forbids
+  std::optional<base::Day> until;  ///< the last day, when it took several
+  std::optional<forms::Degree> way_back;
+  std::optional<forms::Labelled> caution;
 };
 
-/// Adds the work to the visit. Error: it breaks what was agreed (app/limits.h).
-[[nodiscard]] Change work(WorkRequest request);
+/// Adds the work to the visit. Error: it breaks what was agreed (limits.h).
+[[nodiscard]] base::Result<Said> work(const WorkRequest& request, Draft& draft);
+
+[[nodiscard]] forms::Job work_job();
 
 }  // namespace winchbook::daybook

@@ -187,6 +187,7 @@ Length draw_axis(const ConditionChart::Axis& axis, Length top, const Columns& co
   drawing.put(name, {}, name_middle);
   drawing.put(what, {}, what_middle);
   const Length named = what_middle + drawing.leading() * what.lines;
+  // One line less, and the words under an axis run into the facts of the next.
   const Length pitch = drawing.leading() * 11 / 3;
   return std::max(line + pitch - kAbove + lower + words, named) - top;
 }

@@ -253,6 +253,9 @@ Panel never_panel(const Telling& telling) {
 
 }  // namespace
 
+// One sheet, printed on one side and folded across its middle with the print outside: a tent on a
+// shelf, A6 in a tackle box after a second fold down the gutter. The upper half is the front and
+// the lower the back: turned over its lower edge it reads upright, so nothing is set upside down.
 std::optional<Chapter> tell_care_card(const Telling& telling) {
   if (telling.recorded == nullptr) return std::nullopt;
   const bool fish = telling.recorded->use == Use::fish;

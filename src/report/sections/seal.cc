@@ -25,7 +25,8 @@ std::string in_one_line(std::string_view digits) {
   return out;
 }
 
-/// What the square code says: capitals, digits and spaces only, which a QR code packs most tightly.
+/// What the square code says: capitals, digits and spaces only, which a QR code packs most tightly,
+/// so that it fits the margin; as plain text, so that a person can compare it.
 std::string qr_payload(const Edition& edition) {
   std::string payload = "WB1 " + edition.document + " " + std::to_string(edition.number) + " " +
                         base::iso_text(edition.date) + " ";

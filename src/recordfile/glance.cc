@@ -1,27 +1,14 @@
+#include "recordfile/glance.h"
+
 #include <fmt/format.h>
 
 #include <map>
 #include <string_view>
 
-#include "answers/shelf.h"
+#include "recordfile/element.h"
 
-namespace winchbook::answers {
+namespace winchbook::recordfile {
 namespace {
-
-/// White space folded, none at the ends.
-std::string folded(std::string_view text) {
-  std::string out;
-  for (const char c : text) {
-    const bool space = c == ' ' || c == '\n' || c == '\t' || c == '\r';
-    if (!space) {
-      out += c;
-    } else if (!out.empty() && out.back() != ' ') {
-      out += ' ';
-    }
-  }
-  if (out.ends_with(' ')) out.pop_back();
-  return out;
-}
 
 std::string text_of(pugi::xml_node parent, const char* name) {
   return folded(parent.child(name).text().get());
@@ -93,8 +80,8 @@ std::vector<std::string> open_in(pugi::xml_node visit) {
   return open;
 }
 
-std::vector<ShelfFitting> fittings_of(pugi::xml_node root) {
-  std::vector<ShelfFitting> fitted;
+std::vector<GlancedFitting> fittings_of(pugi::xml_node root) {
+  std::vector<GlancedFitting> fitted;
   for (const pugi::xml_node one : root.child("fittings").children("fitting")) {
     if (!one.child("visit")) continue;
     const pugi::xml_node piece = with_id(root.child("pieces"), "piece", ref_of(one, "piece"));
@@ -109,11 +96,11 @@ std::vector<ShelfFitting> fittings_of(pugi::xml_node root) {
 
 }  // namespace
 
-ShelfReel shelf_reel(const xml::Document& record) {
+Glance glance(const xml::Document& record) {
   const pugi::xml_node root = record.root();
   const pugi::xml_node reel = root.child("reel");
   const pugi::xml_node visit = last_of(root.child("visits"), "visit");
-  ShelfReel told;
+  Glance told;
   told.name = text_of(reel, "name");
   told.maker = text_of(reel.child("maker"), "name");
   told.model = text_of(reel, "model");
@@ -126,4 +113,4 @@ ShelfReel shelf_reel(const xml::Document& record) {
   return told;
 }
 
-}  // namespace winchbook::answers
+}  // namespace winchbook::recordfile

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "assess/tray/tray.h"
+#include "forms/job.h"
+
+namespace winchbook::answers {
+
+/// Whose tray is asked for.
+struct TrayRequest {
+  std::filesystem::path path;  ///< the reel's folder, or its record.xml
+};
+
+/// The tray of a visit as a list: what is off, what is back, what is unaccounted, and places not
+/// filled. Ends with a line break.
+[[nodiscard]] std::string tray_in_words(const assess::tray::Account& account);
+
+/// Tells the tray of the last visit. Error: there is none.
+[[nodiscard]] forms::Job tray_job();
+
+}  // namespace winchbook::answers
