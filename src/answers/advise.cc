@@ -9,8 +9,8 @@
 
 #include "answers/assessed.h"
 #include "answers/value_words.h"
-#include "base/words_of_text.h"
 #include "record/enum_words.h"
+#include "record/ranking.h"
 
 namespace winchbook::answers {
 namespace {
@@ -122,7 +122,7 @@ void say_scores(const Advised& advised, std::string& text) {
 
 /// A reel to value, and by what its courses are weighed.
 struct AdviseRequest : ValueRequest {
-  Ranking ranking;
+  record::Ranking ranking;
 };
 
 forms::Form form(AdviseRequest& request) {
@@ -144,33 +144,6 @@ base::Result<forms::Outcome> run(const AdviseRequest& request, forms::Setting& s
 }
 
 }  // namespace
-
-base::Diagnostics read_typed(std::string_view typed, Ranking& into) {
-  Ranking ranking;
-  for (std::string_view rest = typed; !rest.empty();) {
-    const std::size_t comma = std::min(rest.find(','), rest.size());
-    std::string word(base::trimmed(rest.substr(0, comma)));
-    std::replace(word.begin(), word.end(), ' ', '-');
-    const auto matter = record::value_of<Matter>(word);
-    if (!matter) {
-      std::string known;
-      for (const Matter one : advice::kAllMatters)
-        known += (known.empty() ? "" : ", ") + std::string(record::word_of(one));
-      return {base::error(fmt::format("\"{}\" is none of the six matters", word),
-                          "write them with commas, the most important first: " + known,
-                          "command-rank")};
-    }
-    auto& matters = ranking.matters;
-    if (std::find(matters.begin(), matters.end(), *matter) != matters.end()) {
-      return {
-          base::error(fmt::format("\"{}\" stands twice", word), "leave one out", "command-rank")};
-    }
-    matters.push_back(*matter);
-    rest.remove_prefix(std::min(comma + 1, rest.size()));
-  }
-  into = std::move(ranking);
-  return {};
-}
 
 base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
                              const std::vector<Matter>& ranking) {

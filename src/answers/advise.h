@@ -30,13 +30,6 @@ struct Advised {
 [[nodiscard]] base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
                                            const std::vector<record::Matter>& ranking);
 
-/// "memory,use,way-back": the matters, the most important first. Error for a word that is none, or
-/// one that stands twice.
-struct Ranking {
-  std::vector<record::Matter> matters;
-};
-[[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Ranking& into);
-
 /// The answer in sentences; ends with a line break.
 [[nodiscard]] std::string advice_in_words(const Advised& advised);
 /// The same as JSON that keeps schemas/advise.schema.json.

@@ -13,8 +13,8 @@ namespace {
 
 Graded small() {
   static base::RealFiles files;
-  const library::World world{files, WINCHBOOK_SOURCE_DIR, "test"};
-  auto graded = grade(world, WINCHBOOK_SOURCE_DIR "/tests/recordfile/records/small.xml");
+  static library::Library library({files, WINCHBOOK_SOURCE_DIR, "test"});
+  auto graded = grade(library, WINCHBOOK_SOURCE_DIR "/tests/recordfile/records/small.xml");
   REQUIRE(bool(graded));
   return std::move(graded).value();
 }
@@ -92,7 +92,8 @@ TEST_CASE("no line of the words is wider than a terminal, and none ends in a spa
 
 TEST_CASE("a record that is not there is told, and nothing is reckoned") {
   base::RealFiles files;
-  const auto graded = grade({files, WINCHBOOK_SOURCE_DIR, "test"}, "/nowhere");
+  library::Library library({files, WINCHBOOK_SOURCE_DIR, "test"});
+  const auto graded = grade(library, "/nowhere");
   REQUIRE_FALSE(bool(graded));
   CHECK(graded.faults().front().rule == "file-read");
 }

@@ -37,7 +37,7 @@ class TestShelf {
 
   Shelf looked(ShelfRequest request) {
     request.folder = folder_;
-    auto shelf = look_through_shelf({files_, kProject, "test"}, request);
+    auto shelf = look_through_shelf(library_, request);
     if (!shelf) FAIL(printed(shelf.faults()));
     return std::move(shelf).value();
   }
@@ -51,6 +51,7 @@ class TestShelf {
 
  private:
   base::RealFiles files_;
+  library::Library library_{{files_, kProject, "test"}};
   fs::path folder_ = fs::temp_directory_path() / "winchbook-shelf-test";
 };
 
@@ -115,14 +116,14 @@ TEST_CASE("an open job tells what it waits for and what lies in the tray") {
 
 TEST_CASE("a day that is none, or a folder that is not there, is told") {
   base::RealFiles files;
-  const library::World world{files, kProject, "test"};
-  CHECK(says(printed(look_through_shelf(world, filled<ShelfRequest>([&](auto& r) {
+  library::Library library({files, kProject, "test"});
+  CHECK(says(printed(look_through_shelf(library, filled<ShelfRequest>([&](auto& r) {
                                           r.folder = kProject;
                                           r.since = "soon";
                                         }))
                          .faults()),
              "\"soon\" is no day"));
-  CHECK(says(printed(look_through_shelf(world, filled<ShelfRequest>([&](auto& r) {
+  CHECK(says(printed(look_through_shelf(library, filled<ShelfRequest>([&](auto& r) {
                                           r.folder = kProject / "nowhere";
                                         }))
                          .faults()),

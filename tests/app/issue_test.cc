@@ -45,17 +45,17 @@ class Bench {
 
   [[nodiscard]] fs::path folder() const { return folder_; }
   [[nodiscard]] fs::path reel() const { return folder_ / "reel"; }
-  [[nodiscard]] library::World world() { return {files_, kProject, "test"}; }
+  [[nodiscard]] library::Library& library() { return library_; }
 
   Issued issued() {
-    auto done = issue(world(), request);
+    auto done = issue(library_, request);
     if (!done) FAIL(printed(done.faults()));
     return std::move(done).value();
   }
   /// The faults as they are printed; nothing may have been written.
   std::string refused() {
     const auto before = names();
-    const auto done = issue(world(), request);
+    const auto done = issue(library_, request);
     REQUIRE_FALSE(done);
     CHECK(names() == before);
     return printed(done.faults());
@@ -77,6 +77,8 @@ class Bench {
 
  private:
   base::RealFiles files_;
+  library::Library library_{
+      {files_, kProject, "test", {}, {}, {}, "/usr/share/color/icc/sRGB.icc"}};
   fs::path folder_ = fs::temp_directory_path() / "winchbook-issue-test";
 };
 
@@ -115,7 +117,7 @@ TEST_CASE("an edition issued for good is kept, listed, and counted by the next")
   CHECK(fs::exists(bench.reel() / "issued/keepsake-2.pdf"));
 
   // read_editions holds the file against schemas/editions-1.xsd.
-  const auto listed = read_editions(bench.world(), bench.reel());
+  const auto listed = read_editions(bench.library(), bench.reel());
   REQUIRE(listed);
   REQUIRE(listed->size() == 2);
   CHECK((*listed)[0].code == first.code);
@@ -125,7 +127,7 @@ TEST_CASE("an edition issued for good is kept, listed, and counted by the next")
   CHECK((*listed)[1].fingerprint.size() == 64);
 
   bench.request.final = false;
-  bench.request.give = IssueRequest::Give::words;
+  bench.request.dump = IssueRequest::Dump::words;
   CHECK(bench.issued().edition == 3);
   change(bench.folder() / "designs/keepsake.xml", "<section id=\"seal-note\"/>",
          "<section id=\"seal\"/>");
@@ -210,7 +212,7 @@ TEST_CASE("what nobody knows is told by its name") {
 TEST_CASE("a template of one's own in another folder takes the style beside it") {
   Bench bench;
   bench.request.design = bench.folder() / "designs/keepsake.xml";
-  bench.request.give = IssueRequest::Give::pages;
+  bench.request.dump = IssueRequest::Dump::pages;
   const std::string before = bench.issued().text;
   change(bench.folder() / "designs/house-style.xml", "role=\"reading\" family=\"read\" size=\"11\"",
          "role=\"reading\" family=\"read\" size=\"9\"");

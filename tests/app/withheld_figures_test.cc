@@ -55,19 +55,19 @@ int same_figures(const Json& full, const Json& withheld, const std::string& at) 
 
 TEST_CASE("what is withheld changes no figure") {
   base::RealFiles written;
-  const library::World world{written, kProject, "test"};
+  library::Library library({written, kProject, "test"});
   const Folder folder;
   for (const auto& reel : fs::directory_iterator(kProject / "demo/reels")) {
     if (!fs::exists(reel.path() / "record.xml")) continue;
     CAPTURE(reel.path().string());
-    const auto full = answers::grade(world, reel.path());
+    const auto full = answers::grade(library, reel.path());
     REQUIRE(full);
     const Json figures = Json::parse(answers::grade_as_json(*full));
     for (const record::Reader reader : {record::Reader::insurer, record::Reader::stranger}) {
       const auto withheld = recordfile::withhold(full->loaded, reader);
       REQUIRE(withheld);
       REQUIRE(written.write_aside(folder.path / "record.xml", withheld->bytes).empty());
-      const auto shown = answers::grade(world, folder.path);
+      const auto shown = answers::grade(library, folder.path);
       REQUIRE(shown);
       CHECK(same_figures(figures, Json::parse(answers::grade_as_json(*shown)), "") > 10);
     }

@@ -18,7 +18,7 @@ namespace winchbook::bench_test {
 inline const knowledge::Knowledge& shipped() {
   static const knowledge::Knowledge knowledge = [] {
     const base::RealFiles files;
-    auto loaded = knowledge::load(files, WINCHBOOK_SOURCE_DIR);
+    auto loaded = knowledge::load({files, WINCHBOOK_SOURCE_DIR});
     if (!loaded) {
       for (const auto& fault : loaded.faults())
         MESSAGE(base::to_string(fault));

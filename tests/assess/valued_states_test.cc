@@ -12,7 +12,7 @@ using value::Trait;
 
 const knowledge::BoxWords& box_words() {
   static const knowledge::BoxWords words = [] {
-    const auto prices = knowledge::load_prices(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    const auto prices = knowledge::load_prices({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(prices);
     return prices->rules.box;
   }();

@@ -17,27 +17,26 @@ using assess::fitting::Fit;
 const fs::path kProject = WINCHBOOK_SOURCE_DIR;
 
 /// The heirloom's seat, as its fitting gives it, and the bench's stock.
-answers::SeatRequest heirloom_seat(const record::Seat& seat) {
-  answers::SeatRequest request;
-  const auto gauge = [](const base::Millimetres& of) {
-    return assess::fitting::Gauge{of.value.approximate(), 0.1};
+answers::SeatTyped heirloom_seat(const record::Seat& seat) {
+  answers::SeatTyped typed;
+  const auto length = [](const base::Millimetres& of) {
+    return answers::TypedLength{{{of.value.approximate(), 0, {}}}};
   };
-  request.seat.bore = gauge(*seat.outside);
-  request.seat.sleeve = gauge(*seat.bore);
-  request.seat.depth = gauge(*seat.depth);
-  request.stock = kProject / "demo" / "stock" / "washers.csv";
-  request.material = "red fibre";
-  request.wanted.count = 3;
-  return request;
+  typed.bore = length(*seat.outside);
+  typed.sleeve = length(*seat.bore);
+  typed.depth = length(*seat.depth);
+  typed.stock = kProject / "demo" / "stock" / "washers.csv";
+  typed.material = "red fibre";
+  typed.count = 3;
+  return typed;
 }
 
 }  // namespace
 
 TEST_CASE("the heirloom's washers are the first that seat finds in its stock") {
   base::RealFiles files;
-  const library::World world{files, kProject, "test"};
-  const auto loaded =
-      recordfile::read(files, kProject / "demo" / "reels" / "skerry-40", kProject / "schemas");
+  library::Library library({files, kProject, "test"});
+  const auto loaded = library.record(kProject / "demo" / "reels" / "skerry-40");
   REQUIRE(loaded);
   const record::Fitting* fitting = nullptr;
   for (const record::Fitting& one : loaded->record.fittings) {
@@ -45,7 +44,7 @@ TEST_CASE("the heirloom's washers are the first that seat finds in its stock") {
   }
   REQUIRE(fitting != nullptr);
   REQUIRE(fitting->seat);
-  const auto answer = answers::find_seat(world, heirloom_seat(*fitting->seat));
+  const auto answer = answers::find_seat(library, heirloom_seat(*fitting->seat));
   REQUIRE(answer);
   REQUIRE_FALSE(answer->candidates.empty());
   const Candidate& first = answer->candidates.front();

@@ -14,7 +14,7 @@ namespace {
 using namespace winchbook::knowledge;
 
 const CareTable& table() {
-  static const auto kLoaded = load_care(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  static const auto kLoaded = load_care({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return *kLoaded;
 }
@@ -137,7 +137,7 @@ TEST_CASE("verdicts are those of the trade") {
 }
 
 TEST_CASE("every material and every finish of the marks has its row, by each of its names") {
-  const auto marks = load_marks(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  const auto marks = load_marks({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(marks);
   std::size_t seen = 0;
   for (const Mark& mark : marks->marks) {
@@ -216,7 +216,7 @@ TEST_CASE("a table that points nowhere is refused with its place") {
             "\"COPPER\" is the name of another row already"}};
   for (const Fault& fault : kFaults) {
     const auto loaded =
-        load_care(PatchedFiles("care.xml", fault.from, fault.to), WINCHBOOK_SOURCE_DIR);
+        load_care({PatchedFiles("care.xml", fault.from, fault.to), WINCHBOOK_SOURCE_DIR});
     REQUIRE_FALSE(loaded);
     CHECK(loaded.faults().front().message == fault.says);
     CHECK(loaded.faults().front().rule == "care-word");

@@ -9,7 +9,7 @@ namespace {
 using namespace winchbook::knowledge;
 
 const DragKnowledge& table() {
-  static const auto kLoaded = load_drag(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  static const auto kLoaded = load_drag({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return *kLoaded;
 }

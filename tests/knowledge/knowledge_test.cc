@@ -12,7 +12,7 @@ namespace {
 
 const Knowledge& shipped() {
   static const Knowledge knowledge = [] {
-    auto loaded = load(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    auto loaded = load({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(bool(loaded));
     return std::move(loaded).value();
   }();
@@ -21,7 +21,7 @@ const Knowledge& shipped() {
 
 /// The first fault of a changed file, as it is printed.
 std::string fault(const std::string& name, const std::string& from, const std::string& to) {
-  const auto loaded = load(PatchedFiles(name, from, to), WINCHBOOK_SOURCE_DIR);
+  const auto loaded = load({PatchedFiles(name, from, to), WINCHBOOK_SOURCE_DIR});
   return loaded ? "" : base::to_string(loaded.faults().front());
 }
 
@@ -126,7 +126,7 @@ TEST_CASE("a fault in the knowledge is told with its place, and nothing is loade
 }
 
 TEST_CASE("a folder without knowledge is told by name") {
-  const auto loaded = load(base::RealFiles(), "/nowhere");
+  const auto loaded = load({base::RealFiles(), "/nowhere"});
   REQUIRE_FALSE(bool(loaded));
   CHECK(base::to_string(loaded.faults().front()).find("knowledge-1.xsd") != std::string::npos);
 }

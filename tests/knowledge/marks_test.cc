@@ -20,7 +20,7 @@ namespace {
 
 const Marks& marks() {
   static const Marks kMarks = [] {
-    auto loaded = load_marks(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    auto loaded = load_marks({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(loaded);
     return std::move(loaded).value();
   }();
@@ -44,7 +44,7 @@ std::string year(std::string_view word, std::int64_t number) {
 }
 
 std::string fault_with(const std::string& name, const std::string& from, const std::string& to) {
-  const auto loaded = load_marks(PatchedFiles(name, from, to), WINCHBOOK_SOURCE_DIR);
+  const auto loaded = load_marks({PatchedFiles(name, from, to), WINCHBOOK_SOURCE_DIR});
   return loaded ? std::string() : base::to_string(loaded.faults().front());
 }
 
@@ -201,7 +201,7 @@ TEST_CASE("materials, finishes and fasteners are found in the words of a record"
 }
 
 TEST_CASE("the makers of the demo have their files, and serial numbers lie between seen ones") {
-  const auto makers = load_makers(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  const auto makers = load_makers({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(makers);
   for (const char* name : {"Harroway Reel Works", "Ockley & Sons", "Lemuel Thackway & Daughter",
                            "Vellacott Instruments"}) {
@@ -222,7 +222,7 @@ TEST_CASE("the makers of the demo have their files, and serial numbers lie betwe
 
 TEST_CASE("serial numbers that do not rise with their dates are refused") {
   const PatchedFiles files("harroway.xml", "date=\"1949-12\"", "date=\"1931-12\"");
-  const auto makers = load_makers(files, WINCHBOOK_SOURCE_DIR);
+  const auto makers = load_makers({files, WINCHBOOK_SOURCE_DIR});
   REQUIRE_FALSE(makers);
   CHECK(base::to_string(makers.faults().front())
             .find("serial 5120 of 1931-12 stands behind 3902 of 1947-05 [row-order]") !=

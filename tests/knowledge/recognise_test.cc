@@ -16,7 +16,7 @@ namespace {
 
 const Marks& marks() {
   static const Marks kMarks = [] {
-    auto loaded = load_marks(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    auto loaded = load_marks({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(loaded);
     return std::move(loaded).value();
   }();
@@ -25,7 +25,7 @@ const Marks& marks() {
 
 const std::vector<Maker>& makers() {
   static const std::vector<Maker> kMakers = [] {
-    auto loaded = load_makers(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    auto loaded = load_makers({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(loaded);
     return std::move(loaded).value();
   }();

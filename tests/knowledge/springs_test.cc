@@ -16,7 +16,7 @@ TEST_CASE("what holds a spring down is a place of the same list, and only spring
   for (const char* kind : {"multiplier", "baitcaster", "fixed-spool", "closed-face", "centrepin",
                            "sidecast", "fly-reel", "plain-winch", "wooden-reel"}) {
     CAPTURE(kind);
-    const auto knowledge = load(files, project, kind);
+    const auto knowledge = load({files, project}, kind);
     REQUIRE(knowledge);
     const PartsList* list = parts_list(*knowledge, kind);
     REQUIRE(list != nullptr);
@@ -38,7 +38,7 @@ TEST_CASE("a dog spring and its loose tip are two pieces, and fly when the bridg
   const std::filesystem::path project = WINCHBOOK_SOURCE_DIR;
   const base::RealFiles files;
   for (const char* kind : {"multiplier", "baitcaster"}) {
-    const auto knowledge = load(files, project, kind);
+    const auto knowledge = load({files, project}, kind);
     REQUIRE(knowledge);
     const PartsEntry* spring = find(*parts_list(*knowledge, kind), "dog-spring");
     REQUIRE(spring != nullptr);

@@ -143,7 +143,7 @@ TEST_CASE("sixty steps are sixty steps") {
 
 TEST_CASE("the figures on the page are those of the drag, and move with the setting") {
   record::Record record = report_test::demo("skerry-40");
-  const auto known = knowledge::load_drag(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  const auto known = knowledge::load_drag({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(bool(known));
   for (const int setting : {12, 18}) {
     record.visits.back().drag->setting = base::Newtons{base::Decimal(setting, 0)};

@@ -17,7 +17,7 @@ using report_test::words_of;
 namespace {
 
 const knowledge::CareTable& table() {
-  static const auto kLoaded = knowledge::load_care(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  static const auto kLoaded = knowledge::load_care({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return *kLoaded;
 }

@@ -34,7 +34,7 @@ const xml::Schema& schema() {
 }
 
 const knowledge::Knowledge& known() {
-  static const auto kKnowledge = knowledge::load(base::RealFiles(), kProject);
+  static const auto kKnowledge = knowledge::load({base::RealFiles(), kProject});
   REQUIRE(kKnowledge);
   return kKnowledge.value();
 }
@@ -49,7 +49,7 @@ base::Result<document::Document> write(const record::Record& record, const std::
   const assess::Assessment assessment = assess::assess(record, known());
   std::optional<assess::fitting::Recorded> recorded;
   if (const record::Visit* visit = record::last_visit(record)) {
-    static const auto kDrag = knowledge::load_drag(base::RealFiles(), kProject);
+    static const auto kDrag = knowledge::load_drag({base::RealFiles(), kProject});
     REQUIRE(kDrag);
     recorded = assess::fitting::recorded(record, *visit, *kDrag);
   }

@@ -17,7 +17,7 @@ namespace record = winchbook::record;
 
 const knowledge::CourseScores& bench() {
   static const auto kLoaded =
-      knowledge::load_courses(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+      knowledge::load_courses({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return kLoaded->scores;
 }

@@ -20,7 +20,7 @@ using knowledge::CareVerdict;
 using Says = knowledge::FlagTrigger::Says;
 
 const knowledge::CareTable& table() {
-  static const auto kLoaded = knowledge::load_care(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  static const auto kLoaded = knowledge::load_care({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return *kLoaded;
 }

@@ -10,7 +10,7 @@ namespace winchbook::assess::fitting {
 namespace {
 
 const knowledge::DragKnowledge& known() {
-  static const auto kKnown = knowledge::load_drag(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  static const auto kKnown = knowledge::load_drag({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(bool(kKnown));
   return *kKnown;
 }

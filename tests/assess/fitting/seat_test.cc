@@ -12,7 +12,7 @@ using namespace winchbook::assess::fitting;
 
 const winchbook::knowledge::DragKnowledge& table() {
   static const auto kLoaded =
-      winchbook::knowledge::load_drag(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+      winchbook::knowledge::load_drag({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(kLoaded);
   return *kLoaded;
 }

@@ -11,7 +11,7 @@ using record::Course;
 
 const knowledge::Courses& courses() {
   static const knowledge::Courses loaded = [] {
-    auto read = knowledge::load_courses(base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+    auto read = knowledge::load_courses({base::RealFiles(), WINCHBOOK_SOURCE_DIR});
     REQUIRE(read);
     return std::move(read).value();
   }();

@@ -17,7 +17,7 @@ using winchbook::base::EdtfDate;
 namespace knowledge = winchbook::knowledge;
 
 knowledge::Prices prices() {
-  const auto loaded = knowledge::load_prices(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  const auto loaded = knowledge::load_prices({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(loaded);
   return *loaded;
 }
@@ -371,7 +371,8 @@ TEST_CASE("a trait that nine in ten sales tell is fitted on those") {
 
 TEST_CASE("what a course makes of a reel") {
   using winchbook::record::Course;
-  const auto courses = knowledge::load_courses(winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR);
+  const auto courses =
+      knowledge::load_courses({winchbook::base::RealFiles(), WINCHBOOK_SOURCE_DIR});
   REQUIRE(courses);
   State found;
   found[Trait::surface] = 2;
