@@ -4,6 +4,7 @@
 
 #include "answers/seat.h"
 #include "daybook/entries/seat_choice.h"
+#include "record/enum_words.h"
 #include "record/find_named.h"
 
 namespace winchbook::catalogue {
