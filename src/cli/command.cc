@@ -43,7 +43,9 @@ std::string as_typed(int argc, const char* const* argv) {
 }
 
 void print(const base::Diagnostics& faults, std::ostream& err) {
-  const std::size_t shown = std::min(faults.size(), kMostFaults);
+  // One more is as long as the words that there is one more.
+  const std::size_t shown =
+      faults.size() == kMostFaults + 1 ? faults.size() : std::min(faults.size(), kMostFaults);
   for (std::size_t i = 0; i < shown; ++i) {
     const bool of_the_line = faults[i].rule == kNotUnderstood;
     err << (of_the_line ? "winchbook: " + faults[i].message + "\n  hint: " + faults[i].hint + "\n"

@@ -38,10 +38,10 @@ base::Result<Asked> read(std::vector<const char*> words) {
 }  // namespace
 
 TEST_CASE("the words of a command line go into the form of the job they name") {
-  const auto asked = read({"oil", "spool", "--all", "--also", "post", "--also", "foot"});
+  const auto asked = read({"oil", "spool", "knob", "--all", "--also", "post", "--also", "foot"});
   REQUIRE(asked);
   CHECK(asked->row->name == "oil");
-  CHECK(told == std::vector<std::string>{"spool", "post", "foot"});
+  CHECK(told == std::vector<std::string>{"spool", "knob", "post", "foot"});
   CHECK(told_flag);
   CHECK(begun == 1);
 }

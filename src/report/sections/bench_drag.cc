@@ -107,8 +107,8 @@ document::Table stack(const Telling& telling, const RecordedDrag& drag) {
                                 {{"name", member.name}, {"material", member.material}});
     row.cells = {{document::plain(std::to_string(++number))},
                  {document::plain(telling.words.capitalised(name))},
-                 {document::plain(
-                     telling.words.say("bench-drag." + std::string(base::word_of(member.turns))))},
+                 {document::plain(telling.words.say("bench-drag.turns." +
+                                                    std::string(base::word_of(member.turns))))},
                  {document::plain(millimetres(telling, member.outside))},
                  {document::plain(millimetres(telling, member.inside))},
                  {document::plain(millimetres(telling, member.thickness))}};
