@@ -89,7 +89,7 @@ void add_field(CLI::App& app, Field& field, Diagnostics& faults) {
   option->type_name("TEXT");
   if (field.kind == Field::Kind::texts) option->expected(1, CLI::detail::expected_max_vector_size);
   if (field.needed && field.question.empty() && field.needed()) option->required();
-  // An option that may be given several times takes one text each time.
+  // An option that may be given several times takes one text each time; a place takes all.
   option->allow_extra_args(option->get_positional() && field.kind == Field::Kind::texts);
 }
 

@@ -46,7 +46,8 @@ base::Diagnostics say(Field& field, std::string_view typed) {
     if (fault.rule.empty()) fault.rule = "command-value";
     fault.of = base::FaultOf::command;
   }
-  if (faults.empty()) field.given = true;
+  const bool empty = field.kind == Field::Kind::text && typed.empty();
+  if (faults.empty()) field.given = !empty;
   return faults;
 }
 

@@ -51,7 +51,8 @@ using Form = std::vector<Field>;
 /// Puts the fields of another form behind those of this one.
 void append(Form& form, Form more);
 
-/// Says one field: reads what was typed. Faults name it ("--minutes: …"), of the kind of a command.
+/// Says one field: reads what was typed; an empty text leaves it not given. Faults name it
+/// ("--minutes: …"), of the kind of a command.
 [[nodiscard]] base::Diagnostics say(Field& field, std::string_view typed);
 
 /// The field of this name, or null.
