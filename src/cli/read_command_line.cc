@@ -90,7 +90,7 @@ void add_field(CLI::App& app, Field& field, Diagnostics& faults) {
   if (field.kind == Field::Kind::texts) option->expected(1, CLI::detail::expected_max_vector_size);
   if (field.needed && field.question.empty() && field.needed()) option->required();
   // An option that may be given several times takes one text each time.
-  if (!option->get_positional()) option->allow_extra_args(false);
+  option->allow_extra_args(option->get_positional() && field.kind == Field::Kind::texts);
 }
 
 /// The subcommand of a name of one word or two.
