@@ -1,8 +1,12 @@
 #include "app/editions.h"
 
+#include <algorithm>
 #include <filesystem>
 #include <sstream>
 #include <utility>
+
+#include "seal/digest.h"
+#include "seal/short_code.h"
 
 namespace winchbook::app {
 namespace {
@@ -60,6 +64,39 @@ base::Result<std::vector<IssuedEdition>> read_editions(library::Library& library
                         told("program")});
   }
   return editions;
+}
+
+std::string kept_name(const report::Edition& edition) {
+  return "issued/" + edition.document + "-" + std::to_string(edition.number) + ".pdf";
+}
+
+base::Result<report::Edition> next_edition(library::Library& library, const std::string& document,
+                                           const base::Day& date,
+                                           const recordfile::LoadedRecord& loaded,
+                                           const std::vector<std::string>& withheld) {
+  const auto issued = read_editions(library, loaded.folder);
+  if (!issued) return issued.faults();
+  report::Edition edition;
+  edition.document = document;
+  edition.date = date;
+  for (const IssuedEdition& one : *issued) {
+    if (one.document != document) continue;
+    edition.number = std::max(edition.number, one.number + 1);
+    edition.earlier.push_back(one.code);
+  }
+  // A list that was lost does not give an edition's number twice.
+  while (library.files().exists(loaded.folder / kept_name(edition)))
+    ++edition.number;
+  const seal::Digest fingerprint = seal::fingerprint(loaded.bytes);
+  edition.fingerprint = seal::hex(fingerprint);
+  edition.code =
+      seal::grouped(seal::short_code({fingerprint, edition.document, std::to_string(edition.number),
+                                      base::iso_text(edition.date)}));
+  edition.withheld = withheld.size();
+  if (!withheld.empty()) edition.withheld_root = seal::hex(seal::merkle_root(withheld));
+  // The page prints it in three words.
+  std::replace(edition.code.begin(), edition.code.end(), '-', ' ');
+  return edition;
 }
 
 base::Diagnostics keep_edition(library::Library& library, const fs::path& folder,
