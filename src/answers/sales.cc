@@ -290,19 +290,16 @@ base::Diagnostics walk_csv(std::istream& in, const std::string& file, const base
 
 base::Diagnostics walk_xml(library::Library& library, const std::filesystem::path& path,
                            const base::Day& today, const WantsSale& wants, const TakeSale& take) {
-  const auto document = library.valid_xml(path, "sales-1.xsd");
-  if (!document) return document.faults();
   FaultList faults;
-  for (const pugi::xml_node node : document->root().children("sale")) {
-    const auto field = [&](std::string_view name) {
-      return std::string(node.child(std::string(name).c_str()).text().get());
-    };
-    if (!wants(field("maker"), field("model"))) continue;
-    SaleReader reader(document->where(node), today);
-    auto sale = reader.read(field);
-    faults.add(reader.faults());
-    if (sale) take(std::move(*sale));
-  }
+  base::Diagnostics wrong =
+      library.for_each_row(path, "sales-1.xsd", "sale", [&](const xml::Row& row) {
+        if (!wants(row["maker"], row["model"])) return;
+        SaleReader reader(row.where, today);
+        auto sale = reader.read([&](std::string_view name) { return row[name]; });
+        faults.add(reader.faults());
+        if (sale) take(std::move(*sale));
+      });
+  if (base::has_error(wrong)) return wrong;
   return std::move(faults).done(path.string());
 }
 

@@ -167,20 +167,14 @@ base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
 
 base::Result<std::vector<StockWasher>> stock_from_xml(library::Library& library,
                                                       const std::filesystem::path& file) {
-  const auto document = library.valid_xml(file, "stock-1.xsd");
-  if (!document) return document.faults();
   Diagnostics faults;
   std::vector<StockWasher> stock;
-  for (const pugi::xml_node node : document->root().children("washer")) {
-    const base::Location where = document->where(node);
-    WasherReader reader(where);
-    stock.push_back(washer_from(
-        [&](std::string_view name) {
-          return std::string(node.child(std::string(name).c_str()).text().get());
-        },
-        where.line, reader));
+  add(faults, library.for_each_row(file, "stock-1.xsd", "washer", [&](const xml::Row& row) {
+    WasherReader reader(row.where);
+    stock.push_back(
+        washer_from([&](std::string_view name) { return row[name]; }, row.where.line, reader));
     add(faults, reader.faults());
-  }
+  }));
   if (base::has_error(faults)) return faults;
   return stock;
 }

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "report/write.h"
+#include "xml/walk.h"
 
 namespace winchbook::app {
 namespace {
@@ -70,14 +71,11 @@ Diagnostics faults_of_name(library::Library& library, const report::Template& ch
 /// Where each face is named, so that a name nobody knows is told where it stands.
 std::map<std::string, base::Location> faces_of(const xml::Document& style) {
   std::map<std::string, base::Location> faces;
-  for (const pugi::xml_node node : style.root().children()) {
-    const std::string_view kind = node.name();
-    if (kind != "family" && kind != "fallback") continue;
-    for (const pugi::xml_attribute attribute : node.attributes()) {
-      if (std::string_view(attribute.name()) == "name") continue;
-      faces.try_emplace(attribute.value(), style.where(node));
-    }
-  }
+  xml::for_each_text(style, [&](const xml::Text& text) {
+    const bool names_faces = text.element == "family" || text.element == "fallback";
+    if (!names_faces || text.attribute.empty() || text.attribute == "name") return;
+    faces.try_emplace(std::string(text.value), style.source().where(text.offset));
+  });
   return faces;
 }
 

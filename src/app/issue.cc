@@ -5,33 +5,28 @@
 #include <algorithm>
 #include <iterator>
 #include <memory>
-#include <stdexcept>
 #include <string_view>
 #include <utility>
 
 #include "answers/assessed.h"
 #include "app/design.h"
 #include "app/editions.h"
+#include "app/output.h"
 #include "app/reel_code.h"
+#include "app/shown.h"
 #include "app/survivors.h"
 #include "app/weigh.h"
 #include "assess/assessment.h"
 #include "assess/fitting/recorded.h"
 #include "assess/tray/tray.h"
 #include "document/document.h"
-#include "knowledge/drag.h"
 #include "layout/lay_out.h"
 #include "library/lock.h"
-#include "library/photographs.h"
 #include "pdf/draw.h"
-#include "photo/jpeg.h"
 #include "photo/remarks.h"
 #include "record/enum_words.h"
 #include "recordfile/record_file.h"
-#include "recordfile/withhold.h"
 #include "report/write.h"
-#include "seal/digest.h"
-#include "seal/short_code.h"
 
 namespace winchbook::app {
 namespace {
@@ -42,68 +37,6 @@ using base::Result;
 
 constexpr std::uintmax_t kMostProfileBytes = std::uintmax_t{4} << 20U;
 
-/// The record as its reader may see it, and how it came of the full one.
-struct Shown {
-  recordfile::LoadedRecord record;
-  recordfile::Withholding withheld;
-};
-
-/// A withheld edition is a record like any other: it keeps the schema and the rules.
-Result<Shown> shown_to(library::Library& library, record::Reader reader,
-                       const recordfile::LoadedRecord& full) {
-  auto withheld = recordfile::withhold(full, reader);
-  if (!withheld) return withheld.faults();
-  auto record = library.record_of(full.file, withheld->bytes);
-  if (!record) {
-    throw std::logic_error("the withheld edition is no record: " +
-                           base::to_string(record.faults().front()));
-  }
-  record.value().folder = full.folder;
-  return Shown{std::move(record).value(), std::move(withheld).value()};
-}
-
-/// Reads every photograph once, and makes sure that it is the one the record knows; gives those
-/// that are shown. The edition has the same photographs in the same order, if by other ids.
-Result<std::vector<pdf::Jpeg>> read_photographs(library::Library& library,
-                                                const recordfile::LoadedRecord& full,
-                                                const recordfile::LoadedRecord& shown,
-                                                record::Reader reader) {
-  std::vector<pdf::Jpeg> photographs;
-  Diagnostics faults;
-  for (std::size_t i = 0; i < full.record.photos.size(); ++i) {
-    const record::Photo& photo = full.record.photos[i];
-    if (photo.withheld) continue;
-    if (auto fault = library::fault_of_place(library.files(), full.folder, photo.file)) {
-      fault->where = full.where(photo.id.text);
-      faults.push_back(std::move(*fault));
-      continue;
-    }
-    auto bytes = library.files().read(full.folder / photo.file, photo::kMostBytes);
-    const bool same = bytes && seal::hex(seal::fingerprint(*bytes)) == photo.sha256;
-    const auto facts = same ? photo::inspect(*bytes) : Result<photo::JpegFacts>(Diagnostics{});
-    if (!facts) {
-      faults.push_back(
-          base::error_at(full.where(photo.id.text),
-                         "photograph \"" + photo.file + "\" is not there or not as it was recorded",
-                         "run winchbook check to see what is wrong with it", "photo-changed"));
-      continue;
-    }
-    if (shown.record.photos[i].withheld) continue;
-    if (facts->tells_where_taken && reader != record::Reader::owner) {
-      faults.push_back(base::error_at(
-          full.where(photo.id.text),
-          "photograph \"" + photo.file + "\" says where it was taken, and that is an address",
-          "take its metadata out without loss, and write its new SHA-256", "withheld-survives"));
-      continue;
-    }
-    photographs.push_back({shown.record.photos[i].id.text, std::move(bytes).value(), facts->width,
-                           facts->height, facts->colour == photo::Colour::grey ? 1 : 3,
-                           static_cast<int>(facts->orientation), false, facts->icc_profile});
-  }
-  if (!faults.empty()) return faults;
-  return photographs;
-}
-
 report::PhotographFactsById facts_of(const std::vector<pdf::Jpeg>& photographs) {
   report::PhotographFactsById facts;
   for (const pdf::Jpeg& photograph : photographs) {
@@ -112,43 +45,14 @@ report::PhotographFactsById facts_of(const std::vector<pdf::Jpeg>& photographs) 
   return facts;
 }
 
-/// Where an edition is kept, from the reel's folder.
-std::string kept_name(const report::Edition& edition) {
-  return "issued/" + edition.document + "-" + std::to_string(edition.number) + ".pdf";
-}
-
-/// The edition that would be issued now; `withheld` are the digests in the record it carries.
-Result<report::Edition> next_edition(library::Library& library, const IssueRequest& request,
-                                     const recordfile::LoadedRecord& loaded,
-                                     const std::vector<std::string>& withheld) {
-  const auto issued = read_editions(library, loaded.folder);
-  if (!issued) return issued.faults();
-  report::Edition edition;
-  edition.document = request.document;
-  edition.date = request.date;
-  for (const IssuedEdition& one : *issued) {
-    if (one.document != request.document) continue;
-    edition.number = std::max(edition.number, one.number + 1);
-    edition.earlier.push_back(one.code);
-  }
-  // A list that was lost does not give an edition's number twice.
-  while (library.files().exists(loaded.folder / kept_name(edition)))
-    ++edition.number;
-  const seal::Digest fingerprint = seal::fingerprint(loaded.bytes);
-  edition.fingerprint = seal::hex(fingerprint);
-  edition.code =
-      seal::grouped(seal::short_code({fingerprint, edition.document, std::to_string(edition.number),
-                                      base::iso_text(edition.date)}));
-  edition.withheld = withheld.size();
-  if (!withheld.empty()) edition.withheld_root = seal::hex(seal::merkle_root(withheld));
-  // The page prints it in three words.
-  std::replace(edition.code.begin(), edition.code.end(), '-', ' ');
-  return edition;
-}
-
-pdf::Contents contents_of(library::Library& library, const document::Document& written,
-                          const report::Edition& edition, const recordfile::LoadedRecord& loaded) {
+/// What a PDF carries besides its pages and photographs.
+Result<pdf::Contents> contents_of(library::Library& library, const document::Document& written,
+                                  const report::Edition& edition,
+                                  const recordfile::LoadedRecord& loaded) {
+  auto profile = library.files().read(library.world().colour_profile, kMostProfileBytes);
+  if (!profile) return profile.faults();
   pdf::Contents contents;
+  contents.icc_profile = std::move(profile).value();
   contents.attachments.push_back({"record.xml", "text/xml", written.subject, loaded.bytes, true});
   contents.metadata = {written.title,
                        written.author,
@@ -157,66 +61,6 @@ pdf::Contents contents_of(library::Library& library, const document::Document& w
                        base::iso_text(edition.date),
                        "winchbook " + library.world().version};
   return contents;
-}
-
-/// Beside the record: "keepsake.pdf", and "keepsake-stranger.pdf" when it is not written for the
-/// document's usual reader, so that neither is written over the other.
-fs::path output_path(const IssueRequest& request, const recordfile::LoadedRecord& loaded,
-                     std::string_view unusual_reader) {
-  if (!request.output.empty()) return request.output;
-  std::string name = request.document;
-  if (!unusual_reader.empty()) name += "-" + std::string(unusual_reader);
-  return loaded.folder / (name + ".pdf");
-}
-
-/// A file that is there and is no PDF is somebody's work, perhaps the record itself; and what is in
-/// issued/ is never written over.
-Diagnostics faults_of_output(library::Library& library, const fs::path& output,
-                             const recordfile::LoadedRecord& loaded) {
-  const base::Location where{output.string(), 0, 0};
-  const fs::path folder = output.has_parent_path() ? output.parent_path() : fs::path(".");
-  if (!library.files().is_folder(folder)) {
-    return {base::of_machine(
-        base::error_at(where, "cannot write: there is no folder \"" + folder.string() + "\"",
-                       "make the folder, or name another; nothing was changed", "file-write"))};
-  }
-  const fs::path kept = library.files().resolved(loaded.folder / "issued");
-  if (library.files().resolved(output).parent_path() == kept) {
-    return {
-        base::of_machine(base::error_at(where, "editions kept in issued/ are never written over",
-                                        "name a file outside issued/", "file-output"))};
-  }
-  if (!library.files().exists(output) || library.files().is_folder(output)) return {};
-  constexpr std::uintmax_t kMostOutputBytes = std::uintmax_t{1} << 31U;
-  const auto old = library.files().read(output, kMostOutputBytes);
-  if (old && old->starts_with("%PDF-")) return {};
-  return {base::of_machine(base::error_at(where, "the file is there already and is not a PDF",
-                                          "name another file; this one was left as it is",
-                                          "file-output"))};
-}
-
-/// What goes where once everything is drawn.
-struct Finished {
-  fs::path output;
-  const report::Edition& edition;
-  record::Reader reader = record::Reader::owner;
-  bool final = false;
-  const std::string& bytes;
-};
-
-Diagnostics write_files(library::Library& library, const recordfile::LoadedRecord& loaded,
-                        const Finished& finished) {
-  if (!finished.final) return library.files().write_aside(finished.output, finished.bytes);
-  const report::Edition& edition = finished.edition;
-  // Listed and kept first: a book that claims an edition must have one.
-  Diagnostics faults =
-      keep_edition(library, loaded.folder,
-                   {edition.document, edition.number, base::iso_text(edition.date),
-                    std::string(record::word_of(finished.reader)), kept_name(edition),
-                    edition.fingerprint, edition.code, "winchbook " + library.world().version},
-                   finished.bytes);
-  if (base::has_error(faults)) return faults;
-  return library.files().write_aside(finished.output, finished.bytes);
 }
 
 /// Nothing that was withheld may be left anywhere in what the reader gets.
@@ -353,18 +197,20 @@ IssueRequest completed(IssueRequest request, const report::Template& chapters) {
   return request;
 }
 
+/// For good, nobody else writes into the reel's folder meanwhile.
+Result<std::unique_ptr<base::HeldLock>> lock_for(const library::World& world,
+                                                 const IssueRequest& request) {
+  if (!request.final || request.dump) return std::unique_ptr<base::HeldLock>();
+  const fs::path file = recordfile::record_path(world.files, request.record);
+  return library::lock_reel(world, file.has_parent_path() ? file.parent_path() : fs::path("."),
+                            request.command);
+}
+
 }  // namespace
 
 Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
-  std::unique_ptr<base::HeldLock> held;
-  if (asked.final && !asked.dump) {
-    const fs::path file = recordfile::record_path(library.files(), asked.record);
-    auto lock = library::lock_reel(library.world(),
-                                   file.has_parent_path() ? file.parent_path() : fs::path("."),
-                                   asked.command);
-    if (!lock) return lock.faults();
-    held = std::move(lock).value();
-  }
+  const auto held = lock_for(library.world(), asked);
+  if (!held) return held.faults();
   const auto full = library.record(asked.record);
   if (!full) return full.faults();
   auto design =
@@ -381,8 +227,8 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   }
   const record::Reader reader = request.reader.value_or(design->chapters.reader);
   const bool unusual = reader != design->chapters.reader;
-  const fs::path output =
-      output_path(request, *full, unusual ? record::word_of(reader) : std::string_view{});
+  const fs::path output = output_path(request.output, request.document, *full,
+                                      unusual ? record::word_of(reader) : std::string_view{});
   if (!request.dump) {
     Diagnostics faults = faults_of_output(library, output, *full);
     if (base::has_error(faults)) return faults;
@@ -393,7 +239,8 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   if (!photographs) return photographs.faults();
   // From here on the record is valid, holds what its reader may see, and does not change.
 
-  auto edition = next_edition(library, request, shown->record, shown->withheld.digests);
+  auto edition =
+      next_edition(library, request.document, request.date, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   edition.value().reel_code = reel_code(full->record);
@@ -432,12 +279,10 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
     issued.text = layout::dump(*pages);
     return issued;
   }
-  pdf::Contents contents = contents_of(library, *written, *edition, shown->record);
-  contents.photographs = std::move(photographs).value();
-  auto profile = library.files().read(library.world().colour_profile, kMostProfileBytes);
-  if (!profile) return profile.faults();
-  contents.icc_profile = std::move(profile).value();
-  const auto bytes = pdf::draw(*pages, contents, *fonts);
+  auto contents = contents_of(library, *written, *edition, shown->record);
+  if (!contents) return contents.faults();
+  contents.value().photographs = std::move(photographs).value();
+  const auto bytes = pdf::draw(*pages, *contents, *fonts);
   if (!bytes) return bytes.faults();
   const Diagnostics faults =
       write_files(library, *full, {output, *edition, reader, request.final, *bytes});

@@ -10,6 +10,7 @@
 
 #include "text/folded_words.h"
 #include "xml/document.h"
+#include "xml/walk.h"
 
 namespace winchbook::app {
 namespace {
@@ -282,7 +283,7 @@ class Searcher {
     const auto edition = xml::Document::parse(search_.full.file, search_.withheld.bytes);
     if (!edition) return edition.faults();
     const xml::Source full(search_.full.file, search_.full.bytes);
-    element(*edition, full, edition->root());
+    xml::for_each_text(*edition, [&](const xml::Text& text) { look_at(*edition, full, text); });
     for (const Offered& one : offered) {
       // What stands in the record was told with its place there.
       if (const auto hit = first_hit(list_, one.text); hit && !told_.contains(hit->wanted)) {
@@ -298,31 +299,24 @@ class Searcher {
   }
 
  private:
-  void element(const xml::Document& edition, const xml::Source& full, pugi::xml_node node) {
-    for (const pugi::xml_attribute attribute : node.attributes()) {
-      if (const auto hit = first_hit(list_, attribute.value())) {
-        tell(*hit, full.where(search_.withheld.origin(edition.offset(node))),
-             fmt::format("the attribute {}", attribute.name()), cure(search_, *hit));
-      }
-    }
-    for (const pugi::xml_node child : node.children()) {
-      if (child.type() == pugi::node_element) {
-        element(edition, full, child);
-      } else if (const auto hit = first_hit(list_, child.value())) {
-        tell(*hit, place(edition, full, child, *hit), "", cure(search_, *hit));
-      }
-    }
+  void look_at(const xml::Document& edition, const xml::Source& full, const xml::Text& text) {
+    const auto hit = first_hit(list_, text.value);
+    if (!hit) return;
+    const bool attribute = !text.attribute.empty();
+    tell(*hit,
+         attribute ? full.where(search_.withheld.origin(text.offset))
+                   : place(edition, full, text, *hit),
+         attribute ? fmt::format("the attribute {}", text.attribute) : std::string(),
+         cure(search_, *hit));
   }
 
   /// Where the hit stands in the full record; the beginning of its text when that holds references
   /// or other line ends, which count differently in the tree.
-  base::Location place(const xml::Document& edition, const xml::Source& full, pugi::xml_node node,
+  base::Location place(const xml::Document& edition, const xml::Source& full, const xml::Text& text,
                        const Hit& hit) const {
-    const std::string_view value = node.value();
-    const std::size_t begin = edition.offset(node);
     const bool as_written =
-        std::string_view(edition.source().bytes()).substr(begin).starts_with(value);
-    return full.where(search_.withheld.origin(begin + (as_written ? hit.begin : 0)));
+        std::string_view(edition.source().bytes()).substr(text.offset).starts_with(text.value);
+    return full.where(search_.withheld.origin(text.offset + (as_written ? hit.begin : 0)));
   }
 
   void tell(const Hit& hit, base::Location where, const std::string& in, std::string hint) {

@@ -65,15 +65,16 @@ base::Result<const recordfile::ElementOrder*> Library::order() {
   });
 }
 
-base::Result<xml::Document> Library::valid_xml(const std::filesystem::path& path,
-                                               std::string_view schema_name) {
-  auto document = read_xml(world_, path);
-  if (!document) return document;
+base::Diagnostics Library::for_each_row(const std::filesystem::path& list,
+                                        std::string_view schema_name, std::string_view row,
+                                        const std::function<void(const xml::Row&)>& take) {
+  const auto document = read_xml(world_, list);
+  if (!document) return document.faults();
   const auto compiled = schema(schema_name);
   if (!compiled) return compiled.faults();
   base::Diagnostics faults = (*compiled)->faults_in(*document, document->root());
-  if (base::has_error(faults)) return faults;
-  return document;
+  if (!base::has_error(faults)) xml::for_each_row(*document, row, take);
+  return faults;
 }
 
 base::Result<recordfile::LoadedRecord> Library::record(const std::filesystem::path& path) {

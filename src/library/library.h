@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -20,7 +21,7 @@
 #include "recordfile/record_file.h"
 #include "text/font_book.h"
 #include "words/catalogue.h"
-#include "xml/document.h"
+#include "xml/rows.h"
 #include "xml/schema.h"
 
 namespace winchbook::library {
@@ -40,9 +41,11 @@ class Library {
 
   /// A schema of schemas/, compiled: "record-1.xsd".
   [[nodiscard]] base::Result<const xml::Schema*> schema(std::string_view name);
-  /// A file of the bench that keeps a schema of schemas/. All its faults with their places.
-  [[nodiscard]] base::Result<xml::Document> valid_xml(const std::filesystem::path& path,
-                                                      std::string_view schema_name);
+  /// Reads a list of the bench's that keeps a schema of schemas/, and hands over its rows. With an
+  /// error there are none; all faults have their places.
+  [[nodiscard]] base::Diagnostics for_each_row(const std::filesystem::path& list,
+                                               std::string_view schema_name, std::string_view row,
+                                               const std::function<void(const xml::Row&)>& take);
   /// In which order a record's elements stand.
   [[nodiscard]] base::Result<const recordfile::ElementOrder*> order();
   /// Reads a record: a reel's folder or its record.xml.
