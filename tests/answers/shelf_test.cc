@@ -5,10 +5,12 @@
 #include <algorithm>
 #include <string>
 
-#include "support/on_disk.h"
+#include "support/files_on_disk.h"
 
 namespace winchbook::answers {
 namespace {
+
+using namespace on_disk;  // NOLINT: told in its words
 
 namespace fs = std::filesystem;
 

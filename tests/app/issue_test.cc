@@ -9,10 +9,12 @@
 #include <vector>
 
 #include "app/editions.h"
-#include "support/on_disk.h"
+#include "support/files_on_disk.h"
 
 namespace winchbook::app {
 namespace {
+
+using namespace on_disk;  // NOLINT: told in its words
 
 namespace fs = std::filesystem;
 
