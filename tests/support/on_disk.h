@@ -95,7 +95,11 @@ class OpenBench {
 
  private:
   base::RealFiles files_;
-  library::Library library_{{files_, kProject, "test"}};
+  library::Library library_{{files_, kProject, "test",
+                             [] {
+                               return base::Day{2026, 6, 1};
+                             },
+                             [] { return std::string(32, 'a'); }}};
   std::filesystem::path folder_;
 };
 
