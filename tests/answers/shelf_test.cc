@@ -11,6 +11,7 @@ namespace winchbook::answers {
 namespace {
 
 namespace fs = std::filesystem;
+using namespace daybook;  // NOLINT: what all tests of files on disk share
 
 /// A shelf with the demo's records, a broken one, a loop of links and a deep folder.
 class TestShelf {
