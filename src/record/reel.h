@@ -42,7 +42,7 @@ struct MakerStatement {
   Kind kind = Kind::not_determined;
   std::string name;   ///< "Harroway Reel Works"
   std::string place;  ///< "Port Ellery"
-  bool still_trading = false;
+  std::optional<bool> still_trading;  ///< empty: nobody said
   Evidence grounds;
   std::optional<Certainty> certainty;
 };

@@ -27,7 +27,7 @@ void fields(auto& io, Of<record::MakerStatement> auto& maker) {
   io.need("kind", maker.kind);
   io.may("name", maker.name);
   io.may("place", maker.place);
-  io.may("still-trading", maker.still_trading, false);
+  io.may("still-trading", maker.still_trading);
   io.may("certainty", maker.certainty);
   io.may("grounds", maker.grounds);
 }

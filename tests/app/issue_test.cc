@@ -17,7 +17,6 @@ namespace {
 using namespace on_disk;  // NOLINT: told in its words
 
 namespace fs = std::filesystem;
-using namespace daybook;  // NOLINT: what all tests of files on disk share
 
 void change(const fs::path& path, const std::string& before, const std::string& after) {
   std::string bytes = bytes_of(path);
