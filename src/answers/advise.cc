@@ -8,7 +8,6 @@
 #include <utility>
 
 #include "answers/assessed.h"
-#include "answers/value_words.h"
 #include "record/enum_words.h"
 #include "record/ranking.h"
 
@@ -22,103 +21,6 @@ using advice::Scored;
 using advice::Stop;
 using record::Course;
 using record::Matter;
-
-using answers::spoken;
-
-std::string spoken(Matter matter) {
-  return matter == Matter::way_back ? "the way back" : std::string(record::word_of(matter));
-}
-
-std::string piece_names(const record::Record& record, const std::vector<record::PieceId>& ids) {
-  std::string names;
-  for (const record::PieceId& id : ids) {
-    const record::Piece* piece = find(record, id);
-    names += (names.empty() ? "" : ", ") + (piece == nullptr ? id.text : piece->name);
-  }
-  return names;
-}
-
-std::string stop_sentence(const record::Record& record, const Stop& stop) {
-  switch (stop.why) {
-    case Stop::Why::unsafe_fault:
-      return fmt::format("It is not fished: {} is unsafe and is still there.", stop.name);
-    case Stop::Why::hazard:
-      return fmt::format("Minded in every course: {}. Local rules come first.", stop.name);
-    case Stop::Why::legal:
-      return fmt::format(
-          "Minded in every course: {}. Ask before it is sold, posted or taken abroad.", stop.name);
-    case Stop::Why::missing_piece:
-      return stop.forbids.empty()
-                 ? fmt::format("Empty as it stands: {}.", stop.name)
-                 : fmt::format("It cannot be made to fish: nothing is in the place \"{}\".",
-                               stop.name);
-    case Stop::Why::must_stay:
-      break;
-  }
-  return fmt::format("It is not rebuilt: these must stay: {}.", piece_names(record, stop.pieces));
-}
-
-std::string flip_sentence(const Flip& flip, Course answer) {
-  if (flip.kind == Flip::Kind::cost) {
-    const std::string more =
-        flip.dearer_by
-            ? fmt::format("about {} {}", flip.dearer_by->amount.text(), flip.dearer_by->currency)
-            : fmt::format("{} points", flip.points);
-    return fmt::format("If to {} cost {} more: {}.", spoken(answer), more, spoken(flip.then));
-  }
-  if (flip.kind == Flip::Kind::value) {
-    return fmt::format("If to {} left it worth {} in a hundred of the best value less: {}.",
-                       spoken(answer), flip.points, spoken(flip.then));
-  }
-  return fmt::format("If {} stood where {} stands, and the other way round: {}.",
-                     spoken(flip.first), spoken(flip.second), spoken(flip.then));
-}
-
-/// "use, 67 of 100 against 33", of those that count for the answer, or of those against it.
-std::string reasons(const advice::Finding& finding, bool for_it) {
-  std::string list;
-  const base::Ratio nothing;
-  std::vector<advice::Reason> heaviest_first = finding.reasons;
-  if (!for_it) std::reverse(heaviest_first.begin(), heaviest_first.end());
-  for (const advice::Reason& one : heaviest_first) {
-    if ((one.counts > nothing) != for_it) continue;
-    list += fmt::format("{}{}, {} of 100 against {}", list.empty() ? "" : "; ", spoken(one.matter),
-                        one.points, one.other);
-  }
-  return list;
-}
-
-void say_reasons(const advice::Finding& finding, std::string& text) {
-  if (!finding.answer || !finding.runner_up) return;
-  const std::string good = reasons(finding, true);
-  const std::string bad = reasons(finding, false);
-  const std::string_view other = spoken(*finding.runner_up);
-  if (!good.empty()) text += fmt::format("For it, beside \"{}\": {}.\n", other, good);
-  if (!bad.empty()) text += fmt::format("Against it: {}.\n", bad);
-}
-
-void say_scores(const Advised& advised, std::string& text) {
-  text += fmt::format("\n{:<20}", "");
-  for (const Matter matter : advice::kAllMatters)
-    text += fmt::format("{:>12}", record::word_of(matter));
-  text += fmt::format("{:>10}\n{:<20}", "together", "weight");
-  for (const base::Ratio& weight : advised.finding.weights) {
-    text += fmt::format("{:>12.2f}", static_cast<double>(weight.rounded(100)) / 100);
-  }
-  text += "\n";
-  for (const Scored& one : advised.finding.courses) {
-    text += fmt::format("{:<20}", spoken(one.course));
-    for (const advice::Score& score : one.scores) {
-      const char* mark = score.from == advice::ScoreFrom::bench ? "*" : "";
-      text += fmt::format("{:>12}", fmt::format("{}{}", score.points, mark));
-    }
-    text += one.forbidden ? "         –\n" : fmt::format("{:>10}\n", one.total.rounded(100));
-  }
-  text +=
-      "* the bench's own points for the course (shared/advice/courses.xml); the rest follow from "
-      "the "
-      "record.\n";
-}
 
 /// A reel to value, and by what its courses are weighed.
 struct AdviseRequest : ValueRequest {
@@ -139,8 +41,9 @@ forms::Form form(AdviseRequest& request) {
 base::Result<forms::Outcome> run(const AdviseRequest& request, forms::Setting& setting) {
   const auto advised = advise(setting.library, request, request.ranking.matters);
   if (!advised) return advised.faults();
-  return forms::Outcome{
-      request.json ? advice_as_json(*advised) : advice_in_words(*advised), {}, {}};
+  if (request.json) return forms::Outcome{advice_as_json(*advised), {}, {}};
+  return tell(setting, advised->loaded.record.language,
+              [&](const words::Catalogue& words) { return advice_told(*advised, words); });
 }
 
 }  // namespace
@@ -176,43 +79,6 @@ base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment
       ranking.empty() ? visit->wishes.ranking : ranking);
   advised.loaded = std::move(valued.loaded);
   return advised;
-}
-
-std::string advice_in_words(const Advised& advised) {
-  const advice::Finding& finding = advised.finding;
-  const record::Record& record = advised.loaded.record;
-  std::string text;
-  if (finding.answer) {
-    text += fmt::format("The advice: {}.", spoken(*finding.answer));
-    if (finding.runner_up) text += fmt::format(" Next: {}.", spoken(*finding.runner_up));
-    text += "\n";
-  } else {
-    text += "No course can be advised; see what stands in the way.\n";
-  }
-  if (finding.ranking.empty()) {
-    text += "Nobody has ranked what matters: all six weigh the same.\n";
-  } else {
-    text += "Ranked: ";
-    for (std::size_t i = 0; i < finding.ranking.size(); ++i)
-      text += (i == 0 ? "" : ", ") + spoken(finding.ranking[i]);
-    text += ".\n";
-  }
-  say_reasons(finding, text);
-  for (const Stop& stop : finding.stops)
-    text += stop_sentence(record, stop) + "\n";
-  say_scores(advised, text);
-  if (finding.answer) {
-    text += "\nWhat would turn it over:\n";
-    if (finding.flips.empty()) text += "  Nothing near.\n";
-    for (const Flip& flip : finding.flips)
-      text += "  " + flip_sentence(flip, *finding.answer) + "\n";
-  }
-  const record::Visit* visit = last_visit(record);
-  if (visit != nullptr && visit->advice && visit->advice->chosen) {
-    text += fmt::format("\nThe owner chose: {}.\n", spoken(*visit->advice->chosen));
-  }
-  text += "\nThe owner decides. A total is a way of comparing, not a grade of the reel.\n";
-  return text;
 }
 
 std::string advice_as_json(const Advised& advised) {

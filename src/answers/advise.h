@@ -30,9 +30,9 @@ struct Advised {
 [[nodiscard]] base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment,
                                            const std::vector<record::Matter>& ranking);
 
-/// The answer in sentences; ends with a line break.
-[[nodiscard]] std::string advice_in_words(const Advised& advised);
-/// The same as JSON that keeps schemas/advise.schema.json.
+/// The answer in sentences and a table.
+[[nodiscard]] Blocks advice_told(const Advised& advised, const words::Catalogue& words);
+/// The answer as JSON that keeps schemas/advise.schema.json.
 [[nodiscard]] std::string advice_as_json(const Advised& advised);
 
 [[nodiscard]] forms::Job advise_job();

@@ -7,8 +7,8 @@
 namespace winchbook::answers {
 
 /// When the reel was made: the answer in a sentence first, then why step by step, what does not
-/// belong, and the doubts. Lines of at most 100 columns; ends with a line break.
-[[nodiscard]] std::string date_in_words(const Graded& graded);
+/// belong, and the doubts.
+[[nodiscard]] Blocks date_told(const Graded& graded, const words::Catalogue& words);
 
 /// The same as JSON that keeps schemas/date.schema.json. Days are ISO 8601, null where not known;
 /// a range is [first, last] year.

@@ -1,10 +1,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "answers/date.h"
 #include "answers/date_words.h"
-#include "answers/lines.h"
 
 namespace winchbook::answers {
 namespace {
@@ -14,37 +14,45 @@ using dating::Finding;
 using dating::LeftOut;
 using record::EndFirmness;
 
-/// The answer told on a terminal, a part after the other.
+/// The answer, a part after the other.
 class Telling {
  public:
-  explicit Telling(const Graded& graded)
-      : record_(graded.loaded.record), finding_(graded.assessment.dating) {}
+  Telling(const Graded& graded, const words::Catalogue& words)
+      : record_(graded.loaded.record), finding_(graded.assessment.dating), words_(words) {}
 
-  std::string told() const {
-    std::string out = record_.reel.name;
-    if (!record_.reel.model.empty() && record_.reel.model != record_.reel.name)
-      out += ", " + record_.reel.model;
-    out += "\n\n" + broken_into_lines(answer());
-    out += ends() + likeliest() + steps() + disagreements() + doubts() + left_out() + assumptions();
-    return out;
+  Blocks told() && {
+    blocks_.emplace_back(paragraph(reel_name(record_, words_)));
+    blocks_.emplace_back(paragraph(answer()));
+    if (known()) ends();
+    if (finding_.range50 && finding_.range90) {
+      blocks_.emplace_back(
+          next_line(words_.say("answer.date.likeliest", {{"half", years(*finding_.range50)},
+                                                         {"most", years(*finding_.range90)}})));
+    }
+    steps();
+    disagreements();
+    doubts();
+    left_out();
+    assumptions();
+    return std::move(blocks_);
   }
 
  private:
   std::string answer() const {
     std::string out;
     if (unsettled()) {
-      out = "No year fits all of it: " + list_of_ways() + " " + made_in() +
-            ", whichever of them it is.";
+      const auto conflict =
+          std::find_if(finding_.conflicts.begin(), finding_.conflicts.end(),
+                       [](const auto& one) { return one.tier == dating::Tier::hard; });
+      out = words_.say("answer.date.unsettled", {{"ways", ways(*conflict)}, {"made", made_in()}});
     } else {
-      out = made_in() + ".";
+      out = words_.say("answer.date.settled", {{"made", made_in()}});
       for (const dating::Suspect& suspect : finding_.suspects) {
-        out += fmt::format(" {} does not fit that and was left out of it.",
-                           piece_name(record_, suspect.piece));
+        out += " " + words_.say("answer.date.does-not-fit",
+                                {{"piece", piece_name(record_, suspect.piece, words_)}});
       }
     }
-    if (finding_.attributed && known()) {
-      out += " No mark says so: the years are attributed, on the grounds below.";
-    }
+    if (finding_.attributed && known()) out += " " + words_.say("answer.date.attributed");
     return out;
   }
 
@@ -60,52 +68,52 @@ class Telling {
   std::string made_in() const {
     const auto& first = finding_.window.not_before;
     const auto& last = finding_.window.not_after;
+    if (!first && !last) return words_.say("answer.date.made.unknown");
     const auto soft = [](const auto& end) { return end && end->firmness == EndFirmness::soft; };
-    const char* how = soft(first) || soft(last) ? "It was most likely made" : "It was made";
-    if (first && last && first->day.year == last->day.year)
-      return fmt::format("{} in {}", how, first->day.year);
-    if (first && last && last->day.year - first->day.year == 1)
-      return fmt::format("{} in {} or {}", how, first->day.year, last->day.year);
-    if (first && last)
-      return fmt::format("{} between {} and {}", how, first->day.year, last->day.year);
-    if (first)
-      return fmt::format("{} in {} or later; nothing says how much later", how, first->day.year);
-    if (last)
-      return fmt::format("{} in {} or before; nothing says how long before", how, last->day.year);
-    return "Nothing on it says when it was made";
+    const auto year = [](const auto& end) {
+      return end ? fmt::format("{}", end->day.year) : std::string();
+    };
+    const char* key = "answer.date.made.between";
+    if (!last) {
+      key = "answer.date.made.or-later";
+    } else if (!first) {
+      key = "answer.date.made.or-before";
+    } else if (first->day.year == last->day.year) {
+      key = "answer.date.made.in";
+    } else if (last->day.year - first->day.year == 1) {
+      key = "answer.date.made.either";
+    }
+    return words_.say(key, {{"how", soft(first) || soft(last) ? "likely" : "surely"},
+                            {"first", year(first)},
+                            {"last", year(last)}});
   }
 
-  std::string list_of_ways() const {
-    const auto conflict =
-        std::find_if(finding_.conflicts.begin(), finding_.conflicts.end(),
-                     [](const auto& one) { return one.tier == dating::Tier::hard; });
-    return ways(*conflict);
+  std::vector<std::string> end_cells(const char* side,
+                                     const std::optional<dating::WindowEnd>& end) const {
+    if (!end) return {words_.say(side), words_.say("answer.no-end")};
+    return {words_.say(side),
+            words_.say("answer.date.end",
+                       {{"day", words_.day(end->day)},
+                        {"speaker", speaker(record_, finding_.evidence[end->evidence], words_)},
+                        {"firmness", named("answer.date.firmness", end->firmness)}})};
   }
 
-  std::string end_line(const char* name, const std::optional<dating::WindowEnd>& end) const {
-    if (!end) return fmt::format("  {}  no end known\n", name);
-    return with_hanging_lead(fmt::format("  {}  ", name),
-                             fmt::format("{}, by {}; {}", spoken(end->day),
-                                         speaker(record_, finding_.evidence[end->evidence]),
-                                         term(end->firmness).spoken));
+  void ends() {
+    document::Table table;
+    table.columns = {{document::Column::Align::words, 0, true}, {}};
+    table.rows = {row_of(end_cells("answer.not-before", finding_.window.not_before)),
+                  row_of(end_cells("answer.not-after", finding_.window.not_after))};
+    blocks_.emplace_back(std::move(table));
   }
 
-  std::string ends() const {
-    if (!known()) return "";
-    return "\n" + end_line("not before", finding_.window.not_before) +
-           end_line("not after ", finding_.window.not_after);
+  template <class Value> std::string named(const char* stem, Value value) const {
+    return words_.say(fmt::format("{}.{}", stem, term(value).word));
   }
 
-  static std::string years(const dating::YearRange& range) {
-    return range.first == range.last ? fmt::format("{}", range.first)
-                                     : fmt::format("{} to {}", range.first, range.last);
-  }
-
-  std::string likeliest() const {
-    if (!finding_.range50 || !finding_.range90) return "";
-    return broken_into_lines(fmt::format("Half of the likelihood lies in {}, nine tenths in {}.",
-                                         years(*finding_.range50), years(*finding_.range90)),
-                             2);
+  std::string years(const dating::YearRange& range) const {
+    if (range.first == range.last) return fmt::format("{}", range.first);
+    return words_.say("range", {{"low", fmt::format("{}", range.first)},
+                                {"high", fmt::format("{}", range.last)}});
   }
 
   std::string because(std::size_t i) const {
@@ -119,98 +127,109 @@ class Telling {
     return out;
   }
 
-  std::string steps() const {
-    if (finding_.steps.empty()) return "";
-    std::string out = ruled_heading("Why, step by step");
-    int number = 1;
+  void heading(const char* key) { blocks_.emplace_back(document::Subhead{words_.say(key)}); }
+
+  void steps() {
+    if (finding_.steps.empty()) return;
+    document::List list{true, {}};
     for (const dating::Step& step : finding_.steps) {
       const dating::Evidence& evidence = finding_.evidence[step.evidence];
       const bool begins = step.side == dating::Side::not_before;
       const dating::End& end = begins ? *evidence.not_before : *evidence.not_after;
-      out += with_hanging_lead(
-          fmt::format("{:>3}  ", number++),
-          fmt::format("{} {}: {}; {}, {}. {}", term(step.side).spoken, spoken(end.day),
-                      speaker(record_, evidence), term(end.firmness).word, term(end.basis).spoken,
-                      because(step.evidence)));
+      list.items.push_back(document::in_lines(
+          words_.say("answer.date.step", {{"side", named("answer", step.side)},
+                                          {"day", words_.day(end.day)},
+                                          {"speaker", speaker(record_, evidence, words_)},
+                                          {"firm", named("answer.date.firm", end.firmness)},
+                                          {"basis", named("answer.date.basis", end.basis)},
+                                          {"because", because(step.evidence)}})));
     }
-    return out;
+    heading("answer.date.steps");
+    blocks_.emplace_back(std::move(list));
   }
 
   std::string names(const std::vector<record::PieceId>& pieces) const {
-    std::string out;
+    std::vector<std::string> all;
     for (const record::PieceId& piece : pieces)
-      out += (out.empty() ? "" : " and ") + piece_name(record_, piece);
-    return out;
+      all.push_back(piece_name(record_, piece, words_));
+    return words_.joined("answer.date.and", all);
   }
 
   std::string span(const dating::DaySpan& days) const {
-    if (days.first && days.last)
-      return fmt::format("{} to {}", spoken(*days.first), spoken(*days.last));
-    if (days.first) return fmt::format("from {}", spoken(*days.first));
-    if (days.last) return fmt::format("until {}", spoken(*days.last));
-    return "at any time";
+    const std::string first = days.first ? words_.day(*days.first) : "";
+    const std::string last = days.last ? words_.day(*days.last) : "";
+    if (days.first && days.last) return words_.say("date.span", {{"first", first}, {"last", last}});
+    if (days.first) return words_.say("date.from", {{"first", first}});
+    return days.last ? words_.say("date.until", {{"last", last}})
+                     : words_.say("answer.date.any-time");
   }
 
   std::string ways(const dating::Conflict& conflict) const {
     if (conflict.alternatives_in_all == 1) {
       const dating::Alternative& way = conflict.alternatives.front();
-      return fmt::format("{} must go; the rest agree on {}.", names(way.must_go), span(way.agreed));
+      return words_.say("answer.date.one-way",
+                        {{"pieces", names(way.must_go)}, {"years", span(way.agreed)}});
     }
-    std::string out = "either ";
-    for (std::size_t i = 0; i < conflict.alternatives.size(); ++i) {
-      const dating::Alternative& way = conflict.alternatives[i];
-      if (i > 0) out += ", or ";
-      out += fmt::format("{} must go (the rest then: {})", names(way.must_go), span(way.agreed));
+    std::vector<std::string> all;
+    for (const dating::Alternative& way : conflict.alternatives) {
+      all.push_back(words_.say("answer.date.way",
+                               {{"pieces", names(way.must_go)}, {"years", span(way.agreed)}}));
     }
     if (conflict.alternatives_in_all > conflict.alternatives.size()) {
-      out += fmt::format(", or in one of {} ways more",
-                         conflict.alternatives_in_all - conflict.alternatives.size());
+      all.push_back(words_.say("answer.date.more-ways",
+                               {{"count", fmt::format("{}", conflict.alternatives_in_all -
+                                                                conflict.alternatives.size())}}));
     }
-    return out + ", and nothing here says which.";
+    return words_.say("answer.date.ways", {{"ways", words_.joined("answer.date.or", all)}});
   }
 
-  std::string disagreements() const {
-    if (finding_.conflicts.empty()) return "";
-    std::string out = ruled_heading("What does not belong");
+  void disagreements() {
+    if (finding_.conflicts.empty()) return;
+    heading("answer.date.disagreements");
     for (const dating::Conflict& conflict : finding_.conflicts) {
-      out += broken_into_lines(
-          fmt::format("By its {}: {}", term(conflict.tier).spoken, ways(conflict)));
+      blocks_.emplace_back(next_line(words_.say(
+          "answer.date.conflict",
+          {{"tier", named("answer.date.tier", conflict.tier)}, {"ways", ways(conflict)}})));
     }
+    std::vector<std::string> items;
     for (const dating::Suspect& suspect : finding_.suspects) {
-      out += with_hanging_lead("  -  ", proposal(suspect));
-      for (const std::size_t i : suspect.evidence)
-        out += with_hanging_lead("     because  ",
-                                 speaker(record_, finding_.evidence[i]) + ". " + because(i));
+      std::string item = proposal(suspect);
+      for (const std::size_t i : suspect.evidence) {
+        item += "\n" + words_.say("answer.date.because",
+                                  {{"speaker", speaker(record_, finding_.evidence[i], words_)},
+                                   {"because", because(i)}});
+      }
+      items.push_back(std::move(item));
     }
-    return out;
+    blocks_.emplace_back(list_of(items));
   }
 
   std::string proposal(const dating::Suspect& suspect) const {
-    std::string out = fmt::format(
-        "{}: its own marks say {}, the others {}. ", piece_name(record_, suspect.piece),
-        suspect.own.empty() ? "two things at once" : span(suspect.own), span(suspect.others));
-    if (suspect.already_open) {
-      return out + "The record leaves open whether it was born here, and that is as it should be.";
-    }
-    return out +
-           "Proposed for the first ledger: born here, not determined. The record was not changed.";
+    return words_.say("answer.date.suspect",
+                      {{"piece", piece_name(record_, suspect.piece, words_)},
+                       {"own", suspect.own.empty() ? words_.say("answer.date.two-things")
+                                                   : span(suspect.own)},
+                       {"others", span(suspect.others)}}) +
+           " " +
+           words_.say(suspect.already_open ? "answer.date.left-open" : "answer.date.proposed");
   }
 
-  std::string doubts() const {
-    if (finding_.warnings.empty()) return "";
-    std::string out = ruled_heading("Doubts");
+  void doubts() {
+    if (finding_.warnings.empty()) return;
+    std::vector<std::string> items;
     for (const dating::Warning& warning : finding_.warnings) {
-      std::string line =
-          warning.words.empty() ? std::string(term(warning.kind).spoken) : warning.words;
+      std::string what =
+          warning.words.empty() ? named("answer.date.warning", warning.kind) : warning.words;
       if (warning.evidence) {
-        const std::string side =
-            warning.side ? fmt::format(", {}", term(*warning.side).spoken) : std::string();
-        line = fmt::format("{}{}: {}", speaker(record_, finding_.evidence[*warning.evidence]), side,
-                           line);
+        const std::string side = warning.side ? named("answer", *warning.side) : std::string();
+        const std::string who = words_.joined(
+            "join.comma", {speaker(record_, finding_.evidence[*warning.evidence], words_), side});
+        what = words_.say("answer.date.of", {{"who", who}, {"what", what}});
       }
-      out += with_hanging_lead("  -  ", line + ".");
+      items.push_back(what + ".");
     }
-    return out;
+    heading("answer.doubts");
+    blocks_.emplace_back(list_of(items));
   }
 
   /// Nothing of the year; or that what a bench made was made at the bench.
@@ -219,34 +238,40 @@ class Telling {
     return !evidence.not_before && !evidence.not_after;
   }
 
-  std::string left_out() const {
-    std::string out;
+  void left_out() {
+    std::vector<std::string> items;
     for (std::size_t i = 0; i < finding_.evidence.size(); ++i) {
       const LeftOut reason = finding_.uses[i].left_out;
       if (reason == LeftOut::no || says_nothing(finding_.evidence[i])) continue;
-      out += with_hanging_lead(
-          "  -  ",
-          fmt::format("{}: {}.", speaker(record_, finding_.evidence[i]), term(reason).spoken));
+      items.push_back(
+          words_.say("answer.date.of", {{"who", speaker(record_, finding_.evidence[i], words_)},
+                                        {"what", named("answer.date.left-out", reason)}}) +
+          ".");
     }
-    return out.empty() ? out : ruled_heading("Left out") + out;
+    if (items.empty()) return;
+    heading("answer.date.left-out");
+    blocks_.emplace_back(list_of(items));
   }
 
-  std::string assumptions() const {
-    if (finding_.profile.empty()) return "";
-    std::string out = ruled_heading("What the likelihood takes for granted");
+  void assumptions() {
+    if (finding_.profile.empty()) return;
+    std::vector<std::string> items;
     for (const dating::ProfileAssumption& one : dating::kProfileAssumptions)
-      out += with_hanging_lead("  -  ", fmt::format("{}.", one.reason));
-    return out;
+      items.push_back(words_.say(fmt::format("answer.date.assumes.{}", one.word)));
+    heading("answer.date.assumes");
+    blocks_.emplace_back(list_of(items));
   }
 
   const record::Record& record_;
   const Finding& finding_;
+  const words::Catalogue& words_;
+  Blocks blocks_;
 };
 
 }  // namespace
 
-std::string date_in_words(const Graded& graded) {
-  return Telling(graded).told();
+Blocks date_told(const Graded& graded, const words::Catalogue& words) {
+  return Telling(graded, words).told();
 }
 
 }  // namespace winchbook::answers

@@ -19,67 +19,67 @@ template <class Enum, std::size_t N> Term at(const std::array<Term, N>& terms, E
 
 Term term(dating::Grounds grounds) {
   static constexpr std::array<Term, 8> kTerms{{
-      {"mark", "a mark"},
-      {"claim", "a date that somebody put on it"},
-      {"material", "what it is made of"},
-      {"finish", "its finish"},
-      {"fastener", "its fastener"},
-      {"feature", "a form of the maker's"},
-      {"making", "when the record says the piece was made"},
-      {"statement", "what was told, or is written"},
+      {"mark"},
+      {"claim"},
+      {"material"},
+      {"finish"},
+      {"fastener"},
+      {"feature"},
+      {"making"},
+      {"statement"},
   }};
   return at(kTerms, grounds);
 }
 
 Term term(dating::Basis basis) {
   static constexpr std::array<Term, 2> kTerms{{
-      {"bench", "by the bench's own reading"},
-      {"table", "by the tables"},
+      {"bench"},
+      {"table"},
   }};
   return at(kTerms, basis);
 }
 
 Term term(dating::Side side) {
   static constexpr std::array<Term, 2> kTerms{{
-      {"not-before", "not before"},
-      {"not-after", "not after"},
+      {"not-before"},
+      {"not-after"},
   }};
   return at(kTerms, side);
 }
 
 Term term(dating::Tier tier) {
   static constexpr std::array<Term, 3> kTerms{{
-      {"hard", "hard ends"},
-      {"custom", "soft ends"},
-      {"claim", "dates that were put on it or told"},
+      {"hard"},
+      {"custom"},
+      {"claim"},
   }};
   return at(kTerms, tier);
 }
 
 Term term(dating::LeftOut reason) {
   static constexpr std::array<Term, 10> kTerms{{
-      {"no", "it counts"},
-      {"not-born-here", "the record says that the piece was not born on this reel"},
-      {"made-at-bench", "the piece was made at a bench"},
-      {"put-in-by-bench", "the piece came with a bench"},
-      {"from-donor", "the piece came off another reel"},
-      {"content", "it came with the reel and is no part of it"},
-      {"not-legible", "it cannot be read"},
-      {"crossed", "its own ends exclude each other"},
-      {"after-arrival", "the reel lay on the bench before the day it names"},
-      {"suspect", "its piece does not fit the rest"},
+      {"no"},
+      {"not-born-here"},
+      {"made-at-bench"},
+      {"put-in-by-bench"},
+      {"from-donor"},
+      {"content"},
+      {"not-legible"},
+      {"crossed"},
+      {"after-arrival"},
+      {"suspect"},
   }};
   return at(kTerms, reason);
 }
 
 Term term(dating::EndUse use) {
   static constexpr std::array<Term, 6> kTerms{{
-      {"none", "no such end"},
-      {"counts", "counts"},
-      {"gives-way", "gives way to firmer ends"},
-      {"set-aside", "set aside, so that most pieces agree"},
-      {"undecided", "undecided"},
-      {"left-out", "left out"},
+      {"none"},
+      {"counts"},
+      {"gives-way"},
+      {"set-aside"},
+      {"undecided"},
+      {"left-out"},
   }};
   return at(kTerms, use);
 }
@@ -107,45 +107,40 @@ Term term(dating::Warning::Kind kind) {
 
 Term term(record::EndFirmness firmness) {
   static constexpr std::array<Term, 2> kTerms{{
-      {"hard", "hard: law, physics or a printed date"},
-      {"soft", "soft: custom, which makers and owners were free to break"},
+      {"hard"},
+      {"soft"},
   }};
   return at(kTerms, firmness);
 }
 
-std::string spoken(const base::Day& day) {
-  static constexpr std::array kMonths{"January",   "February", "March",    "April",
-                                      "May",       "June",     "July",     "August",
-                                      "September", "October",  "November", "December"};
-  return fmt::format("{} {} {}", day.day, kMonths.at(static_cast<std::size_t>(day.month - 1)),
-                     day.year);
-}
-
-std::string as_read(const record::Marking& mark) {
+std::string as_read(const record::Marking& mark, const words::Catalogue& words) {
   const std::string* text = record::told(mark.text);
-  if (text == nullptr) return "an inscription, withheld";
+  if (text == nullptr) return words.say("answer.date.withheld");
   std::string line;
   for (const char c : *text)
     line += c == '\n' ? std::string(" / ") : std::string(1, c);
-  return "“" + line + "”";
+  return words.say("answer.date.quoted", {{"text", line}});
 }
 
-std::string piece_name(const record::Record& record, const record::PieceId& id) {
+std::string piece_name(const record::Record& record, const record::PieceId& id,
+                       const words::Catalogue& words) {
   const record::Piece* piece = find(record, id);
-  return piece == nullptr ? "The reel" : piece->name;
+  return piece == nullptr ? words.say("answer.date.the-reel") : piece->name;
 }
 
-std::string speaker(const record::Record& record, const dating::Evidence& evidence) {
-  const std::string piece = piece_name(record, evidence.piece);
+std::string speaker(const record::Record& record, const dating::Evidence& evidence,
+                    const words::Catalogue& words) {
+  const auto of = [&](const std::string& what) {
+    return words.say("answer.date.on",
+                     {{"what", what}, {"piece", piece_name(record, evidence.piece, words)}});
+  };
   if (evidence.marking) {
     if (const record::Marking* mark = find(record, *evidence.marking))
-      return fmt::format("{} ({})", as_read(*mark), piece);
+      return of(as_read(*mark, words));
   }
-  if (evidence.custody) {
-    return "whoever had it first, had it by then";
-  }
-  if (evidence.what.empty()) return fmt::format("{} ({})", term(evidence.grounds).spoken, piece);
-  return fmt::format("{} ({})", evidence.what, piece);
+  if (evidence.custody) return words.say("answer.date.custody");
+  if (!evidence.what.empty()) return of(evidence.what);
+  return of(words.say(fmt::format("answer.date.grounds.{}", term(evidence.grounds).word)));
 }
 
 }  // namespace winchbook::answers

@@ -5,6 +5,7 @@
 #include "answers/grade_words.h"
 #include "assess/dating/dating.h"
 #include "record/record.h"
+#include "words/catalogue.h"
 
 namespace winchbook::answers {
 
@@ -18,14 +19,14 @@ namespace winchbook::answers {
 [[nodiscard]] Term term(assess::dating::Warning::Kind kind);
 [[nodiscard]] Term term(record::EndFirmness firmness);
 
-/// "2 January 1940".
-[[nodiscard]] std::string spoken(const base::Day& day);
 /// The mark as read, its lines parted by " / "; what is withheld is said to be.
-[[nodiscard]] std::string as_read(const record::Marking& mark);
+[[nodiscard]] std::string as_read(const record::Marking& mark, const words::Catalogue& words);
 /// The piece's name; the reel itself for an empty id.
-[[nodiscard]] std::string piece_name(const record::Record& record, const record::PieceId& piece);
+[[nodiscard]] std::string piece_name(const record::Record& record, const record::PieceId& piece,
+                                     const words::Catalogue& words);
 /// What speaks: “PAT. 2,185,170” on the tail plate; acetal, of which the spool is made.
 [[nodiscard]] std::string speaker(const record::Record& record,
-                                  const assess::dating::Evidence& evidence);
+                                  const assess::dating::Evidence& evidence,
+                                  const words::Catalogue& words);
 
 }  // namespace winchbook::answers

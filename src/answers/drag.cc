@@ -43,10 +43,10 @@ std::optional<Span> friction_of(const knowledge::Friction& row, std::optional<bo
   return span;
 }
 
-base::Diagnostics take_friction(DragAnswer& answer) {
+base::Diagnostics take_friction(DragAnswer& answer, const words::Catalogue& words) {
   DragRequest& request = answer.request;
   if (request.friction_given) {
-    answer.friction_source = "as given";
+    answer.friction_source = words.say("answer.drag.as-given");
     return {};
   }
   if (request.material.empty()) {
@@ -66,38 +66,27 @@ base::Diagnostics take_friction(DragAnswer& answer) {
         "command-friction"))};
   }
   request.drag.friction = *friction;
-  answer.friction_source = fmt::format("{}, {}: {}", row->material,
-                                       !request.greased   ? "dry or greased"
-                                       : *request.greased ? "greased"
-                                                          : "dry",
-                                       row->source);
-  if (row->sort == knowledge::WasherSort::hazard) {
-    answer.warnings.emplace_back(
-        "an asbestos-type material: not cut, sanded, brushed or blown on; only a laboratory can "
-        "say; "
-        "local rules come first");
-  }
+  const char* state = !request.greased   ? "answer.drag.dry-or-greased"
+                      : *request.greased ? "answer.drag.greased"
+                                         : "answer.drag.dry";
+  answer.friction_source = words.say(
+      "answer.drag.friction-source",
+      {{"material", row->material}, {"state", words.say(state)}, {"source", row->source}});
+  if (row->sort == knowledge::WasherSort::hazard)
+    answer.warnings.push_back(words.say("answer.drag.hazard"));
   return {};
 }
 
-void warn(DragAnswer& answer) {
+void warn(DragAnswer& answer, const words::Catalogue& words) {
   const DragFinding& finding = answer.finding;
-  if (!answer.request.greased) {
-    answer.warnings.emplace_back(
-        "nobody said whether it is dry or greased: the range covers both where the table does");
-  }
+  const auto say = [&](const char* key) { answer.warnings.push_back(words.say(key)); };
+  if (!answer.request.greased) say("answer.drag.not-said");
   if (finding.pulls.empty() || !answer.request.drag.line) return;
   const double line = *answer.request.drag.line;
-  if (std::max(finding.pulls.back().wear.high, finding.pulls.back().pressure.high) >= line) {
-    answer.warnings.emplace_back(
-        "with the spool nearly empty the drag may reach the line's strength: slacken it as line "
-        "runs out");
-  }
+  if (std::max(finding.pulls.back().wear.high, finding.pulls.back().pressure.high) >= line)
+    say("answer.drag.empty-too-strong");
   const Pull& full = finding.pulls.front();
-  if (full.wear.low > finding.setting->high) {
-    answer.warnings.emplace_back(
-        "with the spool full it holds more than a third of the line's strength: slacken it");
-  }
+  if (full.wear.low > finding.setting->high) say("answer.drag.full-too-strong");
 }
 
 std::string pull(double newtons) {
@@ -105,9 +94,10 @@ std::string pull(double newtons) {
                      newtons / kPoundForce);
 }
 
-std::string span(const Span& of, std::string_view unit) {
+std::string span(const Span& of, std::string_view unit, const words::Catalogue& words) {
   if (of.high - of.low < 1e-12) return fmt::format("{:.4g} {}", of.low, unit);
-  return fmt::format("{:.4g} to {:.4g} {}", of.low, of.high, unit);
+  return words.say("range", {{"low", fmt::format("{:.4g}", of.low)},
+                             {"high", fmt::format("{:.4g} {}", of.high, unit)}});
 }
 
 const char* name_of(assess::fitting::Lacking lacking) {
@@ -138,19 +128,36 @@ Json range(const Span& of) {
   return Json::array({rounded(of.low), rounded(of.high)});
 }
 
-void say_settings(const DragAnswer& answer, std::string& text) {
-  text += fmt::format(
-      "\nA line of {}: the trade sets a drag to a quarter to a third of it, {} to {},\n"
-      "at the line, with the spool full. It is a range, not a rule:\n",
-      pull(*answer.request.drag.line), pull(answer.finding.setting->low),
-      pull(answer.finding.setting->high));
+void tell_settings(const DragAnswer& answer, const words::Catalogue& words, Blocks& blocks) {
+  blocks.emplace_back(
+      paragraph(words.say("answer.drag.setting", {{"line", pull(*answer.request.drag.line)},
+                                                  {"low", pull(answer.finding.setting->low)},
+                                                  {"high", pull(answer.finding.setting->high)}})));
+  std::vector<std::string> items;
   for (const knowledge::SettingShare& share : answer.knowledge->settings) {
-    text += share.low == share.high
-                ? fmt::format("  {}: {} in a hundred\n", share.when, share.low)
-                : fmt::format("  {}: {} to {} in a hundred\n", share.when, share.low, share.high);
+    const std::string shares = share.low == share.high
+                                   ? fmt::format("{}", share.low)
+                                   : words.say("range", {{"low", share.low}, {"high", share.high}});
+    items.push_back(words.say("answer.drag.share", {{"when", share.when}, {"shares", shares}}));
   }
-  text +=
-      "A knot takes part of the strength away. Try it on a spring balance, and mark the star.\n";
+  blocks.emplace_back(list_of(items));
+  blocks.emplace_back(next_line(words.say("answer.drag.try-it")));
+}
+
+document::Table slips(const DragFinding& finding, const words::Catalogue& words) {
+  document::Table table;
+  table.columns = {{document::Column::Align::words, 0, true}, {}, {}};
+  const auto row = [&](const char* state, const char* model, const Span& force,
+                       const Span& torque) {
+    table.rows.push_back(
+        row_of({words.say(state), words.say(model),
+                words.say("answer.drag.slips", {{"force", span(force, "N", words)},
+                                                {"torque", span(torque, "N·m", words)}})}));
+  };
+  row("answer.drag.worn-in", "answer.drag.wear", finding.force_wear, finding.torque_wear);
+  row("answer.drag.new", "answer.drag.pressure", finding.force_pressure, finding.torque_pressure);
+  table.below = document::plain(words.say("answer.drag.formulas"));
+  return table;
 }
 
 }  // namespace
@@ -158,7 +165,9 @@ void say_settings(const DragAnswer& answer, std::string& text) {
 base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest request) {
   const auto knowledge = library.drag();
   if (!knowledge) return knowledge.faults();
-  DragAnswer answer{std::move(request), *knowledge, {}, {}, {}};
+  const auto words = library.words(kNoRecord);
+  if (!words) return words.faults();
+  DragAnswer answer{std::move(request), *knowledge, {}, {}, {}, words->language()};
   if (!answer.request.stack.empty()) {
     const auto stack = read_stack(library, answer.request.stack);
     if (!stack) return stack.faults();
@@ -167,13 +176,13 @@ base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest requ
       turns.push_back(washer.turns);
     answer.request.drag.faces = assess::fitting::rubbing_faces(turns);
   }
-  if (auto faults = take_friction(answer); !faults.empty()) return faults;
+  if (auto faults = take_friction(answer, *words); !faults.empty()) return faults;
   if (const std::string fault = fault_of(answer.request.drag); !fault.empty()) {
     return base::of_command(
         base::error(fault, "look at the figures given: winchbook drag --help", "command-figure"));
   }
   answer.finding = assess::fitting::reckon_drag(answer.request.drag);
-  warn(answer);
+  warn(answer, *words);
   return answer;
 }
 
@@ -198,7 +207,9 @@ base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                           "write them down with winchbook measure, or in the visit's <drag>",
                           "drag-measures");
   }
-  DragAnswer answer{{}, *knowledge, drag.friction_source, drag.finding, {}};
+  const auto words = library.words(loaded->record.language);
+  if (!words) return words.faults();
+  DragAnswer answer{{}, *knowledge, drag.friction_source, drag.finding, {}, words->language()};
   DragRequest& request = answer.request;
   request.drag = {drag.rubbing.front().ring,
                   drag.faces,
@@ -212,47 +223,52 @@ base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                       : std::nullopt};
   request.greased = drag.greased;
   for (const assess::fitting::RubbingFace& face : drag.rubbing) {
-    request.assumed.push_back(fmt::format("a face of {} rubs from {:.4g} to {:.4g} mm",
-                                          face.material, face.ring.inner, face.ring.outer));
+    request.assumed.push_back(
+        words->say("answer.drag.face", {{"material", face.material},
+                                        {"inner", fmt::format("{:.4g}", face.ring.inner)},
+                                        {"outer", fmt::format("{:.4g}", face.ring.outer)}}));
   }
-  request.assumed.push_back(fmt::format(
-      "pressed so that new washers in the middle of their friction slip at the setting of {:.4g} N",
-      *drag.setting));
-  warn(answer);
+  request.assumed.push_back(
+      words->say("answer.drag.pressed", {{"force", fmt::format("{:.4g} N", *drag.setting)}}));
+  warn(answer, *words);
   return answer;
 }
 
-std::string drag_in_words(const DragAnswer& answer) {
+Blocks drag_told(const DragAnswer& answer, const words::Catalogue& words) {
   const auto& drag = answer.request.drag;
   const DragFinding& finding = answer.finding;
+  const auto figure = [](double of) { return fmt::format("{:.3g}", of); };
+  const bool ranges = drag.friction.high > drag.friction.low;
   std::string text =
-      fmt::format("Drag: ring {:.4g} / {:.4g} mm, {} rubbing {}, friction {} ({}).\n",
-                  drag.ring.outer, drag.ring.inner, drag.faces, drag.faces == 1 ? "face" : "faces",
-                  drag.friction.high > drag.friction.low
-                      ? fmt::format("{:.3g} to {:.3g}", drag.friction.low, drag.friction.high)
-                      : fmt::format("{:.3g}", drag.friction.low),
-                  answer.friction_source);
+      words.say("answer.drag.drag",
+                {{"outer", fmt::format("{:.4g}", drag.ring.outer)},
+                 {"inner", fmt::format("{:.4g}", drag.ring.inner)},
+                 {"faces", drag.faces},
+                 {"friction", ranges ? words.say("range", {{"low", figure(drag.friction.low)},
+                                                           {"high", figure(drag.friction.high)}})
+                                     : figure(drag.friction.low)},
+                 {"source", answer.friction_source}});
   for (const std::string& assumed : answer.request.assumed)
-    text += assumed + ".\n";
-  text += fmt::format(
-      "\nWorn in  (uniform wear)      pressed by {}, slips at {}\n"
-      "New      (uniform pressure)  pressed by {}, slips at {}\n"
-      "T = μ F N (ro + ri) / 2 worn in; T = ⅔ μ F N (ro³ − ri³) / (ro² − ri²) new.\n",
-      span(finding.force_wear, "N"), span(finding.torque_wear, "N·m"),
-      span(finding.force_pressure, "N"), span(finding.torque_pressure, "N·m"));
+    text += "\n" + assumed + ".";
+  Blocks blocks{paragraph(text), slips(finding, words)};
   if (!finding.pulls.empty()) {
-    text += fmt::format("\nAt the line, through {:.4g} : 1, F = T / (i r):\n", drag.ratio);
+    std::vector<std::string> items;
     for (const Pull& one : finding.pulls) {
-      text +=
-          fmt::format("  {:>3} in a hundred of the line on, {:.4g} mm across: {} worn in, {} new\n",
-                      one.fill, one.diameter, span(one.wear, "N"), span(one.pressure, "N"));
+      items.push_back(
+          words.say("answer.drag.pull", {{"fill", one.fill},
+                                         {"diameter", fmt::format("{:.4g}", one.diameter)},
+                                         {"wear", span(one.wear, "N", words)},
+                                         {"pressure", span(one.pressure, "N", words)}}));
     }
-    text += "The drag rises as the spool empties.\n";
+    blocks.emplace_back(paragraph(
+        words.say("answer.drag.at-line", {{"ratio", fmt::format("{:.4g}", drag.ratio)}})));
+    blocks.emplace_back(list_of(items));
+    blocks.emplace_back(next_line(words.say("answer.drag.rises")));
   }
-  if (finding.setting) say_settings(answer, text);
+  if (finding.setting) tell_settings(answer, words, blocks);
   for (const std::string& warning : answer.warnings)
-    text += "\nwarning: " + warning + "\n";
-  return text;
+    blocks.emplace_back(paragraph(words.say("answer.drag.warning", {{"what", warning}})));
+  return blocks;
 }
 
 std::string drag_as_json(const DragAnswer& answer) {

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/telling.h"
 #include "assess/fitting/drag.h"
 #include "base/result.h"
 #include "forms/job.h"
@@ -30,6 +31,7 @@ struct DragAnswer {
   std::string friction_source;
   assess::fitting::DragFinding finding;
   std::vector<std::string> warnings;
+  std::string language;  ///< of all words in it
 };
 
 /// Error when a figure is missing or cannot be (fault_of), or the material is not in the table.
@@ -40,9 +42,9 @@ struct DragAnswer {
 [[nodiscard]] base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
                                                             const std::filesystem::path& record);
 
-/// The figures with their formula and their doubts; ends with a line break.
-[[nodiscard]] std::string drag_in_words(const DragAnswer& answer);
-/// The same as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
+/// The figures with their formula and their doubts.
+[[nodiscard]] Blocks drag_told(const DragAnswer& answer, const words::Catalogue& words);
+/// The answer as JSON that keeps schemas/drag.schema.json: mm, N, N·m.
 [[nodiscard]] std::string drag_as_json(const DragAnswer& answer);
 
 [[nodiscard]] forms::Job drag_job();

@@ -128,7 +128,9 @@ base::Result<DragAnswer> answer_to(const DragTyped& typed, library::Library& lib
 base::Result<forms::Outcome> run(const DragTyped& typed, forms::Setting& setting) {
   const auto answer = answer_to(typed, setting.library);
   if (!answer) return answer.faults();
-  return forms::Outcome{typed.json ? drag_as_json(*answer) : drag_in_words(*answer), {}, {}};
+  if (typed.json) return forms::Outcome{drag_as_json(*answer), {}, {}};
+  return tell(setting, answer->language,
+              [&](const words::Catalogue& words) { return drag_told(*answer, words); });
 }
 
 }  // namespace

@@ -29,16 +29,19 @@ forms::Job graded_job(const GradedTelling& telling) {
           [asked, telling](forms::Setting& setting) -> base::Result<forms::Outcome> {
             const auto graded = grade(setting.library, asked->path);
             if (!graded) return graded.faults();
-            return forms::Outcome{(asked->json ? telling.as_json : telling.in_words)(*graded),
-                                  graded->loaded.warnings,
-                                  {}};
+            const auto& loaded = graded->loaded;
+            if (asked->json) return forms::Outcome{telling.as_json(*graded), loaded.warnings, {}};
+            auto outcome =
+                tell(setting, loaded.record.language,
+                     [&](const words::Catalogue& words) { return telling.told(*graded, words); });
+            if (outcome) outcome.value().doubts = loaded.warnings;
+            return outcome;
           },
           {}};
 }
 
 forms::Job grade_job() {
-  return graded_job(
-      {"the answers as JSON (schemas/grade.schema.json)", grade_in_words, grade_as_json});
+  return graded_job({"the answers as JSON (schemas/grade.schema.json)", grade_told, grade_as_json});
 }
 
 }  // namespace winchbook::answers

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "answers/telling.h"
 #include "assess/assessment.h"
 #include "base/result.h"
 #include "forms/job.h"
@@ -26,8 +27,11 @@ struct Graded {
                                          const std::filesystem::path& path);
 
 /// The answers in sentences and tables, with their reasons: the last visit whole, earlier ones by
-/// their figures. Lines of at most 100 columns; ends with a line break.
-[[nodiscard]] std::string grade_in_words(const Graded& graded);
+/// their figures.
+[[nodiscard]] Blocks grade_told(const Graded& graded, const words::Catalogue& words);
+
+/// The reel's name, and its model where that is another.
+[[nodiscard]] std::string reel_name(const record::Record& record, const words::Catalogue& words);
 
 /// The same as JSON that keeps schemas/grade.schema.json. Figures are points of a hundred with two
 /// decimals; a range is [low, high].
@@ -36,7 +40,7 @@ struct Graded {
 /// How a question about a graded record is asked and told.
 struct GradedTelling {
   std::string_view json_help;
-  std::string (*in_words)(const Graded&);
+  Blocks (*told)(const Graded&, const words::Catalogue&);
   std::string (*as_json)(const Graded&);
 };
 /// Reads the record, grades it and tells it. What is doubtful in the record is told beside it.

@@ -18,98 +18,87 @@ template <class Enum, std::size_t N> Term at(const std::array<Term, N>& terms, E
 
 Term term(assess::originality::Standing standing) {
   static constexpr std::array<Term, 9> kTerms{{
-      {"original", "original"},
-      {"same-maker", "the maker's, another reel's"},
-      {"service-spare", "the maker's spare"},
-      {"life", "of its life"},
-      {"another-maker", "not the maker's"},
-      {"bench", "made at the bench"},
-      {"missing", "missing"},
-      {"left-empty", "left empty"},
-      {"not-determined", "not determined"},
+      {"original"},
+      {"same-maker"},
+      {"service-spare"},
+      {"life"},
+      {"another-maker"},
+      {"bench"},
+      {"missing"},
+      {"left-empty"},
+      {"not-determined"},
   }};
   return at(kTerms, standing);
 }
 
 Term term(assess::originality::Reason reason) {
   static constexpr std::array<Term, 20> kTerms{{
-      {"record-born-here", "the record says it was born here"},
-      {"record-not-born-here", "the record says it was not born here"},
-      {"born-not-determined", "whether it was born here is left open: from nothing to full"},
-      {"made-at-bench", "made at a bench, so never born here"},
-      {"brought-by-bench", "left open, but a bench brought it: not counted as born here"},
-      {"from-donor", "off a donor, so never born here"},
-      {"place-empty", "the place was empty"},
-      {"place-not-examined", "nobody says whether anything is there: from nothing to full"},
-      {"piece-not-described", "something is there that the record does not describe"},
-      {"came-loose", "it came loose with the reel and was put back: it counts as found"},
-      {"consumable", "a consumable: weighs nothing"},
-      {"weight-of-record", "weight written in the record"},
-      {"weight-of-parts-list", "weight from the parts list"},
-      {"weight-of-unknown-place",
-       "the parts list does not know this place: the weight of any other"},
-      {"surface-not-examined", "surface not wholly examined"},
-      {"surface-perhaps-anothers", "not known to be the maker's surface: from nothing to full"},
-      {"loss-measured", "finish came away in the cleaning"},
-      {"finished-later", "a later finish lies over the maker's: counted as refinished"},
-      {"held-at-found", "written better as left than as found: held at what was found"},
-      {"found-at-least-as-left", "as found it was at least what it was as left"},
+      {"record-born-here"},     {"record-not-born-here"},
+      {"born-not-determined"},  {"made-at-bench"},
+      {"brought-by-bench"},     {"from-donor"},
+      {"place-empty"},          {"place-not-examined"},
+      {"piece-not-described"},  {"came-loose"},
+      {"consumable"},           {"weight-of-record"},
+      {"weight-of-parts-list"}, {"weight-of-unknown-place"},
+      {"surface-not-examined"}, {"surface-perhaps-anothers"},
+      {"loss-measured"},        {"finished-later"},
+      {"held-at-found"},        {"found-at-least-as-left"},
   }};
   return at(kTerms, reason);
 }
 
 Term term(assess::originality::Return::Outcome outcome) {
   static constexpr std::array<Term, 5> kTerms{{
-      {"fully", "goes back and leaves no trace"},
-      {"in-part", "goes back in part"},
-      {"never", "cannot go back"},
-      {"not-determined", "not known how far it can go back"},
-      {"nothing-there", "nothing was there: nothing to put back"},
+      {"fully"},
+      {"in-part"},
+      {"never"},
+      {"not-determined"},
+      {"nothing-there"},
   }};
   return at(kTerms, outcome);
 }
 
 Term term(assess::originality::Return::Because because) {
   static constexpr std::array<Term, 7> kTerms{{
-      {"at-hand", "the old piece is at hand"},
-      {"kept-by-bench", "the bench kept it"},
-      {"lost", "it is lost"},
-      {"scrapped", "it was scrapped"},
-      {"whereabouts-not-known", "nobody says where it is"},
-      {"degree-nought", "the fitting cannot be undone"},
-      {"was-missing", "it was missing when the reel came"},
+      {"at-hand"},
+      {"kept-by-bench"},
+      {"lost"},
+      {"scrapped"},
+      {"whereabouts-not-known"},
+      {"degree-nought"},
+      {"was-missing"},
   }};
   return at(kTerms, because);
 }
 
 Term term(assess::condition::AreaBasis basis) {
   static constexpr std::array<Term, 3> kTerms{{
-      {"measured", "by the measured areas"},
-      {"usual-shares", "by the usual shares of the outside, nothing was measured"},
-      {"none", "no area is known"},
+      {"measured"},
+      {"usual-shares"},
+      {"none"},
   }};
   return at(kTerms, basis);
 }
 
 Term term(record::SurfaceState state) {
   static constexpr std::array<Term, 8> kTerms{{
-      {"untouched", "untouched"},
-      {"cleaned", "cleaned"},
-      {"worn-through", "worn through"},
-      {"polished", "polished"},
-      {"stripped", "stripped"},
-      {"repaired", "repaired"},
-      {"refinished", "refinished"},
-      {"artificially-toned", "artificially toned"},
+      {"untouched"},
+      {"cleaned"},
+      {"worn-through"},
+      {"polished"},
+      {"stripped"},
+      {"repaired"},
+      {"refinished"},
+      {"artificially-toned"},
   }};
   return at(kTerms, state);
 }
 
 Term term(record::Severity severity) {
   static constexpr std::array<Term, 3> kTerms{{
-      {"blemish", "blemish"},
-      {"weakening", "weakens it"},
-      {"unsafe", "makes it unsafe"},
+      {"blemish"},
+      {"weakening"},
+      {"unsafe"},
   }};
   return at(kTerms, severity);
 }

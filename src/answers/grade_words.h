@@ -7,10 +7,11 @@
 
 namespace winchbook::answers {
 
-/// The words by which `winchbook grade` tells answers: one for JSON, one for people.
+/// The words by which `winchbook grade` tells answers in JSON; each is the last part of its key in
+/// the catalogue.
 struct Term {
-  std::string_view word;    ///< "came-loose"
-  std::string_view spoken;  ///< "it came loose with the reel and was put back"
+  std::string_view word;         ///< "came-loose"
+  std::string_view spoken = {};  ///< where JSON tells a sentence
 };
 
 [[nodiscard]] Term term(assess::originality::Standing standing);

@@ -75,7 +75,7 @@ LineRequest request_of(const LineTyped& typed) {
   return request;
 }
 
-base::Result<forms::Outcome> run(const LineTyped& typed, forms::Setting& /*setting*/) {
+base::Result<forms::Outcome> run(const LineTyped& typed, forms::Setting& setting) {
   const LineAnswer answer = reckon_line(request_of(typed));
   if (!answer.capacity && !answer.retrieve_full && !answer.retrieve_empty) {
     return base::of_command(base::error(
@@ -84,7 +84,9 @@ base::Result<forms::Outcome> run(const LineTyped& typed, forms::Setting& /*setti
         "for a turn of the handle: --spool-full \"45 mm\" --gear 4:1",
         "command-options"));
   }
-  return forms::Outcome{typed.json ? line_as_json(answer) : line_in_words(answer), {}, {}};
+  if (typed.json) return forms::Outcome{line_as_json(answer), {}, {}};
+  return tell(setting, kNoRecord,
+              [&](const words::Catalogue& words) { return line_told(answer, words); });
 }
 
 }  // namespace
@@ -109,32 +111,29 @@ LineAnswer reckon_line(LineRequest request) {
   return answer;
 }
 
-std::string line_in_words(const LineAnswer& answer) {
+Blocks line_told(const LineAnswer& answer, const words::Catalogue& words) {
   const LineRequest& request = answer.request;
-  std::string text;
+  const auto diameter = [](double of) { return fmt::format("{:.3g} mm", of); };
+  Blocks blocks;
+  const auto say = [&](const char* key, words::Arguments arguments) {
+    blocks.emplace_back(next_line(words.say(key, arguments)));
+  };
   if (answer.capacity) {
-    text += fmt::format(
-        "The spool holds {} of {:.3g} mm where it holds {} of {:.3g} mm: L2 = L1 (d1 / d2)².\n"
-        "Flat or loosely wound line takes more room; leave 2 or 3 mm of the rim free.\n",
-        length(*answer.capacity), *request.diameter, length(request.known->length),
-        request.known->diameter);
+    say("answer.line.capacity", {{"length", length(*answer.capacity)},
+                                 {"diameter", diameter(*request.diameter)},
+                                 {"known", length(request.known->length)},
+                                 {"of", diameter(request.known->diameter)}});
+    say("answer.line.loosely", {});
   }
   if (answer.backing) {
-    text += fmt::format("Under {} of it: {} of backing of {:.3g} mm.\n", length(*request.length),
-                        length(*answer.backing), *request.backing);
+    say("answer.line.backing", {{"length", length(*request.length)},
+                                {"backing", length(*answer.backing)},
+                                {"diameter", diameter(*request.backing)}});
   }
-  if (answer.too_much) {
-    text += fmt::format("{} of it is more than the spool holds: no backing.\n",
-                        length(*request.length));
-  }
-  if (answer.retrieve_full) {
-    text += fmt::format("One turn of the handle winds {} with the spool full: π D i.\n",
-                        turn(*answer.retrieve_full));
-  }
-  if (answer.retrieve_empty) {
-    text += fmt::format("With the spool empty: {}.\n", turn(*answer.retrieve_empty));
-  }
-  return text;
+  if (answer.too_much) say("answer.line.too-much", {{"length", length(*request.length)}});
+  if (answer.retrieve_full) say("answer.line.full", {{"length", turn(*answer.retrieve_full)}});
+  if (answer.retrieve_empty) say("answer.line.empty", {{"length", turn(*answer.retrieve_empty)}});
+  return blocks;
 }
 
 std::string line_as_json(const LineAnswer& answer) {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/telling.h"
 #include "assess/fitting/line.h"
 #include "forms/job.h"
 
@@ -32,8 +33,8 @@ struct LineAnswer {
 
 /// Reckons what was asked.
 [[nodiscard]] LineAnswer reckon_line(LineRequest request);
-/// In sentences with the formulas; ends with a line break.
-[[nodiscard]] std::string line_in_words(const LineAnswer& answer);
+/// In sentences with the formulas.
+[[nodiscard]] Blocks line_told(const LineAnswer& answer, const words::Catalogue& words);
 /// As JSON that keeps schemas/line.schema.json: m and mm.
 [[nodiscard]] std::string line_as_json(const LineAnswer& answer);
 

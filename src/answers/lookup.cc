@@ -6,8 +6,8 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "answers/lines.h"
 #include "answers/lookup_care.h"
+#include "base/words_of_text.h"
 #include "knowledge/stamp_dates.h"
 
 namespace winchbook::answers {
@@ -73,8 +73,13 @@ void take_stricter(std::optional<BoundEnd>& end, const std::optional<BoundEnd>& 
   if (!end || firmer || (begins ? later : earlier)) end = other;
 }
 
+/// "2 January 1940".
+std::string day(const base::Day& day, const words::Catalogue& words) {
+  return base::with_plain_spaces(words.day(day));
+}
+
 /// The latest beginning and the earliest end; hard ends that cross are a fault.
-base::Diagnostics take_together(LookupAnswer& answer) {
+base::Diagnostics take_together(LookupAnswer& answer, const words::Catalogue& words) {
   for (const Reading& reading : answer.readings) {
     take_stricter(answer.not_before, reading.bound.not_before, true);
     take_stricter(answer.not_after, reading.bound.not_after, false);
@@ -90,9 +95,8 @@ base::Diagnostics take_together(LookupAnswer& answer) {
                     "read it again, or look its parts up one by one", "stamp-agreement")};
   }
   answer.warnings.push_back(
-      fmt::format("its ends cross (not before {}, not after {}): a soft one "
-                  "gives way, and is not told",
-                  spoken_day(first->day), spoken_day(last->day)));
+      words.say("answer.lookup.ends-cross",
+                {{"first", day(first->day, words)}, {"last", day(last->day, words)}}));
   const bool keeps_first = first->hard;
   const bool keeps_last = last->hard;
   if (!keeps_first) first.reset();
@@ -100,67 +104,62 @@ base::Diagnostics take_together(LookupAnswer& answer) {
   return {};
 }
 
-void gather_doubts(LookupAnswer& answer) {
-  const auto recalled = [&](const Reading& reading, const char* side,
+void gather_doubts(LookupAnswer& answer, const words::Catalogue& words) {
+  const auto recalled = [&](const Reading& reading, const char* key,
                             const std::optional<BoundEnd>& end) {
     if (!end || end->known == Known::read) return;
-    answer.recalled.push_back(fmt::format("{}: {} {}", reading.what, side, spoken_day(end->day)));
+    answer.recalled.push_back(
+        words.say(key, {{"what", reading.what}, {"day", day(end->day, words)}}));
   };
   for (const Reading& reading : answer.readings) {
     answer.warnings.insert(answer.warnings.end(), reading.warnings.begin(), reading.warnings.end());
     answer.assumed.insert(answer.assumed.end(), reading.assumed.begin(), reading.assumed.end());
-    recalled(reading, "not before", reading.bound.not_before);
-    recalled(reading, "not after", reading.bound.not_after);
+    recalled(reading, "answer.lookup.recalled-not-before", reading.bound.not_before);
+    recalled(reading, "answer.lookup.recalled-not-after", reading.bound.not_after);
   }
 }
 
 /// "A piece of acetal", "A piece that bears US patent 2,185,170".
-std::string subject(const LookupAnswer& answer) {
-  std::string all;
-  for (std::size_t i = 0; i < answer.readings.size(); ++i) {
-    if (i > 0) all += i + 1 == answer.readings.size() ? " and " : ", ";
-    all += answer.readings[i].what;
-  }
+std::string subject(const LookupAnswer& answer, const words::Catalogue& words) {
+  std::vector<std::string> all;
+  for (const Reading& reading : answer.readings)
+    all.push_back(reading.what);
+  const words::Argument what{"what", words.list(all)};
   switch (answer.readings.front().as) {
     case ReadAs::material:
-      return "A piece of " + all;
+      return words.say("answer.lookup.of", {what});
     case ReadAs::finish:
-      return "A piece finished with " + all;
+      return words.say("answer.lookup.finished", {what});
     case ReadAs::fastener:
-      return "A piece with " + all;
+      return words.say("answer.lookup.with", {what});
     default:
-      return "A piece that bears " + all;
+      return words.say("answer.lookup.bears", {what});
   }
 }
 
-std::string first_told(const base::Day& day) {
-  return day.month == 1 && day.day == 1 ? std::to_string(day.year) : spoken_day(day);
-}
-
-std::string last_told(const base::Day& day) {
-  return day.month == 12 && day.day == 31 ? fmt::format("the end of {}", day.year)
-                                          : spoken_day(day);
-}
-
-std::string sentence(const LookupAnswer& answer) {
+std::string sentence(const LookupAnswer& answer, const words::Catalogue& words) {
   const auto& first = answer.not_before;
   const auto& last = answer.not_after;
-  const std::string who = subject(answer);
-  if (!first && !last) return who + " can be of any year, as far as that tells.";
-  std::string out = who;
+  const words::Argument who{"who", subject(answer, words)};
+  if (!first && !last) return words.say("answer.lookup.any-year", {who});
+  std::string begins;
+  std::string ends;
   if (first) {
-    out +=
-        fmt::format(" {} made before {}", first->hard ? "cannot have been" : "was most likely not",
-                    first_told(first->day));
+    const bool whole_year = first->day.month == 1 && first->day.day == 1;
+    begins =
+        words.say(first->hard ? "answer.lookup.cannot-before" : "answer.lookup.likely-not-before",
+                  {{"day", whole_year ? std::to_string(first->day.year) : day(first->day, words)}});
   }
   if (last) {
-    out += first ? ", and" : "";
-    out += last->hard ? fmt::format(" cannot have been made after {}", last_told(last->day))
-                      : fmt::format(" was most likely made by {}", last_told(last->day));
-  } else {
-    out += "; how much later, it does not say";
+    const bool whole_year = last->day.month == 12 && last->day.day == 31;
+    ends = words.say(last->hard ? "answer.lookup.cannot-after" : "answer.lookup.likely-by",
+                     {{"day", whole_year ? words.say("answer.lookup.end-of",
+                                                     {{"year", std::to_string(last->day.year)}})
+                                         : day(last->day, words)}});
   }
-  return out + ".";
+  if (!last) return words.say("answer.lookup.open", {who, {"begins", begins}});
+  if (!first) return words.say("answer.lookup.ends", {who, {"ends", ends}});
+  return words.say("answer.lookup.both", {who, {"begins", begins}, {"ends", ends}});
 }
 
 std::string_view kind_word(const std::optional<BoundEnd>& end) {
@@ -168,19 +167,13 @@ std::string_view kind_word(const std::optional<BoundEnd>& end) {
   return end->hard ? "hard" : "soft";
 }
 
-std::string end_line(const char* side, const std::optional<BoundEnd>& end) {
-  if (!end) return fmt::format("  {}  no end known\n", side);
-  return fmt::format("  {}  {} ({}{})\n", side, base::iso_text(end->day),
-                     end->hard ? "hard" : "soft",
-                     end->known == Known::recalled ? ", recalled" : "");
-}
-
-std::string list(const char* heading, const std::vector<std::string>& lines) {
-  if (lines.empty()) return "";
-  std::string out = ruled_heading(heading);
-  for (const std::string& line : lines)
-    out += with_hanging_lead("  -  ", line + ".");
-  return out;
+std::vector<std::string> end_cells(const char* side, const std::optional<BoundEnd>& end,
+                                   const words::Catalogue& words) {
+  if (!end) return {words.say(side), words.say("answer.no-end")};
+  const char* firmness = end->hard ? "answer.lookup.hard" : "answer.lookup.soft";
+  const char* recalled = end->hard ? "answer.lookup.hard-recalled" : "answer.lookup.soft-recalled";
+  return {words.say(side), words.say(end->known == Known::recalled ? recalled : firmness,
+                                     {{"day", base::iso_text(end->day)}})};
 }
 
 Json day_or_null(const std::optional<BoundEnd>& end) {
@@ -239,11 +232,15 @@ base::Result<forms::Outcome> run(const LookupTyped& typed, forms::Setting& setti
   if (request.kind == "care") {
     const auto answer = look_up_care(setting.library, request.value);
     if (!answer) return answer.faults();
-    return forms::Outcome{typed.json ? care_as_json(*answer) : care_in_words(*answer), {}, {}};
+    if (typed.json) return forms::Outcome{care_as_json(*answer), {}, {}};
+    return tell(setting, kNoRecord,
+                [&](const words::Catalogue& words) { return care_told(*answer, words); });
   }
   const auto answer = look_up(setting.library, std::move(request));
   if (!answer) return answer.faults();
-  return forms::Outcome{typed.json ? lookup_as_json(*answer) : lookup_in_words(*answer), {}, {}};
+  if (typed.json) return forms::Outcome{lookup_as_json(*answer), {}, {}};
+  return tell(setting, kNoRecord,
+              [&](const words::Catalogue& words) { return lookup_told(*answer, words); });
 }
 
 }  // namespace
@@ -260,39 +257,55 @@ base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest requ
   if (!marks) return marks.faults();
   const auto makers = library.makers(request.makers);
   if (!makers) return makers.faults();
+  const auto words = library.words(kNoRecord);
+  if (!words) return words.faults();
   knowledge::Readings readings = knowledge::recognise_as(**marks, *makers, kind->as, request.value);
   if (!readings.faults.empty()) return placed(std::move(readings.faults));
-  LookupAnswer answer{std::move(request), std::move(readings.readings), {}, {}, {}, {}, {}};
-  gather_doubts(answer);
-  if (auto faults = take_together(answer); !faults.empty()) return placed(std::move(faults));
+  LookupAnswer answer{std::move(request), std::move(readings.readings), {}, {}, {}, {}, {}, {}};
+  gather_doubts(answer, *words);
+  if (auto faults = take_together(answer, *words); !faults.empty())
+    return placed(std::move(faults));
   if (answer.not_before && answer.not_before->day > answer.request.today) {
     return placed({base::error_at({"value", 1, 1},
                                   fmt::format("it would be of {}, which is still to come",
                                               spoken_day(answer.not_before->day)),
                                   "read the year again", "stamp-date")});
   }
+  answer.sentence = sentence(answer, *words);
   return answer;
 }
 
-std::string lookup_in_words(const LookupAnswer& answer) {
-  std::string out = broken_into_lines(sentence(answer)) + "\n";
-  out += end_line("not before", answer.not_before) + end_line("not after ", answer.not_after);
-  out += ruled_heading("Why");
+Blocks lookup_told(const LookupAnswer& answer, const words::Catalogue& words) {
+  document::Table ends;
+  ends.columns = {{document::Column::Align::words, 0, true}, {}};
+  ends.rows = {row_of(end_cells("answer.not-before", answer.not_before, words)),
+               row_of(end_cells("answer.not-after", answer.not_after, words))};
+  std::vector<std::string> why;
   for (const Reading& reading : answer.readings) {
     std::string line = reading.what + (reading.what.ends_with('.') ? "" : ".");
     for (const std::string& reason : reasons_of(reading))
       line += " " + reason;
-    out += with_hanging_lead("  -  ", fmt::format("{} [{}]", line, reading.bound.source));
+    why.push_back(fmt::format("{} [{}]", line, reading.bound.source));
   }
-  out += list("Assumed", answer.assumed);
-  out += list("Doubts", answer.warnings);
-  out += list("Only recalled, not looked up", answer.recalled);
-  return out;
+  Blocks blocks{paragraph(answer.sentence), ends, document::Subhead{words.say("answer.lookup.why")},
+                list_of(why)};
+  const auto list = [&](const char* heading, const std::vector<std::string>& lines) {
+    if (lines.empty()) return;
+    blocks.emplace_back(document::Subhead{words.say(heading)});
+    document::List items;
+    for (const std::string& line : lines)
+      items.items.push_back(document::in_lines(line + "."));
+    blocks.emplace_back(std::move(items));
+  };
+  list("answer.lookup.assumed", answer.assumed);
+  list("answer.doubts", answer.warnings);
+  list("answer.lookup.recalled", answer.recalled);
+  return blocks;
 }
 
 std::string lookup_as_json(const LookupAnswer& answer) {
   Json json{
-      {"kind", answer.request.kind}, {"value", answer.request.value}, {"answer", sentence(answer)}};
+      {"kind", answer.request.kind}, {"value", answer.request.value}, {"answer", answer.sentence}};
   add_bound(json, answer.not_before, answer.not_after);
   std::vector<std::string> reasons;
   std::vector<std::string> warnings;

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/telling.h"
 #include "base/edtf_date.h"
 #include "base/result.h"
 #include "forms/job.h"
@@ -32,6 +33,7 @@ struct LookupAnswer {
   std::vector<std::string> warnings;  ///< those of the readings, then of taking them together
   std::vector<std::string> assumed;   ///< what was taken for what
   std::vector<std::string> recalled;  ///< ends that nobody has looked up
+  std::string sentence;               ///< that answers
 };
 
 /// Looks a value up. Error with its column when the kind is none ("command-kind"), when the value
@@ -40,9 +42,9 @@ struct LookupAnswer {
 [[nodiscard]] base::Result<LookupAnswer> look_up(library::Library& library, LookupRequest request);
 
 /// A sentence that answers, then the reasons, what was assumed, and what is only recalled.
-[[nodiscard]] std::string lookup_in_words(const LookupAnswer& answer);
+[[nodiscard]] Blocks lookup_told(const LookupAnswer& answer, const words::Catalogue& words);
 
-/// The same as JSON that keeps schemas/lookup.schema.json.
+/// The answer as JSON that keeps schemas/lookup.schema.json.
 [[nodiscard]] std::string lookup_as_json(const LookupAnswer& answer);
 
 [[nodiscard]] forms::Job lookup_job();

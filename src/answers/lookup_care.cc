@@ -6,8 +6,6 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "answers/lines.h"
-
 namespace winchbook::answers {
 namespace {
 
@@ -15,34 +13,17 @@ using Json = nlohmann::ordered_json;
 using knowledge::CareGrounds;
 using knowledge::CareVerdict;
 
-constexpr std::string_view kHidden = "Nobody wrote it down: try it on a hidden place first.";
-
 CareVerdict verdict_of(const CareCell& cell) {
   return cell.row == nullptr ? CareVerdict::not_known : cell.row->verdict;
 }
 
-std::string spoken(CareVerdict verdict) {
-  switch (verdict) {
-    case CareVerdict::fine:
-      return "Do it";
-    case CareVerdict::with_care:
-      return "With care";
-    case CareVerdict::harm:
-      return "It harms";
-    case CareVerdict::never:
-      return "Never";
-    case CareVerdict::not_known:
-      break;
-  }
-  return "Not known";
-}
-
-std::string grounds_of(const CareCell& cell) {
+std::string grounds_of(const CareCell& cell, const words::Catalogue& words) {
   if (cell.row == nullptr) return "";
   const std::string& source = cell.row->source;
   const bool said = source.find("recalled") != std::string::npos;
-  return fmt::format(" [{}{}]", source,
-                     cell.row->grounds == CareGrounds::recalled && !said ? "; recalled" : "");
+  if (cell.row->grounds != CareGrounds::recalled || said)
+    return words.say("answer.care.source", {{"source", source}});
+  return words.say("answer.care.recalled", {{"source", source}});
 }
 
 const char* known_word(const CareCell& cell) {
@@ -81,7 +62,10 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
   const auto loaded = library.care();
   if (!loaded) return loaded.faults();
   const knowledge::CareTable& table = **loaded;
+  const auto said = library.words(kNoRecord);
+  if (!said) return said.faults();
   CareAnswer answer;
+  answer.not_known = said->say("answer.care.hidden");
   const knowledge::CareWords words = knowledge::care_words(table, text);
   if (words.substances.empty()) {
     return base::error(fmt::format("the care table knows no material in \"{}\"", text),
@@ -105,23 +89,21 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
   return answer;
 }
 
-std::string care_in_words(const CareAnswer& answer) {
-  std::string out;
+Blocks care_told(const CareAnswer& answer, const words::Catalogue& words) {
+  std::vector<std::string> items;
   for (const Group& group : grouped(answer)) {
     const CareCell& cell = group.cell;
-    const std::string reason(cell.row == nullptr ? kHidden : std::string_view(cell.row->reason));
-    out += with_hanging_lead(
-        "  -  ", fmt::format("{}: {} on {}. {}{}", spoken(verdict_of(cell)), group.methods,
-                             cell.substance->name, reason, grounds_of(cell)));
+    items.push_back(
+        words.say("answer.care.cell",
+                  {{"verdict", called(words, "answer.care.verdict", verdict_of(cell))},
+                   {"methods", group.methods},
+                   {"substance", cell.substance->name},
+                   {"reason", cell.row == nullptr ? answer.not_known : cell.row->reason}}));
+    if (cell.row != nullptr) items.back() += " " + grounds_of(cell, words);
     if (answer.whole_row || cell.method->advice.empty()) continue;
-    out += with_hanging_lead(
-        "  -  ", fmt::format("In any case: {}. [common practice]", cell.method->advice));
+    items.push_back(words.say("answer.care.in-any-case", {{"advice", cell.method->advice}}));
   }
-  out += broken_into_lines(
-             "The table warns and does not forbid. What is painted, glued, cracked or "
-             "worn stands less. Local rules and licensed practice come first.") +
-         "\n";
-  return out;
+  return {list_of(items), paragraph(words.say("answer.care.warns"))};
 }
 
 std::string care_as_json(const CareAnswer& answer) {
@@ -130,7 +112,7 @@ std::string care_as_json(const CareAnswer& answer) {
     cells.push_back({{"substance", cell.substance->name},
                      {"method", cell.method->name},
                      {"verdict", knowledge::word_of(verdict_of(cell))},
-                     {"reason", cell.row == nullptr ? kHidden : std::string_view(cell.row->reason)},
+                     {"reason", cell.row == nullptr ? answer.not_known : cell.row->reason},
                      {"source", cell.row == nullptr ? Json() : Json(cell.row->source)},
                      {"known", known_word(cell)}});
   }

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/telling.h"
 #include "base/result.h"
 #include "knowledge/care.h"
 #include "library/library.h"
@@ -20,6 +21,7 @@ struct CareCell {
 struct CareAnswer {
   std::vector<CareCell> cells;
   bool whole_row = false;  ///< no method was named: every method is told
+  std::string not_known;   ///< what is said of a cell without a row
 };
 
 /// "hard rubber hot water", "steel wool on nickel plate", or a material alone. Error of rule
@@ -28,9 +30,9 @@ struct CareAnswer {
                                                     const std::string& text);
 
 /// A verdict with its reason and source for each cell; methods of one verdict and reason together.
-[[nodiscard]] std::string care_in_words(const CareAnswer& answer);
+[[nodiscard]] Blocks care_told(const CareAnswer& answer, const words::Catalogue& words);
 
-/// The same as JSON that keeps schemas/care.schema.json.
+/// The answer as JSON that keeps schemas/care.schema.json.
 [[nodiscard]] std::string care_as_json(const CareAnswer& answer);
 
 }  // namespace winchbook::answers

@@ -336,7 +336,8 @@ forms::Form form(SalesCheck& asked) {
 base::Result<forms::Outcome> run(const SalesCheck& asked, forms::Setting& setting) {
   const auto summary = check_sales(setting.library, asked.file, asked.today);
   if (!summary) return summary.faults();
-  return forms::Outcome{summary_in_words(*summary), {}, {}};
+  return tell(setting, kNoRecord,
+              [&](const words::Catalogue& words) { return summary_told(*summary, words); });
 }
 
 }  // namespace
@@ -383,31 +384,37 @@ base::Result<SalesSummary> check_sales(library::Library& library, const std::fil
   return summary;
 }
 
-std::string summary_in_words(const SalesSummary& summary) {
-  std::string text = fmt::format("{} {}", summary.sales, summary.sales == 1 ? "sale" : "sales");
-  if (!summary.first_date.empty()) {
-    text += fmt::format(", {} to {}", summary.first_date, summary.last_date);
-  }
-  text += "; nothing is wrong with them\n";
-  const auto list = [&](std::string_view title, const std::map<std::string, std::size_t>& counts) {
+Blocks summary_told(const SalesSummary& summary, const words::Catalogue& words) {
+  const auto text = [](std::size_t count) { return fmt::format("{}", count); };
+  Blocks blocks{paragraph(
+      words.say(summary.first_date.empty() ? "answer.sales.undated" : "answer.sales.sales",
+                {{"count", text(summary.sales)},
+                 {"one", summary.sales == 1 ? "one" : "other"},
+                 {"first", summary.first_date},
+                 {"last", summary.last_date}}))};
+  const auto list = [&](const char* title, const std::map<std::string, std::size_t>& counts,
+                        std::size_t others = 0) {
     constexpr std::size_t kMostShown = 20;
-    text += fmt::format("{}:\n", title);
-    std::size_t shown = 0;
+    std::vector<std::string> items;
     for (const auto& [name, count] : counts) {
-      if (shown++ == kMostShown) {
-        text += fmt::format("  and {} more\n", counts.size() - kMostShown);
+      if (items.size() == kMostShown) {
+        items.push_back(words.say("answer.more", {{"count", text(counts.size() - kMostShown)}}));
         break;
       }
-      text += fmt::format("  {}: {}\n", name, count);
+      items.push_back(words.say("answer.sales.count", {{"name", name}, {"count", text(count)}}));
     }
+    if (others > 0)
+      items.push_back(words.say("answer.sales.other-models", {{"count", text(others)}}));
+    blocks.emplace_back(next_line(words.say(title)));
+    blocks.emplace_back(list_of(items));
   };
-  list("models", summary.by_model);
-  if (summary.other_models > 0) {
-    text += fmt::format("  and sales of still other models: {}\n", summary.other_models);
-  }
-  list("bases", summary.by_basis);
-  list("currencies", summary.by_currency);
-  return text;
+  list("answer.sales.models", summary.by_model, summary.other_models);
+  std::map<std::string, std::size_t> bases;
+  for (const auto& [basis, count] : summary.by_basis)
+    bases[words.say("answer.value.paid." + basis)] += count;
+  list("answer.sales.bases", bases);
+  list("answer.sales.currencies", summary.by_currency);
+  return blocks;
 }
 
 forms::Job sales_check_job() {

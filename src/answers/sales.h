@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "answers/telling.h"
 #include "assess/value/sale.h"
 #include "base/edtf_date.h"
 #include "base/result.h"
@@ -56,8 +57,8 @@ struct SalesSummary {
                                                      const std::filesystem::path& file,
                                                      const base::Day& today);
 
-/// The summary in words; ends with a line break.
-[[nodiscard]] std::string summary_in_words(const SalesSummary& summary);
+/// The summary in words.
+[[nodiscard]] Blocks summary_told(const SalesSummary& summary, const words::Catalogue& words);
 
 [[nodiscard]] forms::Job sales_check_job();
 

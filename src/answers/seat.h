@@ -7,6 +7,7 @@
 
 #include "answers/figures.h"
 #include "answers/stock.h"
+#include "answers/telling.h"
 #include "assess/fitting/seat.h"
 #include "base/result.h"
 #include "forms/form.h"
@@ -62,10 +63,10 @@ struct SeatAnswer {
 /// be (fault_of), or a file is wrong.
 [[nodiscard]] base::Result<SeatAnswer> find_seat(library::Library& library, const SeatTyped& typed);
 
-/// The candidates in sentences, with what to do and what not; ends with a line break.
-[[nodiscard]] std::string seat_in_words(const SeatAnswer& answer);
+/// The candidates in sentences, with what to do and what not.
+[[nodiscard]] Blocks seat_told(const SeatAnswer& answer, const words::Catalogue& words);
 
-/// The same as JSON that keeps schemas/seat.schema.json.
+/// The answer as JSON that keeps schemas/seat.schema.json.
 [[nodiscard]] std::string seat_as_json(const SeatAnswer& answer);
 
 }  // namespace winchbook::answers

@@ -1,7 +1,8 @@
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
+#include <utility>
+#include <variant>
 
 #include "answers/seat.h"
 
@@ -17,11 +18,6 @@ using assess::fitting::SeatReason;
 using assess::fitting::Span;
 using assess::fitting::StackFinding;
 using assess::fitting::Turns;
-
-constexpr const char* kTrimming =
-    "Cut with a sharp blade on a board, away from the hand; do not sand: the dust is not for the\n"
-    "lungs. A grey, fibrous washer of unknown make may hold asbestos: until a laboratory has said\n"
-    "no it is not cut, sanded or blown on. Local rules come first.\n";
 
 std::string mm(double value) {
   return fmt::format("{:.4g} mm", value + 0.0);
@@ -41,202 +37,182 @@ std::string room(const Span& span) {
   return fmt::format("{:.2f} to {:.2f} mm", hundredths(span.low), hundredths(span.high));
 }
 
-std::string washer(const Candidate& candidate) {
-  const auto& of = candidate.washer;
-  std::string text = fmt::format("  line {}: {}, {}: {:.4g} × {:.4g} × {:.4g} mm", of.line,
-                                 of.donor, of.material, of.outside, of.inside, of.thickness);
-  if (of.turns == Turns::with_gear) text += ", with ears";
-  if (of.turns == Turns::with_sleeve) text += ", with flats";
-  if (of.count != 1) text += fmt::format(", {} of them", of.count);
-  if (!of.price.empty()) text += ", " + of.price;
-  return text + "\n";
-}
-
-void say(std::string& text, const std::string& sentence) {
-  text += "    " + sentence + "\n";
-}
-
-/// What must be cut, and from where.
-void say_trimming(const Candidate& candidate, std::string& text) {
-  const bool doubt = has(candidate, SeatReason::within_tolerance);
-  if (candidate.trim_outside > 0) {
-    say(text, fmt::format("{}: take {} off the outside, {:.2g} mm all round, to {}",
-                          has(candidate, SeatReason::tight_outside) ? "Tight in the recess"
-                          : doubt                                   ? "May bind in the recess"
-                                                                    : "Close in the recess",
-                          mm(candidate.trim_outside), candidate.trim_outside / 2,
-                          mm(candidate.washer.outside - candidate.trim_outside)));
-  }
-  if (candidate.open_inside > 0) {
-    say(text, fmt::format("{}: open the hole by {}, to {}",
-                          has(candidate, SeatReason::tight_inside) ? "Tight on the sleeve"
-                                                                   : "May bind on the sleeve",
-                          mm(candidate.open_inside),
-                          mm(candidate.washer.inside + candidate.open_inside)));
-  }
-}
-
-std::string_view why_not(SeatReason reason) {
+/// Whether the heading or the fit says it, or nobody need hear it.
+bool told_elsewhere(SeatReason reason) {
   switch (reason) {
-    case SeatReason::too_small:
-      return "More than a step too small: it wanders in its seat.";
-    case SeatReason::hole_too_large:
-      return "The hole is too large: it wanders on the sleeve.";
-    case SeatReason::too_much_to_trim:
-      return "Too much would have to come off, or too narrow a ring would be left.";
-    case SeatReason::hard_material:
-      return "Its material is not trimmed: take one size down.";
-    case SeatReason::hazard:
-      return "An asbestos-type material: not cut, sanded, brushed or blown on. Bag it, and follow "
-             "the local rules.";
-    case SeatReason::unknown_material:
-      return "Its material is not in shared/drag/drag.xml: what it does in a drag is not known.";
-    case SeatReason::needs_ears:
-      return "The place needs ears in the gear's slots; it has none.";
-    case SeatReason::needs_flats:
-      return "The place needs flats on the sleeve; it has none.";
-    case SeatReason::wrong_sort:
-      return "A metal and a friction washer cannot take each other's place.";
-    case SeatReason::must_be_free:
-      return "It is held by ears or flats; here it must turn freely.";
-    case SeatReason::flats_do_not_match:
-      return "Its flats are not the sleeve's.";
-    case SeatReason::too_thick:
-      return "Thicker than the recess is deep.";
-    case SeatReason::too_few:
-      return "There are too few of them for the stack.";
     case SeatReason::turns_freely:
     case SeatReason::tight_outside:
     case SeatReason::tight_inside:
     case SeatReason::within_tolerance:
     case SeatReason::smaller_step:
-      break;
-  }
-  return {};
-}
-
-void say_candidate(const Candidate& candidate, std::string& text) {
-  text += washer(candidate);
-  say(text, fmt::format("room outside {}, inside {}", room(candidate.outside_clearance),
-                        room(candidate.inside_clearance)));
-  if (candidate.fit == Fit::after_trimming) say_trimming(candidate, text);
-  if (candidate.fit == Fit::not_at_all && has(candidate, SeatReason::tight_outside)) {
-    say(text, "Tight in the recess.");
-  }
-  if (candidate.fit == Fit::not_at_all && has(candidate, SeatReason::tight_inside)) {
-    say(text, "Tight on the sleeve.");
-  }
-  for (const SeatReason reason : candidate.reasons) {
-    if (const auto sentence = why_not(reason); !sentence.empty()) say(text, std::string(sentence));
-  }
-  if (candidate.height_change && candidate.fit != Fit::not_at_all) {
-    const double change = *candidate.height_change;
-    if (change > 0.005) say(text, fmt::format("The stack grows by {}.", mm(change)));
-    if (change < -0.005) say(text, fmt::format("The stack shrinks by {}.", mm(-change)));
+      return true;
+    default:
+      return false;
   }
 }
 
-std::string_view title(const Candidate& candidate) {
-  if (candidate.fit != Fit::not_at_all && has(candidate, SeatReason::too_few)) {
-    return "Would fit, but there are too few";
-  }
-  switch (candidate.fit) {
-    case Fit::as_it_is:
-      return "Fits as it is";
-    case Fit::one_size_down:
-      return "Fits one size down";
-    case Fit::after_trimming:
-      return "Fits after trimming";
-    case Fit::not_at_all:
-      break;
-  }
-  return "Does not fit";
-}
+/// The answer, a part after the other.
+class Telling {
+ public:
+  Telling(const SeatAnswer& answer, const words::Catalogue& words)
+      : answer_(answer), words_(words) {}
 
-std::string press_sentence(const StackFinding& stack) {
-  switch (stack.press) {
-    case Press::presses:
-      return "The star presses the stack.";
-    case Press::spacer_on_post:
-      return "The star does not press: the stack is lower than the fixed post, and the spacer "
-             "stands "
-             "on that.";
-    case Press::star_on_housing:
-      return "The star does not press: the sleeve has sunk below the rim, and the star rubs on the "
-             "housing. There is too little stack.";
-    case Press::doubtful:
-      return "The star may touch before the stack is pressed: there is too little left to screw "
-             "down.";
-    case Press::not_determined:
-      break;
+  Blocks told() && {
+    seat();
+    if (answer_.stack) stack();
+    candidates();
+    left_out();
+    return std::move(blocks_);
   }
-  return "Whether the star presses is not determined: measure post, spacer and housing, or how far "
-         "the sleeve stands below the rim with the star off.";
-}
 
-void say_stack(const SeatAnswer& answer, std::string& text) {
-  const StackFinding& stack = *answer.stack;
-  text += "\nThe stack\n";
-  if (stack.height) {
-    say(text, fmt::format("{} rubbing {}, {} high", stack.faces,
-                          stack.faces == 1 ? "face" : "faces", room(*stack.height)));
-  } else if (!answer.request.stack.empty()) {
-    say(text, fmt::format("{} rubbing {}; the height is not known, a thickness is missing",
-                          stack.faces, stack.faces == 1 ? "face" : "faces"));
+ private:
+  void seat() {
+    const auto& seat = answer_.request.seat;
+    std::vector<std::string> sizes{
+        words_.say("answer.seat.recess", {{"size", gauge(seat.bore)}}),
+        words_.say("answer.seat.sleeve", {{"size", gauge(seat.sleeve)}})};
+    if (seat.depth)
+      sizes.push_back(words_.say("answer.seat.depth", {{"size", gauge(*seat.depth)}}));
+    const auto clearance = [&](const Gauge& of) {
+      return fmt::format("{:.2g} mm", running_clearance(*answer_.knowledge, of.value));
+    };
+    blocks_.emplace_back(paragraph(
+        words_.say("answer.seat.seat", {{"sizes", words_.joined("join.comma", sizes)}}) + "\n" +
+        words_.say("answer.seat.clearance",
+                   {{"outside", clearance(seat.bore)}, {"inside", clearance(seat.sleeve)}})));
   }
-  if (stack.proud) {
-    say(text, stack.proud->low > 0
-                  ? fmt::format("It stands {} out of the recess.", room(*stack.proud))
-              : stack.proud->high < 0 ? fmt::format("It lies {} below the recess's rim.",
-                                                    room({-stack.proud->high, -stack.proud->low}))
-                                      : std::string("It is about level with the recess's rim."));
-  }
-  say(text, press_sentence(stack));
-  if (stack.missing) {
-    say(text, fmt::format("Add at least {} of washers.", mm(std::ceil(*stack.missing * 10) / 10)));
-  }
-}
 
-void say_what_was_left_out(const SeatAnswer& answer, std::string& text) {
-  if (answer.request.stock.empty()) return;
-  if (answer.candidates.empty()) {
-    text += answer.of_other_materials == 0
-                ? "\nThe stock file has no washers.\n"
-                : fmt::format("\nThe stock file has no washers of {}.\n", answer.request.material);
+  void stack() {
+    const StackFinding& stack = *answer_.stack;
+    std::vector<std::string> items;
+    if (stack.height) {
+      items.push_back(words_.say("answer.seat.stack-height",
+                                 {{"faces", stack.faces}, {"height", room(*stack.height)}}));
+    } else if (!answer_.request.stack.empty()) {
+      items.push_back(words_.say("answer.seat.stack-no-height", {{"faces", stack.faces}}));
+    }
+    if (stack.proud && stack.proud->low > 0) {
+      items.push_back(words_.say("answer.seat.proud", {{"room", room(*stack.proud)}}));
+    } else if (stack.proud && stack.proud->high < 0) {
+      items.push_back(words_.say("answer.seat.below",
+                                 {{"room", room({-stack.proud->high, -stack.proud->low})}}));
+    } else if (stack.proud) {
+      items.push_back(words_.say("answer.seat.level"));
+    }
+    items.push_back(called(words_, "answer.seat.press", stack.press));
+    if (stack.missing) {
+      items.push_back(
+          words_.say("answer.seat.missing", {{"height", mm(std::ceil(*stack.missing * 10) / 10)}}));
+    }
+    blocks_.emplace_back(paragraph(words_.say("answer.seat.stack")));
+    blocks_.emplace_back(list_of(items));
   }
-  if (answer.of_other_materials > 0) {
-    text +=
-        fmt::format("\nOf other materials, and not looked at: {}.\n", answer.of_other_materials);
+
+  std::string washer(const Candidate& candidate) const {
+    const auto& of = candidate.washer;
+    std::vector<std::string> parts{words_.say(
+        "answer.seat.washer", {{"line", fmt::format("{}", of.line)},
+                               {"donor", of.donor},
+                               {"material", of.material},
+                               {"size", fmt::format("{:.4g} × {:.4g} × {:.4g} mm", of.outside,
+                                                    of.inside, of.thickness)}})};
+    if (of.turns == Turns::with_gear) parts.push_back(words_.say("answer.seat.ears"));
+    if (of.turns == Turns::with_sleeve) parts.push_back(words_.say("answer.seat.flats"));
+    if (of.count != 1) parts.push_back(words_.say("answer.seat.several", {{"count", of.count}}));
+    parts.push_back(of.price);
+    return words_.joined("join.comma", parts);
   }
-}
+
+  /// What must be cut, and from where.
+  void trimming(const Candidate& candidate, std::string& text) const {
+    if (candidate.trim_outside > 0) {
+      const char* how = has(candidate, SeatReason::tight_outside)      ? "answer.seat.trim.tight"
+                        : has(candidate, SeatReason::within_tolerance) ? "answer.seat.trim.may-bind"
+                                                                       : "answer.seat.trim.close";
+      text += "\n" + words_.say("answer.seat.trim",
+                                {{"how", words_.say(how)},
+                                 {"off", mm(candidate.trim_outside)},
+                                 {"round", fmt::format("{:.2g} mm", candidate.trim_outside / 2)},
+                                 {"to", mm(candidate.washer.outside - candidate.trim_outside)}});
+    }
+    if (candidate.open_inside > 0) {
+      const char* how = has(candidate, SeatReason::tight_inside) ? "answer.seat.open.tight"
+                                                                 : "answer.seat.open.may-bind";
+      text += "\n" + words_.say("answer.seat.open",
+                                {{"how", words_.say(how)},
+                                 {"by", mm(candidate.open_inside)},
+                                 {"to", mm(candidate.washer.inside + candidate.open_inside)}});
+    }
+  }
+
+  std::string item(const Candidate& candidate) const {
+    const bool fits = candidate.fit != Fit::not_at_all;
+    std::string text =
+        washer(candidate) + "\n" +
+        words_.say("answer.seat.room", {{"outside", room(candidate.outside_clearance)},
+                                        {"inside", room(candidate.inside_clearance)}});
+    const auto say = [&](bool so, const char* key) {
+      if (so) text += "\n" + words_.say(key);
+    };
+    if (candidate.fit == Fit::after_trimming) trimming(candidate, text);
+    say(!fits && has(candidate, SeatReason::tight_outside), "answer.seat.tight-outside");
+    say(!fits && has(candidate, SeatReason::tight_inside), "answer.seat.tight-inside");
+    for (const SeatReason reason : candidate.reasons) {
+      if (!told_elsewhere(reason)) text += "\n" + called(words_, "answer.seat.reason", reason);
+    }
+    constexpr double kFelt = 0.005;  // mm
+    const double change = fits ? candidate.height_change.value_or(0) : 0;
+    if (change > kFelt) text += "\n" + words_.say("answer.seat.grows", {{"by", mm(change)}});
+    if (change < -kFelt) text += "\n" + words_.say("answer.seat.shrinks", {{"by", mm(-change)}});
+    return text;
+  }
+
+  std::string heading(const Candidate& candidate) const {
+    if (candidate.fit != Fit::not_at_all && has(candidate, SeatReason::too_few))
+      return words_.say("answer.seat.too-few");
+    return called(words_, "answer.seat.fit", candidate.fit);
+  }
+
+  void candidates() {
+    std::string last;
+    bool any_to_trim = false;
+    for (const Candidate& candidate : answer_.candidates) {
+      const std::string now = heading(candidate);
+      if (now != last) {
+        blocks_.emplace_back(paragraph(now));
+        blocks_.emplace_back(document::List{});
+      }
+      last = now;
+      std::get<document::List>(blocks_.back()).items.push_back(document::in_lines(item(candidate)));
+      any_to_trim = any_to_trim || candidate.fit == Fit::after_trimming;
+    }
+    if (any_to_trim) blocks_.emplace_back(paragraph(words_.say("answer.seat.trimming")));
+  }
+
+  void left_out() {
+    if (answer_.request.stock.empty()) return;
+    if (answer_.candidates.empty()) {
+      blocks_.emplace_back(paragraph(answer_.of_other_materials == 0
+                                         ? words_.say("answer.seat.no-washers")
+                                         : words_.say("answer.seat.none-of-material",
+                                                      {{"material", answer_.request.material}})));
+    }
+    if (answer_.of_other_materials > 0) {
+      blocks_.emplace_back(
+          paragraph(words_.say("answer.seat.other-materials",
+                               {{"count", fmt::format("{}", answer_.of_other_materials)}})));
+    }
+  }
+
+  const SeatAnswer& answer_;
+  const words::Catalogue& words_;
+  Blocks blocks_;
+};
 
 }  // namespace
 
-std::string seat_in_words(const SeatAnswer& answer) {
-  const auto& seat = answer.request.seat;
-  std::string text =
-      fmt::format("Seat: recess {}, sleeve {}", gauge(seat.bore), gauge(seat.sleeve));
-  if (seat.depth) text += ", depth " + gauge(*seat.depth);
-  text += fmt::format(
-      ".\nA washer turns freely with {:.2g} mm to spare outside and {:.2g} mm inside, on the "
-      "diameter\n"
-      "(the least room of the loose running fit H9/d9, ISO 286).\n",
-      running_clearance(*answer.knowledge, seat.bore.value),
-      running_clearance(*answer.knowledge, seat.sleeve.value));
-  if (answer.stack) say_stack(answer, text);
-  std::string_view last;
-  for (const Candidate& candidate : answer.candidates) {
-    const std::string_view heading = title(candidate);
-    if (heading != last) text += fmt::format("\n{}\n", heading);
-    last = heading;
-    say_candidate(candidate, text);
-  }
-  if (std::any_of(answer.candidates.begin(), answer.candidates.end(),
-                  [](const Candidate& one) { return one.fit == Fit::after_trimming; })) {
-    text += std::string("\n") + kTrimming;
-  }
-  say_what_was_left_out(answer, text);
-  return text;
+Blocks seat_told(const SeatAnswer& answer, const words::Catalogue& words) {
+  return Telling(answer, words).told();
 }
 
 }  // namespace winchbook::answers

@@ -143,9 +143,13 @@ forms::Form form(ShelfRequest& request) {
 base::Result<forms::Outcome> run(const ShelfRequest& request, forms::Setting& setting) {
   auto shelf = look_through_shelf(setting.library, request);
   if (!shelf) return shelf.faults();
-  return forms::Outcome{request.json ? shelf_as_json(*shelf) : shelf_in_words(*shelf, request),
-                        std::move(shelf.value().warnings),
-                        {}};
+  base::Diagnostics warnings = std::move(shelf.value().warnings);
+  if (request.json) return forms::Outcome{shelf_as_json(*shelf), std::move(warnings), {}};
+  auto outcome = tell(setting, kNoRecord, [&](const words::Catalogue& words) {
+    return shelf_told(*shelf, !request.fitted.empty(), words);
+  });
+  if (outcome) outcome.value().doubts = std::move(warnings);
+  return outcome;
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "answers/telling.h"
 #include "base/result.h"
 #include "forms/job.h"
 #include "library/library.h"
@@ -42,8 +43,9 @@ struct Shelf {
 [[nodiscard]] base::Result<Shelf> look_through_shelf(library::Library& library,
                                                      const ShelfRequest& request);
 
-/// The list with its columns aligned, and how many there are; ends with a line break.
-[[nodiscard]] std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request);
+/// The list, with what was fitted where that was asked for, and how many there are.
+[[nodiscard]] Blocks shelf_told(const Shelf& shelf, bool with_fitted,
+                                const words::Catalogue& words);
 /// The same as JSON that keeps schemas/shelf.schema.json.
 [[nodiscard]] std::string shelf_as_json(const Shelf& shelf);
 

@@ -1,76 +1,63 @@
-#include <fmt/format.h>
+#include <utility>
 
-#include <algorithm>
-#include <array>
-
-#include "answers/lines.h"
 #include "answers/shelf.h"
 
 namespace winchbook::answers {
 namespace {
 
-constexpr std::size_t kColumnsOfTable = 5;
-using Row = std::array<std::string, kColumnsOfTable>;
-
-std::string made_by(const ShelfReel& reel) {
-  if (reel.maker.empty()) return reel.model.empty() ? reel.kind : reel.model;
-  return reel.model.empty() ? reel.maker : reel.maker + ", " + reel.model;
+std::string state_of(const ShelfReel& reel, const words::Catalogue& words) {
+  if (reel.taken_in.empty()) return words.say("answer.shelf.never-here");
+  return reel.handed_back.empty() ? words.say("answer.shelf.here", {{"day", reel.taken_in}})
+                                  : words.say("answer.shelf.back", {{"day", reel.handed_back}});
 }
 
-std::string state_of(const ShelfReel& reel) {
-  if (reel.taken_in.empty()) return "never here";
-  return reel.handed_back.empty() ? "here since " + reel.taken_in : "back " + reel.handed_back;
+std::vector<std::string> cells_of(const ShelfReel& reel, const words::Catalogue& words) {
+  std::string made_by = words.joined("join.comma", {reel.maker, reel.model});
+  if (made_by.empty()) made_by = reel.kind;
+  return {reel.name, std::move(made_by), reel.owner.empty() ? "–" : reel.owner,
+          state_of(reel, words), words.joined("join.semicolon", reel.open)};
 }
 
-Row row_of(const ShelfReel& reel) {
-  std::string open;
-  for (const std::string& one : reel.open)
-    open += (open.empty() ? "" : "; ") + one;
-  return {reel.name, made_by(reel), reel.owner.empty() ? "–" : reel.owner, state_of(reel), open};
-}
-
-std::string line_of(const ShelfFitting& fitting) {
-  std::string text = fmt::format("    {} in {}", fitting.piece, fitting.place);
-  if (!fitting.on.empty()) text += ", " + fitting.on;
-  if (!fitting.donor.empty()) text += ", from " + fitting.donor;
-  if (!fitting.bore.empty()) text += fmt::format(", seat bore {} mm", fitting.bore);
+std::string line_of(const ShelfFitting& fitting, const words::Catalogue& words) {
+  std::vector<std::string> parts{
+      words.say("answer.shelf.fitted", {{"piece", fitting.piece}, {"place", fitting.place}}),
+      fitting.on};
+  if (!fitting.donor.empty())
+    parts.push_back(words.say("answer.shelf.donor", {{"donor", fitting.donor}}));
+  if (!fitting.bore.empty())
+    parts.push_back(words.say("answer.shelf.bore", {{"bore", fitting.bore}}));
   if (!fitting.outside.empty()) {
-    text += fmt::format(", {}outside {} mm", fitting.bore.empty() ? "seat " : "", fitting.outside);
+    parts.push_back(
+        words.say(fitting.bore.empty() ? "answer.shelf.seat-outside" : "answer.shelf.outside",
+                  {{"outside", fitting.outside}}));
   }
-  return text + "\n";
-}
-
-std::string line_of(const Row& row, const std::array<std::size_t, kColumnsOfTable>& widths) {
-  std::string line;
-  for (std::size_t i = 0; i < row.size(); ++i) {
-    line += row.at(i);
-    line.append(widths.at(i) - columns_of(row.at(i)) + 2, ' ');
-  }
-  line.erase(line.find_last_not_of(' ') + 1);
-  return line + "\n";
+  return words.joined("join.comma", parts);
 }
 
 }  // namespace
 
-std::string shelf_in_words(const Shelf& shelf, const ShelfRequest& request) {
-  std::vector<Row> rows;
-  std::array<std::size_t, kColumnsOfTable> widths{};
+Blocks shelf_told(const Shelf& shelf, bool with_fitted, const words::Catalogue& words) {
+  document::Table reels;
+  reels.columns.resize(5);
+  reels.columns.front().row_name = true;
+  const auto below = [&](const std::string& text) {
+    reels.rows.push_back(row_of({"  " + text}));
+    reels.rows.back().cells.front().columns = 5;
+  };
   for (const ShelfReel& reel : shelf.reels) {
-    rows.push_back(row_of(reel));
-    for (std::size_t i = 0; i < widths.size(); ++i)
-      widths.at(i) = std::max(widths.at(i), columns_of(rows.back().at(i)));
-  }
-  std::string text;
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const ShelfReel& reel = shelf.reels[i];
-    text += line_of(rows[i], widths);
-    text += "    " + reel.folder.string() + "\n";
-    if (request.fitted.empty()) continue;
+    reels.rows.push_back(row_of(cells_of(reel, words)));
+    below(reel.folder.string());
+    if (!with_fitted) continue;
     for (const ShelfFitting& one : reel.fitted)
-      text += line_of(one);
+      below(line_of(one, words));
   }
-  return text + fmt::format("{} of {} reel{}\n", shelf.reels.size(), shelf.looked,
-                            shelf.looked == 1 ? "" : "s");
+  Blocks blocks;
+  if (!reels.rows.empty()) blocks.emplace_back(std::move(reels));
+  blocks.emplace_back(
+      next_line(words.say("answer.shelf.count", {{"shown", fmt::format("{}", shelf.reels.size())},
+                                                 {"one", shelf.looked == 1 ? "one" : "other"},
+                                                 {"looked", fmt::format("{}", shelf.looked)}})));
+  return blocks;
 }
 
 }  // namespace winchbook::answers

@@ -1,7 +1,5 @@
 #include "answers/tray.h"
 
-#include <fmt/format.h>
-
 #include <utility>
 
 namespace winchbook::answers {
@@ -18,42 +16,62 @@ base::Result<forms::Outcome> tell_tray(const TrayRequest& request, forms::Settin
   if (visit == nullptr) {
     return base::error("the reel was not taken in yet", "begin with winchbook intake", "visit");
   }
-  return forms::Outcome{tray_in_words(assess::tray::account(loaded->record, *visit)), {}, {}};
+  return tell(setting, loaded->record.language, [&](const words::Catalogue& words) {
+    return tray_told(assess::tray::account(loaded->record, *visit), words);
+  });
 }
 
-std::string gone_where(const record::TrayLine& line) {
-  std::string text;
-  for (const auto& [count, name] :
-       {std::pair{line.refitted, "refitted"}, std::pair{line.bagged, "bagged"},
-        std::pair{line.to_owner, "to the owner"},
-        std::pair{line.kept_by_bench, "kept by the bench"}, std::pair{line.lost, "lost"},
-        std::pair{line.scrapped, "scrapped"}}) {
-    if (count > 0) text += fmt::format("{}{} {}", text.empty() ? "" : ", ", count, name);
+std::string gone_where(const record::TrayLine& line, const words::Catalogue& words) {
+  std::vector<std::string> parts;
+  for (const auto& [count, key] : {std::pair{line.refitted, "answer.tray.refitted"},
+                                   std::pair{line.bagged, "answer.tray.bagged"},
+                                   std::pair{line.to_owner, "answer.tray.to-owner"},
+                                   std::pair{line.kept_by_bench, "answer.tray.kept-by-bench"},
+                                   std::pair{line.lost, "answer.tray.lost"},
+                                   std::pair{line.scrapped, "answer.tray.scrapped"}}) {
+    if (count > 0) parts.push_back(words.say(key, {{"count", count}}));
   }
-  return text.empty() ? "nothing back yet" : text;
+  return parts.empty() ? words.say("answer.tray.nothing-back") : words.joined("join.comma", parts);
+}
+
+std::string piece_line(const assess::tray::PieceAccount& one, const words::Catalogue& words) {
+  std::vector<std::string> off{words.say("answer.tray.off", {{"count", one.line.taken_off}})};
+  if (one.line.found_loose > 0)
+    off.push_back(words.say("answer.tray.loose", {{"count", one.line.found_loose}}));
+  std::vector<std::string> gone{words.say(
+      "answer.tray.gone",
+      {{"off", words.joined("join.comma", off)}, {"where", gone_where(one.line, words)}})};
+  const int open = one.unaccounted();
+  if (open > 0) gone.push_back(words.say("answer.tray.unaccounted", {{"count", open}}));
+  if (open < 0) gone.push_back(words.say("answer.tray.too-many", {{"count", -open}}));
+  return words.joined("join.semicolon", gone);
+}
+
+std::string place_line(const assess::tray::PlaceAccount& one, const words::Catalogue& words) {
+  if (one.filled() != assess::tray::Filled::empty) {
+    return words.say("answer.tray.place",
+                     {{"name", one.name}, {"sits", one.sits}, {"belongs", one.belongs}});
+  }
+  return words.say(one.may_be_empty ? "answer.tray.may-be-empty" : "answer.tray.empty",
+                   {{"name", one.name}});
 }
 
 }  // namespace
 
-std::string tray_in_words(const assess::tray::Account& account) {
-  std::string text;
-  for (const assess::tray::PieceAccount& one : account.pieces) {
-    text += fmt::format("{:<32} {} off", one.name, one.line.taken_off);
-    if (one.line.found_loose > 0) text += fmt::format(", {} found loose", one.line.found_loose);
-    text += ": " + gone_where(one.line);
-    if (one.unaccounted() > 0) text += fmt::format("; {} UNACCOUNTED", one.unaccounted());
-    if (one.unaccounted() < 0) text += fmt::format("; {} more went than came", -one.unaccounted());
-    text += "\n";
-  }
+Blocks tray_told(const assess::tray::Account& account, const words::Catalogue& words) {
+  document::Table pieces;
+  pieces.columns = {{document::Column::Align::words, 0, true}, {}};
+  for (const assess::tray::PieceAccount& one : account.pieces)
+    pieces.rows.push_back(row_of({one.name, piece_line(one, words)}));
+  std::string places;
   for (const assess::tray::PlaceAccount& one : account.places) {
-    using assess::tray::Filled;
-    if (one.filled() == Filled::filled) continue;
-    text += one.filled() == Filled::empty
-                ? fmt::format("place {}: empty{}\n", one.name, one.may_be_empty ? " (may be)" : "")
-                : fmt::format("place {}: {} of {}\n", one.name, one.sits, one.belongs);
+    if (one.filled() != assess::tray::Filled::filled) places += place_line(one, words) + "\n";
   }
-  text += account.closed() ? "nothing is unaccounted for\n" : "the tray is not closed\n";
-  return text;
+  places += words.say(account.closed() ? "answer.tray.closed" : "answer.tray.not-closed");
+  Blocks blocks;
+  if (!pieces.rows.empty()) blocks.emplace_back(std::move(pieces));
+  blocks.emplace_back(next_line(places));
+  return blocks;
 }
 
 forms::Job tray_job() {

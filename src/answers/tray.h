@@ -1,8 +1,8 @@
 #pragma once
 
 #include <filesystem>
-#include <string>
 
+#include "answers/telling.h"
 #include "assess/tray/tray.h"
 #include "forms/job.h"
 
@@ -14,8 +14,8 @@ struct TrayRequest {
 };
 
 /// The tray of a visit as a list: what is off, what is back, what is unaccounted, and places not
-/// filled. Ends with a line break.
-[[nodiscard]] std::string tray_in_words(const assess::tray::Account& account);
+/// filled.
+[[nodiscard]] Blocks tray_told(const assess::tray::Account& account, const words::Catalogue& words);
 
 /// Tells the tray of the last visit. Error: there is none.
 [[nodiscard]] forms::Job tray_job();

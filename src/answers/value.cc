@@ -43,7 +43,9 @@ forms::Form form(ValueRequest& request) {
 base::Result<forms::Outcome> run(const ValueRequest& request, forms::Setting& setting) {
   const auto valued = value(setting.library, request);
   if (!valued) return valued.faults();
-  return forms::Outcome{request.json ? value_as_json(*valued) : value_in_words(*valued), {}, {}};
+  if (request.json) return forms::Outcome{value_as_json(*valued), {}, {}};
+  return tell(setting, valued->loaded.record.language,
+              [&](const words::Catalogue& words) { return value_told(*valued, words); });
 }
 
 }  // namespace

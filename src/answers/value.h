@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "answers/telling.h"
 #include "answers/value_terms.h"
 #include "assess/assessment.h"
 #include "assess/value/expected.h"
@@ -54,9 +55,9 @@ struct Valued {
 using assess::value::RoundPrice;
 [[nodiscard]] std::string price_text(double amount, RoundPrice how);
 
-/// The answer in sentences and a table; ends with a line break.
-[[nodiscard]] std::string value_in_words(const Valued& valued);
-/// The same as JSON that keeps schemas/value.schema.json.
+/// The answer in sentences.
+[[nodiscard]] Blocks value_told(const Valued& valued, const words::Catalogue& words);
+/// The answer as JSON that keeps schemas/value.schema.json.
 [[nodiscard]] std::string value_as_json(const Valued& valued);
 
 [[nodiscard]] forms::Job value_job();

@@ -34,6 +34,14 @@ std::vector<std::string_view> words_of(std::string_view text) {
   return words;
 }
 
+std::string with_plain_spaces(std::string text) {
+  for (const std::string_view space : {"\u00a0", "\u202f"}) {
+    for (std::size_t at = text.find(space); at != std::string::npos; at = text.find(space, at))
+      text.replace(at, space.size(), 1, ' ');
+  }
+  return text;
+}
+
 char in_small_letters(char letter) {
   return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
 }

@@ -18,6 +18,9 @@ namespace winchbook::base {
 /// The words that spaces, tabs and ends of lines keep apart; none is empty.
 [[nodiscard]] std::vector<std::string_view> words_of(std::string_view text);
 
+/// With plain spaces in the place of no-break ones, wide or narrow.
+[[nodiscard]] std::string with_plain_spaces(std::string text);
+
 [[nodiscard]] char in_small_letters(char letter);
 [[nodiscard]] std::string in_small_letters(std::string_view text);
 [[nodiscard]] char in_capitals(char letter);

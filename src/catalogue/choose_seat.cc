@@ -71,28 +71,26 @@ base::Diagnostics wanting(const SeatRequest& request) {
   return faults;
 }
 
-/// So many washers take the place of the part as there are of it.
-base::Result<int> count_of_part(const SeatRequest& request, library::Library& library) {
-  const auto loaded = library.record(request.choice.said.path);
-  if (!loaded) return loaded.faults();
-  const auto piece = record::find_piece(loaded->record, request.choice.part);
-  if (!piece) return piece.faults();
-  return piece.value()->count;
-}
-
 base::Result<forms::Outcome> seat(const SeatRequest& request, forms::Setting& setting) {
   if (auto faults = wanting(request); !faults.empty()) return faults;
   answers::SeatTyped asked = request.asked;
+  std::string language(answers::kNoRecord);
   if (request.has_record()) {
-    const auto count = count_of_part(request, setting.library);
-    if (!count) return count.faults();
-    if (!asked.count) asked.count = *count;
+    const auto loaded = setting.library.record(request.choice.said.path);
+    if (!loaded) return loaded.faults();
+    const auto piece = record::find_piece(loaded->record, request.choice.part);
+    if (!piece) return piece.faults();
+    language = loaded->record.language;
+    // So many washers take the place of the part as there are of it.
+    if (!asked.count) asked.count = piece.value()->count;
   }
   const auto answer = answers::find_seat(setting.library, asked);
   if (!answer) return answer.faults();
   if (!request.choice.line) {
-    return forms::Outcome{
-        asked.json ? answers::seat_as_json(*answer) : answers::seat_in_words(*answer), {}, {}};
+    if (asked.json) return forms::Outcome{answers::seat_as_json(*answer), {}, {}};
+    return answers::tell(setting, language, [&](const words::Catalogue& words) {
+      return answers::seat_told(*answer, words);
+    });
   }
   const daybook::JudgedSeat judged{answer->request.seat, answer->request.caliper,
                                    answer->request.wanted.count, answer->candidates};

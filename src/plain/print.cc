@@ -50,16 +50,17 @@ class Printer {
       std::visit([&](const auto& one) { print(one); }, block);
   }
 
-  [[nodiscard]] std::string done() && { return std::move(out_); }
+  [[nodiscard]] std::string done() && { return base::with_plain_spaces(std::move(out_)); }
 
  private:
-  /// A blank line, but at the beginning.
+  /// A blank line, but at the beginning and under a heading.
   void apart() {
-    if (!out_.empty() && !out_.ends_with("\n\n")) out_ += '\n';
+    if (!headed_ && !out_.empty() && !out_.ends_with("\n\n")) out_ += '\n';
   }
 
   /// Words in lines, the first indented by `first`, the others by `rest`.
   void line(std::string_view words, std::size_t first, std::size_t rest) {
+    headed_ = false;
     if (!width_) {
       out_.append(first, ' ').append(words).push_back('\n');
       return;
@@ -114,6 +115,7 @@ class Printer {
     apart();
     line(subhead.words, 0, 0);
     out_.append(columns_of(subhead.words), '-').push_back('\n');
+    headed_ = true;
     beside(subhead.beside);
   }
 
@@ -213,6 +215,7 @@ class Printer {
 
   void print(const document::Table& table) {
     if (!table.title.empty()) print(document::Subhead{table.title});
+    apart();
     std::vector<std::size_t> widths(table.columns.size(), 0);
     const auto measure = [&](const std::vector<document::Row>& rows) {
       for (const document::Row& row : rows) {
@@ -245,11 +248,14 @@ class Printer {
       if (!at_right) words.append(blank, ' ');
     }
     words.erase(words.find_last_not_of(' ') + 1);
+    if (width_ && kItem + columns_of(words) > *width_) return line(words, kItem, 2 * kItem);
+    headed_ = false;
     out_.append(kItem, ' ').append(words).push_back('\n');
   }
 
   std::optional<std::size_t> width_;
   std::string out_;
+  bool headed_ = false;  ///< a subhead was the last that was printed
 };
 
 }  // namespace

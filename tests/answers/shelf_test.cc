@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <string>
 
+#include "answers/told.h"
 #include "support/files_on_disk.h"
 
 namespace winchbook::answers {
@@ -111,9 +112,9 @@ TEST_CASE("an open job tells what it waits for and what lies in the tray") {
   bytes.erase(begin, bytes.find(end) + end.size() - begin);
   put(file, bytes);
   CHECK(shelf.found(filled<ShelfRequest>([&](auto& r) { r.unfinished = true; })) == "dunlin-2");
-  CHECK(says(
-      shelf_in_words(shelf.looked(filled<ShelfRequest>([&](auto& r) { r.unfinished = true; })), {}),
-      "here since 2026-06-08"));
+  const Shelf open = shelf.looked(filled<ShelfRequest>([&](auto& r) { r.unfinished = true; }));
+  CHECK(says(told([&](const words::Catalogue& words) { return shelf_told(open, false, words); }),
+             "here since 2026-06-08"));
 }
 
 TEST_CASE("a day that is none, or a folder that is not there, is told") {

@@ -103,6 +103,17 @@ def message_faults(sources, catalogue):
     return [f'"{key}" is not in shared/words/en-GB.xml' for key in sorted(said - held)]
 
 
+def answer_faults(sources, catalogue):
+    """Answers say messages by whole keys, or by a stem and the word of a list: stems without a
+    message, and messages that no answer says."""
+    said = set(re.findall(r'"(answer(?:\.[a-z-]+)+)(?:\.(?:\{\})?)?"', sources))
+    held = set(re.findall(r'<m key="(answer\.[^"]+)"', catalogue))
+    stems = {key[:at] for key in held for at in range(len(key)) if key[at] == "."}
+    faults = [f'"{key}" is not in shared/words/en-GB.xml' for key in sorted(said - held - stems)]
+    return faults + [f'no answer says "{key}"' for key in sorted(held - said)
+                     if key.rpartition(".")[0] not in said]
+
+
 def main():
     report = Report()
     templates = read_all("report-templates/**/*.xml")
@@ -123,6 +134,11 @@ def main():
     report.check("every message that is said is in the catalogue", message_faults(sayings, catalogue))
     report.expect("a message nobody wrote is missed",
                   message_faults('say("no.such")', catalogue) and catalogue)
+    answers = read_all("src/answers/*.cc")
+    report.check("every message of an answer is said, and is in the catalogue",
+                 answer_faults(answers, catalogue))
+    report.expect("a message of an answer that nobody wrote, or says, is missed",
+                  len(answer_faults('"answer.no.such"', '<m key="answer.no.other">')) == 2)
 
     names = commands()
     report.expect("the program lists its commands", len(names) > 2, f"{names} found")

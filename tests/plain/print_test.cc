@@ -47,9 +47,20 @@ TEST_CASE("letters of two bytes count as one column") {
 TEST_CASE("subheads are ruled, items hang, and a table's numbers stand at the right") {
   document::List list;
   list.items = {plain("first of them")};
-  CHECK(print(of({document::Subhead{"Sales"}, list, prices()}), 12) ==
-        "The Heron,\nNo. 3\n\nSales\n-----\n  first of\n    them\n"
+  CHECK(print(of({document::Subhead{"Sales"}, list, prices()}), 20) ==
+        "The Heron, No. 3\n\nSales\n-----\n  first of them\n\n"
         "  sale        paid\n  Ternwick    9.50\n  é         112.00\n");
+  CHECK(print(of({list}), 11).ends_with("  first of\n    them\n"));
+}
+
+TEST_CASE("a row that is wider than the terminal is broken between its words") {
+  CHECK(print(of({prices()}), 14).ends_with("  sale paid\n  Ternwick\n    9.50\n  é 112.00\n"));
+}
+
+TEST_CASE("what follows a subhead stands right under its rule") {
+  CHECK(print(of({document::Subhead{"Why"}, document::Paragraph{plain("Nothing.")}, prices()}))
+            .ends_with("Why\n---\nNothing.\n\n  sale        paid\n  Ternwick    9.50\n"
+                       "  é         112.00\n"));
 }
 
 TEST_CASE("what cannot be seen on a terminal is told by the words that stand for it") {

@@ -35,8 +35,22 @@ HEXADECIMAL = re.compile(r"^[a-f]+$")
 DATA = ["parts", "care", "drag", "makers", "marks", "prices", "advice"]
 # What ICU's root locale writes by itself: "20 min".
 ICU_UNITS = {"min"}
+# Units of force, in every language the same.
+UNITS = {"kgf", "lbf"}
 DOCUMENTS = ["keepsake", "collector-statement", "value-statement", "intake-receipt", "hand-back-receipt",
              "bench-sheet", "care-card", "labels"]
+
+# What is asked of every reel, and without one.
+ANSWERS = [["value", "--as-of", "2026-06-19"], ["advise", "--as-of", "2026-06-19"], ["tray"], ["grade"], ["date"]]
+WITHOUT_RECORD = [
+    ["line", "--holds", "200 m", "--of", "0.30 mm", "--diameter", "0.20 mm", "--length", "100 m",
+     "--backing", "0.3 mm", "--spool-full", "45 mm", "--spool-empty", "25 mm", "--gear", "4:1"],
+    ["drag", "--outer", "1 in", "--inner", "3/8 in", "--faces", "3", "--material", "leather",
+     "--pressure", "30 psi", "--spool-full", "50 mm", "--spool-empty", "10 mm", "--line", "20 N"],
+    ["lookup", "care", "hard rubber hot water"],
+    ["seat", "--bore", "24 mm", "--sleeve", "7 mm", "--depth", "5 mm", "--post", "8 mm", "--spacer", "3 mm",
+     "--stack", "steel gear 1 mm, leather free 1 mm, steel sleeve 1 mm"],
+]
 
 
 def marked(pattern):
@@ -124,6 +138,24 @@ def text_of(pdf):
     return done.stdout
 
 
+def left_in(text, allowed):
+    """The Latin words of a text that nothing allows, each with the first line it stands on."""
+    left = {}
+    for line in text.splitlines():
+        for word in LATIN.findall(line):
+            if word not in allowed and not HEXADECIMAL.match(word):
+                left.setdefault(word, line.strip())
+    return [f"{word}: {line}" for word, line in sorted(left.items())]
+
+
+def answer_faults(command, environment, allowed):
+    """What is left in an answer on the terminal, or why there is none."""
+    done = subprocess.run(command, capture_output=True, text=True, env=environment, check=False)
+    if done.returncode != 0:
+        return [done.stderr.strip()]
+    return left_in(done.stdout, allowed) or ([] if done.stdout.strip() else ["it says nothing"])
+
+
 def main():
     report = Report()
     winchbook, directory = Path(sys.argv[1]).resolve(), Path(sys.argv[2])
@@ -160,15 +192,22 @@ def main():
                 capture_output=True, text=True, env=environment, check=False)
             if done.returncode != 0 and "not-handed-back" in done.stderr:
                 continue
-            left = {}
-            for line in text_of(pdf).splitlines() if done.returncode == 0 else []:
-                for word in LATIN.findall(line):
-                    if word not in allowed and not HEXADECIMAL.match(word):
-                        left.setdefault(word, line.strip())
-            faults = [f"{word}: {line}" for word, line in sorted(left.items())]
-            if done.returncode != 0:
-                faults.insert(0, done.stderr.strip())
+            faults = left_in(text_of(pdf), allowed) if done.returncode == 0 else [done.stderr.strip()]
             report.check(f"{reel.name}, {document}: no English but the data's own", faults)
+        for answer in ANSWERS:
+            report.check(f"{reel.name}, {answer[0]}: no English but the data's own",
+                         answer_faults([winchbook, answer[0], folder, *answer[1:]], environment, allowed))
+    # An answer about no record is told in British English: here its file is the marked one.
+    british = data / "shared" / "words" / "en-GB.xml"
+    british.write_text(catalogue.replace('language="x-es"', 'language="en-GB"'), encoding="utf-8")
+    for answer in WITHOUT_RECORD:
+        report.check(f"{answer[0]} without a record: no English but the data's own",
+                     answer_faults([winchbook, *answer], environment, known | UNITS))
+    places = set(LATIN.findall(str(directory))) | set(LATIN.findall(" ".join(os.listdir(directory))))
+    report.check("shelf: no English but the folders' names",
+                 answer_faults([winchbook, "shelf", directory, "--fitted", "ш"], environment, places)
+                 + answer_faults([winchbook, "shelf", directory], environment, places))
+    report.expect("a word that stays English is missed", left_in("αβ stays", set()) == ["stays: αβ stays"])
     report.leave()
 
 
