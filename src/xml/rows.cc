@@ -6,7 +6,8 @@ namespace winchbook::xml {
 
 void for_each_row(const Document& list, std::string_view name,
                   const std::function<void(const Row&)>& take) {
-  for (const pugi::xml_node node : list.root().children(std::string(name).c_str())) {
+  const std::string wanted(name);
+  for (const pugi::xml_node node : list.root().children(wanted.c_str())) {
     Row row{list.where(node), {}};
     for (const pugi::xml_node field : node.children()) {
       if (field.type() == pugi::node_element) row.fields.emplace(field.name(), field.text().get());
