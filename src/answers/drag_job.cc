@@ -87,7 +87,8 @@ Diagnostics beside_record(const DragTyped& typed) {
                      !typed.force && !typed.pressure && !typed.gear && !typed.spool_full &&
                      !typed.spool_empty && !typed.line;
   if (alone) return {};
-  return {wrong_options("--record takes no figures beside it", "leave them out, or leave it out")};
+  return {wrong_options("--record takes no figures beside it",
+                        "the record has its own: give either the record or figures")};
 }
 
 DragRequest request_of(const DragTyped& typed) {

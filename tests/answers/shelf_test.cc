@@ -5,12 +5,15 @@
 #include <algorithm>
 #include <string>
 
-#include "support/on_disk.h"
+#include "support/files_on_disk.h"
 
 namespace winchbook::answers {
 namespace {
 
+using namespace on_disk;  // NOLINT: told in its words
+
 namespace fs = std::filesystem;
+using namespace daybook;  // NOLINT: what all tests of files on disk share
 
 /// A shelf with the demo's records, a broken one, a loop of links and a deep folder.
 class TestShelf {

@@ -9,12 +9,15 @@
 #include <vector>
 
 #include "app/editions.h"
-#include "support/on_disk.h"
+#include "support/files_on_disk.h"
 
 namespace winchbook::app {
 namespace {
 
+using namespace on_disk;  // NOLINT: told in its words
+
 namespace fs = std::filesystem;
+using namespace daybook;  // NOLINT: what all tests of files on disk share
 
 void change(const fs::path& path, const std::string& before, const std::string& after) {
   std::string bytes = bytes_of(path);

@@ -74,22 +74,21 @@ std::vector<Verb> verbs_that_describe() {
         return entered;
       },
       [](Chance& chance, int) {
-        return Entered{
-            story_job,
-            {{"TEXT", "One.\n\n" + chance.one_of(kTexts)}, {"--approved-on", "2026-06-01"}}};
+        return Entered{story_job,
+                       {{"TEXT", "One.\n\n" + chance.one_of(kTexts)}, {"--approved", ""}}};
       },
       [](Chance& chance, int n) {
         return Entered{story_job,
-                       {{"--event", "Event " + std::to_string(n)},
-                        {"--kind", "repair"},
-                        {"--what", chance.one_of(kTexts)},
+                       {{"--event", "repair"},
+                        {"--title", "Event " + std::to_string(n)},
+                        {"TEXT", chance.one_of(kTexts)},
                         {"--part", chance.one_of(kParts)},
                         {"--source", "seen"}}};
       },
       [](Chance& chance, int n) {
         return Entered{measure_job,
                        {{"WHAT", "size " + std::to_string(n % 3)},
-                        {"--length", number(chance.below(90) + 1)}}};
+                        {"LENGTH", number(chance.below(90) + 1) + " mm"}}};
       },
       [](Chance& chance, int) {
         return Entered{mark_job,

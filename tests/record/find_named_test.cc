@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "daybook/named_people.h"
+#include "record/named_people.h"
 
 namespace winchbook::record {
 namespace {
@@ -79,7 +79,7 @@ TEST_CASE("a number behind a colon counts a part") {
 TEST_CASE("people are named by reference wherever a sentence names them") {
   const record::Record record = reel();
   const auto stretches =
-      daybook::name_people(record, "“Nell’s reel”, said Nell Merrow; not Nelly.");
+      record::name_people(record, "“Nell’s reel”, said Nell Merrow; not Nelly.");
   REQUIRE(stretches.size() == 5);
   CHECK(stretches[1].words == "Nell");
   CHECK(stretches[1].person.text == "nell");

@@ -97,7 +97,7 @@ TEST_CASE("every word of an assessment's closed lists that is printed has a mess
   family<assess::dating::LeftOut>("dating.left-out", {"no"});
   family<assess::originality::Standing>("standing");
   family<assess::fitting::Lacking>("drag.lacks");
-  family<assess::fitting::Turns>("bench-drag");
+  family<assess::fitting::Turns>("bench-drag.turns");
   family<assess::fitting::Use>("care-card");
 }
 

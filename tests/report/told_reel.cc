@@ -154,9 +154,9 @@ std::string printed(const base::Diagnostics& faults) {
   return text;
 }
 
-report::CatalogueFile british() {
+words::CatalogueFile british() {
   auto file =
-      report::read_catalogue(parsed("en-GB.xml", bytes_of("shared/words/en-GB.xml")), schema());
+      words::read_catalogue(parsed("en-GB.xml", bytes_of("shared/words/en-GB.xml")), schema());
   REQUIRE(file);
   return std::move(file).value();
 }

@@ -7,6 +7,7 @@
 #include "record/record.h"
 #include "report/telling.h"
 #include "report/template.h"
+#include "words/catalogue_file.h"
 
 /// What the tests of the report share: the shipped words, templates and schemas, and a record told
 /// by them.
@@ -37,7 +38,7 @@ namespace report_test {
 [[nodiscard]] std::string changed(const std::string& path, const std::string& before,
                                   const std::string& after);
 [[nodiscard]] std::string printed(const winchbook::base::Diagnostics& faults);
-[[nodiscard]] winchbook::report::CatalogueFile british();
+[[nodiscard]] winchbook::words::CatalogueFile british();
 
 /// The ids of the chapters, in order.
 [[nodiscard]] std::vector<std::string> chapters(const winchbook::document::Document& document);

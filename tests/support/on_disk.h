@@ -10,40 +10,12 @@
 #include "base/files.h"
 #include "daybook/edit.h"
 #include "forms/fill_and_run.h"
+#include "support/files_on_disk.h"
 
 /// What the tests of the jobs that read and write files share.
 namespace winchbook::daybook {
 
-inline const std::filesystem::path kProject = WINCHBOOK_SOURCE_DIR;
-
-inline std::string bytes_of(const std::filesystem::path& path) {
-  auto bytes = base::RealFiles().read(path, std::uintmax_t{64} << 20U);
-  CAPTURE(path.string());
-  REQUIRE(bytes);
-  return std::move(bytes).value();
-}
-
-inline void put(const std::filesystem::path& path, const std::string& bytes) {
-  REQUIRE(base::RealFiles().write_aside(path, bytes).empty());
-}
-
-inline std::string printed(const base::Diagnostics& faults) {
-  std::string text;
-  for (const base::Diagnostic& fault : faults)
-    text += to_string(fault);
-  return text;
-}
-
-inline bool says(const std::string& text, const std::string& words) {
-  return text.find(words) != std::string::npos;
-}
-
-/// A request with some of its fields filled in.
-template <class Request, class Fill> Request filled(const Fill& fill) {
-  Request request;
-  fill(request);
-  return request;
-}
+using namespace on_disk;  // NOLINT: the tests of this room are told in its words
 
 /// What is typed, field by field.
 using Typed = std::vector<std::pair<std::string, std::string>>;
@@ -71,7 +43,7 @@ class OpenBench {
   [[nodiscard]] std::filesystem::path folder() const { return folder_; }
   [[nodiscard]] std::filesystem::path record() const { return folder_ / "record.xml"; }
   [[nodiscard]] std::string now() const { return bytes_of(record()); }
-  void put(const std::string& bytes) { ::winchbook::daybook::put(record(), bytes); }
+  void put(const std::string& bytes) { ::winchbook::on_disk::put(record(), bytes); }
   [[nodiscard]] library::Library& library() { return library_; }
   [[nodiscard]] EditRequest request() const {
     return {folder_, "winchbook work reel", false, false};
@@ -123,7 +95,11 @@ class OpenBench {
 
  private:
   base::RealFiles files_;
-  library::Library library_{{files_, kProject, "test"}};
+  library::Library library_{{files_, kProject, "test",
+                             [] {
+                               return base::Day{2026, 6, 1};
+                             },
+                             [] { return std::string(32, 'a'); }}};
   std::filesystem::path folder_;
 };
 

@@ -10,10 +10,12 @@
 
 #include "daybook/picture_program.h"
 
-namespace winchbook::library {
+namespace winchbook::daybook {
 namespace {
 
 namespace fs = std::filesystem;
+using library::ProgramEnd;
+using library::run_program;
 
 /// A shell script that is a program for the time of a test.
 class Script {
@@ -102,4 +104,4 @@ TEST_CASE("a picture program that was taken over cannot bring in what it likes")
 }
 
 }  // namespace
-}  // namespace winchbook::library
+}  // namespace winchbook::daybook
