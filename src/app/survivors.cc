@@ -287,7 +287,7 @@ class Searcher {
 
  private:
   void look_at(const xml::Document& edition, const xml::Source& full, const xml::Text& text) {
-    const auto hit = first_hit(list_, std::string(text.value));
+    const auto hit = first_hit(list_, text.value);
     if (!hit) return;
     const bool attribute = !text.attribute.empty();
     tell(*hit,
