@@ -7,7 +7,6 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "answers/stock.h"
 #include "assess/fitting/recorded.h"
 
 namespace winchbook::answers {
@@ -169,7 +168,7 @@ base::Result<DragAnswer> reckon_drag(library::Library& library, DragRequest requ
   if (!words) return words.faults();
   DragAnswer answer{std::move(request), *knowledge, {}, {}, {}, words->language()};
   if (!answer.request.stack.empty()) {
-    const auto stack = read_stack(library, answer.request.stack);
+    const auto stack = knowledge::read_stack(library.source(), answer.request.stack);
     if (!stack) return stack.faults();
     std::vector<Turns> turns;
     for (const auto& washer : *stack)

@@ -16,7 +16,7 @@ struct RecordAsked {
 base::Result<Graded> grade(library::Library& library, const std::filesystem::path& path) {
   auto loaded = library.record(path);
   if (!loaded) return loaded.faults();
-  const auto knowledge = library.knowledge(assess::word(loaded->record.reel.kind));
+  const auto knowledge = library.knowledge(record::word_of(loaded->record.reel.kind));
   if (!knowledge) return knowledge.faults();
   assess::Assessment assessment = assess::assess(loaded->record, **knowledge);
   return Graded{std::move(loaded).value(), *knowledge, std::move(assessment)};

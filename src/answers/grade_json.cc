@@ -235,7 +235,7 @@ std::string grade_as_json(const Graded& graded) {
   Json all{{"reel",
             {{"name", record.reel.name},
              {"model", record.reel.model.empty() ? Json(nullptr) : Json(record.reel.model)},
-             {"kind", assess::word(record.reel.kind)}}}};
+             {"kind", record::word_of(record.reel.kind)}}}};
   all["visits"] = list(graded.assessment.visits, [&](const assess::VisitAssessment& answer) {
     const record::Visit& visit = *find(record, answer.visit);
     return Json{{"visit", visit.id.text},

@@ -195,7 +195,7 @@ std::vector<std::string> reasons_of(const Reading& reading) {
 }
 
 Json reading_as_json(const Reading& reading) {
-  Json json{{"kind", knowledge::word(reading.as)}, {"what", reading.what}};
+  Json json{{"kind", base::word_of(reading.as)}, {"what", reading.what}};
   add_bound(json, reading.bound.not_before, reading.bound.not_after);
   const auto known = [](const std::optional<BoundEnd>& end) {
     return !end ? Json(nullptr) : Json(end->known == Known::read ? "read" : "recalled");

@@ -120,7 +120,7 @@ base::Result<SeatAnswer> find_seat(library::Library& library, const SeatTyped& t
   const knowledge::DragKnowledge& knowledge = **loaded;
   answer.knowledge = &knowledge;
   if (!request.stack.empty()) {
-    const auto stack = read_stack(library, request.stack);
+    const auto stack = knowledge::read_stack(library.source(), request.stack);
     if (!stack) return stack.faults();
     answer.stack = judge_stack(request.seat, *stack, request.caliper, knowledge);
     ask_for_friction_washers(*stack, knowledge, request.wanted);
@@ -129,7 +129,7 @@ base::Result<SeatAnswer> find_seat(library::Library& library, const SeatTyped& t
   }
   request.wanted.count = std::max(request.wanted.count, 1);
   if (request.stock.empty()) return answer;
-  const auto stock = read_stock(library, request.stock);
+  const auto stock = knowledge::read_stock(library.source(), request.stock);
   if (!stock) return stock.faults();
   const auto wanted = of_material(*stock, request.material, knowledge);
   answer.of_other_materials = stock->size() - wanted.size();

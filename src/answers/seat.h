@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "answers/figures.h"
-#include "answers/stock.h"
 #include "answers/telling.h"
 #include "assess/fitting/seat.h"
 #include "base/result.h"
@@ -19,7 +18,7 @@ namespace winchbook::answers {
 struct SeatRequest {
   assess::fitting::Seat seat;
   double caliper = 0.1;         ///< ± of the stock's figures, mm
-  std::string stack;            ///< a list or a file (read_stack); empty: not given
+  std::string stack;            ///< a list or a file (knowledge::read_stack); empty: not given
   std::filesystem::path stock;  ///< empty: none, the stack alone is judged
   std::string material;         ///< the one to look for; empty: any
   assess::fitting::Wanted wanted;

@@ -6,8 +6,8 @@
 #include <utility>
 
 #include "answers/assessed.h"
-#include "answers/sales.h"
 #include "assess/value/recorded_sales.h"
+#include "knowledge/sales.h"
 
 namespace winchbook::answers {
 namespace {
@@ -15,6 +15,7 @@ namespace {
 using assess::ValuedState;
 using assess::value::Sale;
 using assess::value::State;
+using knowledge::SalesRead;
 
 std::string purposes(const knowledge::Prices& prices) {
   std::string names;
@@ -32,8 +33,9 @@ base::Result<SalesRead> sales_for(library::Library& library, const ValueRequest&
     return assess::value::folded_name(their_model) == model &&
            assess::value::folded_name(their_maker) == maker;
   };
-  return read_sales(library, request.terms.sales, request.today, wants,
-                    static_cast<std::size_t>(most));
+  return knowledge::read_sales(library.source(),
+                               {request.terms.sales, request.today, words::is_currency}, wants,
+                               static_cast<std::size_t>(most));
 }
 
 forms::Form form(ValueRequest& request) {
@@ -98,7 +100,7 @@ base::Result<Valued> value(library::Library& library, const ValueRequest& reques
     states.push_back(one.state);
   std::vector<State> expected;
   if (const record::Visit* visit = last_visit(record); visit != nullptr) {
-    valued.courses = course_states(*visit, states.front(), states.back(), **courses);
+    valued.courses = assess::value::course_states(*visit, states.front(), states.back(), **courses);
     expected = expected_states(valued.courses);
   }
   valued.finding = assess::value::value(valued.question, states, sales, *prices, expected);

@@ -5,7 +5,6 @@
 #include <utility>
 
 #include "report/write.h"
-#include "xml/walk.h"
 
 namespace winchbook::app {
 namespace {
@@ -48,7 +47,7 @@ std::string documents_of(library::Library& library) {
   for (const std::string& name : library.files().names_in(folder)) {
     if (!name.ends_with(".xml")) continue;
     const auto file = library::read_xml(library.world(), folder / name);
-    if (!file || std::string_view(file->root().name()) != "template") continue;
+    if (!file || !report::is_template(*file)) continue;
     names += (names.empty() ? "" : ", ") + name.substr(0, name.size() - 4);
   }
   return names;
@@ -66,17 +65,6 @@ Diagnostics faults_of_name(library::Library& library, const report::Template& ch
                          "write them into the template as words (" + missing +
                              "), or name one of " + documents_of(library),
                          "template-document")};
-}
-
-/// Where each face is named, so that a name nobody knows is told where it stands.
-std::map<std::string, base::Location> faces_of(const xml::Document& style) {
-  std::map<std::string, base::Location> faces;
-  xml::for_each_text(style, [&](const xml::Text& text) {
-    const bool names_faces = text.element == "family" || text.element == "fallback";
-    if (!names_faces || text.attribute.empty() || text.attribute == "name") return;
-    faces.try_emplace(std::string(text.value), style.source().where(text.offset));
-  });
-  return faces;
 }
 
 /// A paper that was asked for and is not there is a fault of what was typed.
@@ -140,7 +128,7 @@ Result<Design> read_design(library::Library& library, const DesignRequest& reque
                 std::move(tight),
                 std::move(words).value(),
                 file,
-                faces_of(*style_document)};
+                report::faces_of(*style_document)};
 }
 
 Result<text::FontBook> open_fonts(library::Library& library, const Design& design) {

@@ -1,13 +1,11 @@
 #include "app/editions.h"
 
 #include <algorithm>
-#include <cstdlib>
-#include <filesystem>
+#include <cstdint>
 #include <utility>
 
 #include "seal/digest.h"
 #include "seal/short_code.h"
-#include "xml/rows.h"
 
 namespace winchbook::app {
 namespace {
@@ -18,41 +16,18 @@ fs::path list_path(const fs::path& folder) {
   return folder / "editions.xml";
 }
 
-/// A number that its schema has let through, held within reason.
-int number_of(const std::string& text) {
-  constexpr long kMost = 1'000'000;
-  return static_cast<int>(std::clamp(std::strtol(text.c_str(), nullptr, 10), 1L, kMost));
-}
-
-std::string list_of(const std::vector<IssuedEdition>& editions) {
-  xml::RowList list{"editions", "urn:winchbook:editions:1", "edition", {}};
-  for (const IssuedEdition& one : editions) {
-    list.rows.push_back({{"document", one.document},
-                         {"number", std::to_string(one.number)},
-                         {"issued-on", one.issued_on},
-                         {"reader", one.reader},
-                         {"file", one.file},
-                         {"fingerprint", one.fingerprint},
-                         {"code", one.code},
-                         {"program", one.program}});
-  }
-  return xml::written(list);
-}
-
 }  // namespace
 
 base::Result<std::vector<IssuedEdition>> read_editions(library::Library& library,
                                                        const fs::path& folder) {
-  std::vector<IssuedEdition> editions;
-  if (!library.files().exists(list_path(folder))) return editions;
-  const base::Diagnostics faults = library.for_each_row(
-      list_path(folder), "editions-1.xsd", "edition", [&](const xml::Row& row) {
-        editions.push_back({row["document"], number_of(row["number"]), row["issued-on"],
-                            row["reader"], row["file"], row["fingerprint"], row["code"],
-                            row["program"]});
-      });
-  if (base::has_error(faults)) return faults;
-  return editions;
+  const fs::path path = list_path(folder);
+  if (!library.files().exists(path)) return std::vector<IssuedEdition>{};
+  constexpr std::uintmax_t kMostBytes = std::uintmax_t{64} << 20U;
+  auto bytes = library.files().read(path, kMostBytes);
+  if (!bytes) return bytes.faults();
+  const auto schema = library.schema("editions-1.xsd");
+  if (!schema) return schema.faults();
+  return recordfile::editions_from(path.string(), std::move(bytes).value(), **schema);
 }
 
 std::string kept_name(const report::Edition& edition) {
@@ -98,7 +73,7 @@ base::Diagnostics keep_edition(library::Library& library, const fs::path& folder
   if (base::has_error(faults)) return faults;
   faults = library.files().write_aside(folder / edition.file, pdf);
   if (base::has_error(faults)) return faults;
-  return library.files().write_aside(list_path(folder), list_of(*editions));
+  return library.files().write_aside(list_path(folder), recordfile::editions_file(*editions));
 }
 
 }  // namespace winchbook::app

@@ -5,22 +5,13 @@
 #include <vector>
 
 #include "library/library.h"
+#include "recordfile/editions_file.h"
 #include "recordfile/record_file.h"
 #include "report/telling.h"
 
 namespace winchbook::app {
 
-/// One document as it was issued for good: a row of editions.xml.
-struct IssuedEdition {
-  std::string document;
-  int number = 1;
-  std::string issued_on;
-  std::string reader;
-  std::string file;
-  std::string fingerprint;
-  std::string code;
-  std::string program;
-};
+using recordfile::IssuedEdition;
 
 /// What editions.xml in a reel's folder lists, oldest first; nothing when there is no such file.
 [[nodiscard]] base::Result<std::vector<IssuedEdition>> read_editions(

@@ -8,6 +8,7 @@
 #include <set>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "text/folded_words.h"
 #include "xml/document.h"
 #include "xml/walk.h"
@@ -223,22 +224,8 @@ struct Hit {
   std::string words;  ///< as written
 };
 
-/// White space of any kind and number as one space.
-std::string on_one_line(std::string_view text) {
-  std::string out;
-  for (const char sign : text) {
-    const bool space = sign == ' ' || sign == '\n' || sign == '\t' || sign == '\r';
-    if (!space) {
-      out += sign;
-    } else if (!out.empty() && out.back() != ' ') {
-      out += ' ';
-    }
-  }
-  return out;
-}
-
 /// The first error in a text, or else the first doubt.
-std::optional<Hit> first_hit(const List& list, const std::string& text) {
+std::optional<Hit> first_hit(const List& list, std::string_view text) {
   std::optional<Hit> found;
   const auto words = text::folded_words(text);
   for (std::size_t at = 0; at < words.size(); ++at) {
@@ -247,7 +234,7 @@ std::optional<Hit> first_hit(const List& list, const std::string& text) {
     if (!weight || (found && *weight != base::Severity::error)) continue;
     const std::size_t end = words[at + wanted->phrase.size() - 1].end;
     found = Hit{wanted, *weight, words[at].begin,
-                on_one_line(text.substr(words[at].begin, end - words[at].begin))};
+                base::on_one_line(text.substr(words[at].begin, end - words[at].begin))};
     if (*weight == base::Severity::error) break;
   }
   return found;
@@ -300,7 +287,7 @@ class Searcher {
 
  private:
   void look_at(const xml::Document& edition, const xml::Source& full, const xml::Text& text) {
-    const auto hit = first_hit(list_, std::string(text.value));
+    const auto hit = first_hit(list_, text.value);
     if (!hit) return;
     const bool attribute = !text.attribute.empty();
     tell(*hit,
@@ -352,16 +339,11 @@ base::Result<NameWords> read_name_words(library::Library& library) {
   const auto bytes = library.files().read(path, kMostBytes);
   if (!bytes) return bytes.faults();
   const std::string file = path.string();
-  std::string_view text = *bytes;
   NameWords words;
   int number = 0;
-  while (!text.empty()) {
+  for (const std::string_view line : base::parts_of(*bytes, '\n')) {
     ++number;
-    const std::size_t end = std::min(text.find('\n'), text.size());
-    std::string_view line = text.substr(0, end);
-    line = line.substr(0, line.find('#'));
-    text.remove_prefix(std::min(end + 1, text.size()));
-    Phrase said = phrase_of(line);
+    Phrase said = phrase_of(line.substr(0, line.find('#')));
     if (said.empty()) continue;
     const std::string kind = said.front();
     if (kind != "never" && kind != "ordinary") {

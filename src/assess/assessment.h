@@ -38,11 +38,6 @@ struct Assessment {
   }
 };
 
-/// The word by which records and parts lists name a kind of reel: "fly-reel".
-[[nodiscard]] inline std::string_view word(record::ReelKind kind) {
-  return record::word_of(kind);
-}
-
 /// Asks the questions in order; none sees another's answer.
 [[nodiscard]] Assessment assess(const record::Record& record,
                                 const knowledge::Knowledge& knowledge);

@@ -1,5 +1,7 @@
 #include "base/words_of_text.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace winchbook::base {
@@ -62,6 +64,30 @@ std::string in_capitals(std::string_view text) {
   for (char& letter : capitals)
     letter = in_capitals(letter);
   return capitals;
+}
+
+std::string on_one_line(std::string_view text) {
+  return fmt::format("{}", fmt::join(words_of(text), " "));
+}
+
+std::vector<std::string> plain_words_of(std::string_view text) {
+  std::vector<std::string> words(1);
+  for (const char sign : text) {
+    const char letter = in_small_letters(sign);
+    if ((letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') ||
+        static_cast<unsigned char>(letter) >= 0x80) {
+      words.back() += letter;
+    } else if (!words.back().empty()) {
+      words.emplace_back();
+    }
+  }
+  if (words.back().empty()) words.pop_back();
+  return words;
+}
+
+bool is_capitals(std::string_view text) {
+  return !text.empty() && std::all_of(text.begin(), text.end(),
+                                      [](char letter) { return letter >= 'A' && letter <= 'Z'; });
 }
 
 }  // namespace winchbook::base

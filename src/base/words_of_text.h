@@ -25,5 +25,14 @@ namespace winchbook::base {
 [[nodiscard]] std::string in_small_letters(std::string_view text);
 [[nodiscard]] char in_capitals(char letter);
 [[nodiscard]] std::string in_capitals(std::string_view text);
+/// The words with one space between two of them.
+[[nodiscard]] std::string on_one_line(std::string_view text);
+
+/// The words in small letters, kept apart by whatever is no letter, no figure and no byte beyond
+/// ASCII.
+[[nodiscard]] std::vector<std::string> plain_words_of(std::string_view text);
+
+/// Whether it is letters of A to Z alone, and one at least.
+[[nodiscard]] bool is_capitals(std::string_view text);
 
 }  // namespace winchbook::base

@@ -21,11 +21,7 @@ std::string quoted(std::string_view typed) {
 }
 
 bool is_currency(std::string_view text) {
-  if (text.size() != 3) return false;
-  for (const char c : text) {
-    if (c < 'A' || c > 'Z') return false;
-  }
-  return true;
+  return text.size() == 3 && base::is_capitals(text);
 }
 
 std::optional<base::Decimal> sum_of(std::string_view text) {

@@ -239,7 +239,7 @@ class Loader {
 }  // namespace
 
 base::Result<Knowledge> load(const Source& source, std::string_view reel_kind) {
-  if (const auto schema = source.schema(); !schema) return schema.faults();
+  if (const auto schema = source.schema("knowledge-1.xsd"); !schema) return schema.faults();
   Loader loader(source);
   const std::filesystem::path parts = source.shared("parts");
   for (const std::string& name : source.files().names_in(parts)) {

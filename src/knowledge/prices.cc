@@ -9,6 +9,7 @@
 #include <cstdlib>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "knowledge/stamp_text.h"
 #include "knowledge/valid_file.h"
 #include "tabular/rows.h"
@@ -35,8 +36,7 @@ std::optional<int> digits(std::string_view text) {
 }
 
 bool is_currency(std::string_view text) {
-  return text.size() == 3 &&
-         std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+  return text.size() == 3 && base::is_capitals(text);
 }
 
 /// Reads one table of the bench's or the program's own.

@@ -56,10 +56,6 @@ enum class ReadAs {
   });
 }
 
-[[nodiscard]] inline std::string_view word(ReadAs read_as) {
-  return base::word_of(read_as);
-}
-
 /// One thing that a stamp says.
 struct Reading {
   ReadAs as = ReadAs::mark;

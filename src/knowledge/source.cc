@@ -5,16 +5,16 @@
 
 namespace winchbook::knowledge {
 
-base::Result<const xml::Schema*> Source::schema() const {
-  if (!schema_) {
-    constexpr std::uintmax_t kMostBytes = std::uintmax_t{4} << 20U;
-    const auto xsd = files_->read(data_ / "schemas" / "knowledge-1.xsd", kMostBytes);
-    if (!xsd) return xsd.faults();
-    auto compiled = xml::Schema::compile("knowledge-1.xsd", *xsd);
-    if (!compiled) return compiled.faults();
-    schema_ = std::make_shared<const xml::Schema>(std::move(compiled).value());
-  }
-  return schema_.get();
+base::Result<const xml::Schema*> Source::schema(std::string_view name) const {
+  const auto there = schemas_.find(name);
+  if (there != schemas_.end()) return &there->second;
+  constexpr std::uintmax_t kMostBytes = std::uintmax_t{16} << 20U;
+  const std::filesystem::path path = data_ / "schemas" / name;
+  const auto bytes = files_->read(path, kMostBytes);
+  if (!bytes) return bytes.faults();
+  auto compiled = xml::Schema::compile(path.string(), *bytes);
+  if (!compiled) return compiled.faults();
+  return &schemas_.emplace(name, std::move(compiled).value()).first->second;
 }
 
 }  // namespace winchbook::knowledge

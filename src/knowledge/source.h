@@ -1,7 +1,8 @@
 #pragma once
 
 #include <filesystem>
-#include <memory>
+#include <map>
+#include <string>
 #include <string_view>
 #include <utility>
 
@@ -11,7 +12,7 @@
 
 namespace winchbook::knowledge {
 
-/// Where what is known lies, and the schema that all of it keeps: compiled when it is first asked
+/// Where what is known lies, and the schemas that it keeps: each compiled when it is first asked
 /// for, and once, however many load from here.
 class Source {
  public:
@@ -24,13 +25,13 @@ class Source {
   [[nodiscard]] std::filesystem::path shared(std::string_view folder) const {
     return data_ / "shared" / folder;
   }
-  /// knowledge-1.xsd.
-  [[nodiscard]] base::Result<const xml::Schema*> schema() const;
+  /// A schema of schemas/, compiled: "stock-1.xsd".
+  [[nodiscard]] base::Result<const xml::Schema*> schema(std::string_view name) const;
 
  private:
   const base::Files* files_;
   std::filesystem::path data_;
-  mutable std::shared_ptr<const xml::Schema> schema_;
+  mutable std::map<std::string, xml::Schema, std::less<>> schemas_;
 };
 
 }  // namespace winchbook::knowledge

@@ -109,8 +109,7 @@ class AddressReading {
 
   bool is_name(std::size_t at) const {
     return has(at) && !words_[at].number && words_[at].folded.size() > 2 &&
-           std::all_of(words_[at].folded.begin(), words_[at].folded.end(),
-                       [](char c) { return c >= 'A' && c <= 'Z'; });
+           base::is_capitals(words_[at].folded);
   }
 
   const StampNumber* number(std::size_t at, std::size_t least, std::size_t most) const {

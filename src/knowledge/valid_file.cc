@@ -1,7 +1,5 @@
 #include "knowledge/valid_file.h"
 
-#include <fmt/format.h>
-
 #include <cstdint>
 #include <utility>
 
@@ -16,7 +14,7 @@ constexpr std::uintmax_t kFileLimit = std::uintmax_t{4} << 20U;
 
 base::Result<xml::Document> read_valid(const Source& source, const std::filesystem::path& path,
                                        std::string_view root) {
-  const auto schema = source.schema();
+  const auto schema = source.schema("knowledge-1.xsd");
   if (!schema) return schema.faults();
   auto bytes = source.files().read(path, kFileLimit);
   if (!bytes) return bytes.faults();
@@ -33,8 +31,19 @@ base::Result<xml::Document> read_valid(const Source& source, const std::filesyst
   return document;
 }
 
+base::Result<xml::Document> valid_document(const Source& source, std::string file,
+                                           std::string bytes, std::string_view schema) {
+  auto document = xml::Document::parse(std::move(file), std::move(bytes));
+  if (!document) return document;
+  const auto compiled = source.schema(schema);
+  if (!compiled) return compiled.faults();
+  base::Diagnostics faults = (*compiled)->faults_in(*document, document->root());
+  if (base::has_error(faults)) return faults;
+  return document;
+}
+
 std::string folded(pugi::xml_node node) {
-  return fmt::format("{}", fmt::join(base::words_of(node.text().get()), " "));
+  return base::on_one_line(node.text().get());
 }
 
 }  // namespace winchbook::knowledge

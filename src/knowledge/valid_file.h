@@ -16,6 +16,12 @@ namespace winchbook::knowledge {
                                                      const std::filesystem::path& path,
                                                      std::string_view root);
 
+/// A file of the bench's own, called `file` in messages, that keeps a schema of schemas/. All its
+/// faults with their places.
+[[nodiscard]] base::Result<xml::Document> valid_document(const Source& source, std::string file,
+                                                         std::string bytes,
+                                                         std::string_view schema);
+
 /// The value whose word an attribute holds; `otherwise` where the attribute is not there. The
 /// schema has refused any other word.
 template <class Value> [[nodiscard]] Value listed(pugi::xml_attribute attribute, Value otherwise) {

@@ -48,33 +48,12 @@ base::Result<const Value*> once(std::map<std::string, Value, std::less<>>& kept,
 
 }  // namespace
 
-base::Result<const xml::Schema*> Library::schema(std::string_view name) {
-  return once(schemas_, name, [&]() -> base::Result<xml::Schema> {
-    const std::filesystem::path path = world_.data / "schemas" / name;
-    const auto bytes = world_.files.read(path, kMostBytes);
-    if (!bytes) return bytes.faults();
-    return xml::Schema::compile(path.string(), *bytes);
-  });
-}
-
 base::Result<const recordfile::ElementOrder*> Library::order() {
   return once(order_, [&]() -> base::Result<recordfile::ElementOrder> {
     const auto document = read_xml(world_, world_.data / "schemas" / "record-1.xsd");
     if (!document) return document.faults();
     return recordfile::ElementOrder(*document);
   });
-}
-
-base::Diagnostics Library::for_each_row(const std::filesystem::path& list,
-                                        std::string_view schema_name, std::string_view row,
-                                        const std::function<void(const xml::Row&)>& take) {
-  const auto document = read_xml(world_, list);
-  if (!document) return document.faults();
-  const auto compiled = schema(schema_name);
-  if (!compiled) return compiled.faults();
-  base::Diagnostics faults = (*compiled)->faults_in(*document, document->root());
-  if (!base::has_error(faults)) xml::for_each_row(*document, row, take);
-  return faults;
 }
 
 base::Result<recordfile::LoadedRecord> Library::record(const std::filesystem::path& path) {

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <filesystem>
-#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -21,7 +20,7 @@
 #include "recordfile/record_file.h"
 #include "text/font_book.h"
 #include "words/catalogue.h"
-#include "xml/rows.h"
+#include "xml/document.h"
 #include "xml/schema.h"
 
 namespace winchbook::library {
@@ -40,12 +39,11 @@ class Library {
   [[nodiscard]] base::Day today() const { return world_.today(); }
 
   /// A schema of schemas/, compiled: "record-1.xsd".
-  [[nodiscard]] base::Result<const xml::Schema*> schema(std::string_view name);
-  /// Reads a list of the bench's that keeps a schema of schemas/, and hands over its rows. With an
-  /// error there are none; all faults have their places.
-  [[nodiscard]] base::Diagnostics for_each_row(const std::filesystem::path& list,
-                                               std::string_view schema_name, std::string_view row,
-                                               const std::function<void(const xml::Row&)>& take);
+  [[nodiscard]] base::Result<const xml::Schema*> schema(std::string_view name) const {
+    return source_.schema(name);
+  }
+  /// Where the files of what is known are read from.
+  [[nodiscard]] const knowledge::Source& source() const { return source_; }
   /// In which order a record's elements stand.
   [[nodiscard]] base::Result<const recordfile::ElementOrder*> order();
   /// Reads a record: a reel's folder or its record.xml.
@@ -79,7 +77,6 @@ class Library {
  private:
   World world_;
   knowledge::Source source_;
-  std::map<std::string, xml::Schema, std::less<>> schemas_;
   std::optional<recordfile::ElementOrder> order_;
   std::map<std::string, knowledge::Knowledge, std::less<>> knowledge_;
   std::optional<knowledge::CareTable> care_;

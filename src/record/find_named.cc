@@ -3,11 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <charconv>
 #include <iterator>
 #include <optional>
 #include <utility>
+
+#include "base/words_of_text.h"
 
 namespace winchbook::record {
 namespace {
@@ -25,27 +26,6 @@ struct Candidate {
   int count = 1;                   ///< of like things
 };
 
-std::string lower(std::string_view text) {
-  std::string out(text);
-  for (char& c : out)
-    c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  return out;
-}
-
-std::vector<std::string> words_of(std::string_view text) {
-  std::vector<std::string> words(1);
-  for (const char c : lower(text)) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (byte >= 0x80 || std::isalnum(byte) != 0) {
-      words.back() += c;
-    } else if (!words.back().empty()) {
-      words.emplace_back();
-    }
-  }
-  if (words.back().empty()) words.pop_back();
-  return words;
-}
-
 std::optional<int> as_number(std::string_view text) {
   int number = 0;
   const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
@@ -55,7 +35,7 @@ std::optional<int> as_number(std::string_view text) {
 
 /// Each wanted word begins another word of the name, in this order.
 bool holds_words(const std::string& name, const std::vector<std::string>& wanted) {
-  const std::vector<std::string> words = words_of(name);
+  const std::vector<std::string> words = base::plain_words_of(name);
   auto word = words.begin();
   for (const std::string& one : wanted) {
     word = std::find_if(word, words.end(), [&](const auto& it) { return it.starts_with(one); });
@@ -108,22 +88,23 @@ const Candidate* nth(const std::vector<const Candidate*>& found, int number) {
 /// The id of what was meant.
 Result<std::string> meant(std::string_view kind, std::string_view said,
                           const std::vector<Candidate>& all) {
-  const std::string wanted = lower(said);
+  const std::string wanted = base::in_small_letters(said);
   std::string as_id = wanted;
   std::replace(as_id.begin(), as_id.end(), ' ', '-');
   const auto by_id =
       matching(all, [&](const Candidate& one) { return one.id == said || one.id == as_id; });
   if (!by_id.empty()) return by_id.front()->id;
   const auto by_name = matching(all, [&](const Candidate& one) {
-    return std::any_of(one.names.begin(), one.names.end(),
-                       [&](const std::string& name) { return lower(name) == wanted; });
+    return std::any_of(one.names.begin(), one.names.end(), [&](const std::string& name) {
+      return base::in_small_letters(name) == wanted;
+    });
   });
   if (by_name.size() == 1) return by_name.front()->id;
   const auto by_beginning = matching(
       all, [&](const Candidate& one) { return !wanted.empty() && one.id.starts_with(as_id); });
   if (by_name.empty() && by_beginning.size() == 1) return by_beginning.front()->id;
 
-  std::vector<std::string> words = words_of(said);
+  std::vector<std::string> words = base::plain_words_of(said);
   std::optional<int> number = words.size() > 1 ? as_number(words.back()) : std::nullopt;
   if (number) words.pop_back();
   auto by_words = matching(all, [&](const Candidate& one) {
@@ -261,7 +242,7 @@ Result<std::vector<CountedPiece>> find_counted(const Record& record,
 }
 
 bool holds_words(std::string_view text, std::string_view wanted) {
-  return holds_words(std::string(text), words_of(wanted));
+  return holds_words(std::string(text), base::plain_words_of(wanted));
 }
 
 std::string listed(const std::vector<const Piece*>& pieces) {

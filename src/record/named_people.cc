@@ -4,6 +4,8 @@
 #include <cctype>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::record {
 namespace {
 
@@ -81,11 +83,9 @@ std::vector<std::string> words_of_names(const Record& record) {
   std::vector<std::string> words;
   for (const Person& person : record.people) {
     const std::string* full = told(person.name);
-    std::string_view rest = full == nullptr ? std::string_view() : *full;
-    while (!rest.empty()) {
-      const std::size_t end = std::min(rest.find(' '), rest.size());
-      std::string word(rest.substr(0, end));
-      rest.remove_prefix(std::min(end + 1, rest.size()));
+    if (full == nullptr) continue;
+    for (const std::string_view part : base::parts_of(*full, ' ')) {
+      std::string word(part);
       const bool of_maker = record.reel.maker.name.find(word) != std::string::npos;
       if (word.size() >= kShortest && !of_maker &&
           std::isupper(static_cast<unsigned char>(word[0])))

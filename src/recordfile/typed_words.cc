@@ -8,12 +8,12 @@
 #include <utility>
 #include <vector>
 
+#include "base/words_of_text.h"
 #include "record/named_people.h"
 
 namespace winchbook::recordfile {
 namespace {
 
-constexpr std::string_view kSpace = " \t\r\n";
 constexpr auto kElements =
     std::to_array<std::string_view>({"person", "piece", "photo", "emphasis"});
 
@@ -67,7 +67,7 @@ void add_parts(const record::Record& record, pugi::xml_node typed, record::Parag
 record::Paragraph paragraph_of(const record::Record& record, std::string_view text,
                                bool with_notes) {
   record::Paragraph paragraph;
-  if (text.find_first_not_of(kSpace) == std::string_view::npos) return paragraph;
+  if (base::trimmed(text).empty()) return paragraph;
   if (text.find('<') != std::string_view::npos) {
     pugi::xml_document typed;
     const std::string whole = "<typed>" + std::string(text) + "</typed>";
@@ -95,17 +95,14 @@ record::Prose prose_of(const record::Record& record, std::string_view typed) {
   const auto end_paragraph = [&] {
     if (!text.empty()) prose.push_back(paragraph_of(record, std::exchange(text, {}), true));
   };
-  while (!typed.empty()) {
-    const std::size_t end = std::min(typed.find('\n'), typed.size());
-    const std::string_view line = typed.substr(0, end);
-    typed.remove_prefix(std::min(end + 1, typed.size()));
-    const std::size_t first = line.find_first_not_of(kSpace);
-    if (first == std::string_view::npos) {
+  for (const std::string_view line : base::parts_of(typed, '\n')) {
+    const std::string_view words = base::trimmed(line);
+    if (words.empty()) {
       end_paragraph();
       continue;
     }
     if (!text.empty()) text += ' ';
-    text += line.substr(first, line.find_last_not_of(kSpace) - first + 1);
+    text += words;
   }
   end_paragraph();
   return prose;

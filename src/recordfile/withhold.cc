@@ -11,6 +11,7 @@
 #include <string_view>
 #include <utility>
 
+#include "base/words_of_text.h"
 #include "record/enum_words.h"
 #include "recordfile/element.h"
 #include "recordfile/sections.h"
@@ -61,27 +62,6 @@ std::string salt_of(const Record& record, Reader reader, const Photo& photo) {
   return "";
 }
 
-char lower(char letter) {
-  return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-}
-
-/// The parts of a name or an id, in small letters: at spaces, hyphens and all other signs.
-std::vector<std::string> parts_of(std::string_view text) {
-  std::vector<std::string> parts(1);
-  for (const char sign : text) {
-    const char letter = lower(sign);
-    const bool counts = (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') ||
-                        static_cast<unsigned char>(letter) >= 0x80;
-    if (counts) {
-      parts.back() += letter;
-    } else if (!parts.back().empty()) {
-      parts.emplace_back();
-    }
-  }
-  if (parts.back().empty()) parts.pop_back();
-  return parts;
-}
-
 /// The words by which an id would tell a name.
 std::set<std::string> telling_parts(const Record& record, Reader reader) {
   std::set<std::string> telling;
@@ -89,7 +69,7 @@ std::set<std::string> telling_parts(const Record& record, Reader reader) {
     if (may_see(reader, person.named_to)) continue;
     const std::string* name = record::told(person.name);
     for (const std::string& text : {name == nullptr ? "" : *name, person.short_name}) {
-      for (std::string& part : parts_of(text)) {
+      for (std::string& part : base::plain_words_of(text)) {
         if (part.size() > 1) telling.insert(std::move(part));
       }
     }
@@ -129,7 +109,7 @@ class NewIds {
   }
   [[nodiscard]] bool is_telling(const std::string& id) const {
     if (people_.contains(id)) return true;
-    const auto parts = parts_of(id);
+    const auto parts = base::plain_words_of(id);
     return std::any_of(parts.begin(), parts.end(), [this](const std::string& part) {
       return telling_.contains(part) || people_.contains(part);
     });

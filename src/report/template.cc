@@ -189,6 +189,10 @@ void read_all_types(const xml::Document& file, bool dense, Style& style, Diagnos
 
 }  // namespace
 
+bool is_template(const xml::Document& file) {
+  return std::string_view(file.root().name()) == "template";
+}
+
 base::Result<Template> read_template(const xml::Document& file, const xml::Schema& schema) {
   Diagnostics faults = schema.faults_in(file, file.root());
   if (base::has_error(faults)) return faults;
@@ -229,6 +233,19 @@ base::Result<Style> read_style(const xml::Document& file, const xml::Schema& sch
   }
   if (base::has_error(faults)) return faults;
   return style;
+}
+
+std::map<std::string, base::Location> faces_of(const xml::Document& file) {
+  std::map<std::string, base::Location> faces;
+  for (const pugi::xml_node node : file.root().children()) {
+    const std::string_view kind = node.name();
+    if (kind != "family" && kind != "fallback") continue;
+    for (const pugi::xml_attribute attribute : node.attributes()) {
+      if (std::string_view(attribute.name()) == "name") continue;
+      faces.try_emplace(attribute.value(), file.where(node));
+    }
+  }
+  return faces;
 }
 
 }  // namespace winchbook::report

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -54,6 +55,9 @@ struct Template {
   std::vector<std::pair<std::string, std::string>> rewordings;  ///< message key, words
 };
 
+/// Whether a file is a template, and no style.
+[[nodiscard]] bool is_template(const xml::Document& file);
+
 /// Reads a template file that has been parsed. Errors: what the schema refuses; a section the
 /// program does not know (the hint lists those it does).
 [[nodiscard]] base::Result<Template> read_template(const xml::Document& file,
@@ -65,5 +69,8 @@ struct Template {
 [[nodiscard]] base::Result<document::Style> read_style(const xml::Document& file,
                                                        const xml::Schema& schema,
                                                        std::string_view paper, bool dense = false);
+
+/// Where a style file names each face, so that one nobody knows is told where it stands.
+[[nodiscard]] std::map<std::string, base::Location> faces_of(const xml::Document& file);
 
 }  // namespace winchbook::report

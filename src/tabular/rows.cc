@@ -178,4 +178,35 @@ std::string_view Header::field(const Row& row, std::string_view column) const {
   return base::trimmed(row.fields[at]);
 }
 
+void each_row(std::istream& in, const std::string& name, const Table& table,
+              const std::function<void(const Header&, const Row&)>& take,
+              const std::function<void(const base::Diagnostics&)>& tell) {
+  RowReader rows(in, name);
+  const auto first = rows.next();
+  if (!first) return tell(first.faults());
+  if (!*first) {
+    return tell({base::error_at({name, 1, 0}, fmt::format("the {} is empty", table.what),
+                                fmt::format("its first row names the columns: {}", table.columns),
+                                "table-columns")});
+  }
+  std::vector<std::string> known;
+  for (const std::string_view column : base::parts_of(table.columns, ','))
+    known.emplace_back(base::trimmed(column));
+  const auto header = Header::read(**first, name, table.required, known);
+  if (!header) return tell(header.faults());
+  for (;;) {
+    const auto row = rows.next();
+    if (!row) return tell(row.faults());
+    if (!*row) return;
+    if (table.whole_rows && (*row)->fields.size() != header->columns()) {
+      tell({base::error_at({name, (*row)->line, 0},
+                           fmt::format("this row has {} fields, the first row names {}",
+                                       (*row)->fields.size(), header->columns()),
+                           "put a field with a comma or a quote in quotes", "table-row")});
+    } else {
+      take(*header, **row);
+    }
+  }
+}
+
 }  // namespace winchbook::tabular

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <istream>
 #include <optional>
 #include <string>
@@ -63,5 +64,19 @@ class Header {
  private:
   std::vector<std::string> names_;
 };
+
+/// A table, and the columns it may have.
+struct Table {
+  std::string_view what;  ///< as messages call it: "stock file"
+  std::vector<std::string> required;
+  std::string_view columns;  ///< all it may have, with commas, as they are usually written
+  bool whole_rows = true;    ///< a row has as many fields as the first one
+};
+
+/// Walks the rows below the header of a table called `name` in messages. `tell` gets what is wrong
+/// with the table itself, row by row; a row with the wrong number of fields is not taken.
+void each_row(std::istream& in, const std::string& name, const Table& table,
+              const std::function<void(const Header&, const Row&)>& take,
+              const std::function<void(const base::Diagnostics&)>& tell);
 
 }  // namespace winchbook::tabular

@@ -9,6 +9,8 @@
 #include <cstdint>
 #include <stdexcept>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::text {
 namespace {
 
@@ -37,13 +39,7 @@ bool is_ascii(std::string_view word) {
 }
 
 std::string folded(std::string_view word) {
-  if (is_ascii(word)) {
-    std::string out(word);
-    for (char& letter : out) {
-      if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-    }
-    return out;
-  }
+  if (is_ascii(word)) return base::in_small_letters(word);
   UErrorCode code = U_ZERO_ERROR;
   const UNormalizer2* folding = unorm2_getNFKCCasefoldInstance(&code);
   std::u16string wide(word.size(), u'\0');

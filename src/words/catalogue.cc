@@ -15,6 +15,8 @@
 #include <stdexcept>
 #include <utility>
 
+#include "base/words_of_text.h"
+
 namespace winchbook::words {
 namespace {
 
@@ -280,9 +282,7 @@ std::string Catalogue::capitalised(std::string_view words) const {
 }
 
 bool is_currency(std::string_view code) {
-  const bool three = code.size() == 3 && std::all_of(code.begin(), code.end(),
-                                                     [](char c) { return c >= 'A' && c <= 'Z'; });
-  if (!three) return false;
+  if (code.size() != 3 || !base::is_capitals(code)) return false;
   icu::UnicodeString wide = icu::UnicodeString::fromUTF8(
       icu::StringPiece(code.data(), static_cast<std::int32_t>(code.size())));
   return ucurr_getNumericCode(wide.getTerminatedBuffer()) > 0;

@@ -29,7 +29,7 @@ TEST_CASE("a record that was never at the bench has no answers") {
 
 TEST_CASE("every kind of reel is weighed by its own parts list") {
   for (int kind = 0; kind <= static_cast<int>(record::ReelKind::wooden_reel); ++kind) {
-    const std::string_view name = word(static_cast<record::ReelKind>(kind));
+    const std::string_view name = record::word_of(static_cast<record::ReelKind>(kind));
     CHECK(knowledge::parts_list(bench_test::shipped(), name) != nullptr);
   }
   // The same place weighs differently on different reels: the foot of a multiplier 8.5 against the

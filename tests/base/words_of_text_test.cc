@@ -28,3 +28,22 @@ TEST_CASE("small letters and capitals are those of ASCII") {
   CHECK(in_small_letters("Nickel SILVER [Ä] @Z") == "nickel silver [Ä] @z");
   CHECK(in_capitals("nickel silver {ä} `z") == "NICKEL SILVER {ä} `Z");
 }
+
+TEST_CASE("a text on one line has one space between its words") {
+  CHECK(on_one_line(" red \n\t fibre ") == "red fibre");
+  CHECK(on_one_line(" \n").empty());
+}
+
+TEST_CASE("plain words are what signs keep apart, in small letters") {
+  using Words = std::vector<std::string>;
+  CHECK(plain_words_of("Tail-plate, No. 30 (Ä)") == Words{"tail", "plate", "no", "30", "Ä"});
+  CHECK(plain_words_of("...").empty());
+  CHECK(plain_words_of("").empty());
+}
+
+TEST_CASE("capitals are those of A to Z, and one at least") {
+  CHECK(is_capitals("GBP"));
+  CHECK_FALSE(is_capitals("Gbp"));
+  CHECK_FALSE(is_capitals("G P"));
+  CHECK_FALSE(is_capitals(""));
+}

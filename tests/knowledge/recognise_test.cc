@@ -39,7 +39,7 @@ std::string end_told(const std::optional<BoundEnd>& end) {
 std::string told(const Readings& readings) {
   std::string out;
   for (const Reading& reading : readings.readings) {
-    out += std::string(word(reading.as)) + " | " + reading.what + " | " +
+    out += std::string(winchbook::base::word_of(reading.as)) + " | " + reading.what + " | " +
            end_told(reading.bound.not_before) + " | " + end_told(reading.bound.not_after) + "\n";
   }
   for (const base::Diagnostic& fault : readings.faults)

@@ -199,3 +199,19 @@ TEST_CASE("a region's paper follows from the language of the record") {
   CHECK(report::paper_of("en-GB") == "a4");
   CHECK(report::paper_of("en") == "a4");
 }
+
+TEST_CASE("a style tells where it names each face first") {
+  const auto style = xml::Document::parse("style.xml",
+                                          "<style>\n<family name=\"text\" regular=\"Cork\"/>\n"
+                                          "<fallback face=\"Cork\"/>\n<fallback face=\"Felt\"/>\n"
+                                          "<colours ink=\"#000000\"/></style>");
+  REQUIRE(style);
+  CHECK_FALSE(report::is_template(*style));
+  const auto faces = report::faces_of(*style);
+  REQUIRE(faces.size() == 2);
+  CHECK(faces.at("Cork").line == 2);
+  CHECK(faces.at("Felt").line == 4);
+  const auto keepsake = xml::Document::parse("keepsake.xml", report_test::bytes_of(kKeepsake));
+  REQUIRE(keepsake);
+  CHECK(report::is_template(*keepsake));
+}

@@ -97,3 +97,33 @@ TEST_CASE("a missing, a strange and a doubled column are told together") {
   CHECK(header.faults().size() == 3);
   CHECK(header.faults()[0].rule == "table-columns");
 }
+
+namespace {
+
+/// What is taken and told of a table, line by line.
+std::vector<std::string> walked(const std::string& bytes, bool whole_rows = true) {
+  std::istringstream in(bytes);
+  std::vector<std::string> seen;
+  winchbook::tabular::each_row(
+      in, "tin.csv", {"tin", {"what"}, "what, count", whole_rows},
+      [&](const Header& header, const Row& row) {
+        seen.push_back(std::string(header.field(row, "what")) + "=" +
+                       std::string(header.field(row, "count")));
+      },
+      [&](const winchbook::base::Diagnostics& faults) {
+        for (const auto& fault : faults)
+          seen.push_back(std::to_string(fault.where.line) + ": " + fault.message);
+      });
+  return seen;
+}
+
+}  // namespace
+
+TEST_CASE("a table is walked row by row, and what is wrong is told in its place") {
+  using Seen = std::vector<std::string>;
+  CHECK(walked("count,what\n3, cork \n4\n5,fibre\n") ==
+        Seen{"cork=3", "3: this row has 1 fields, the first row names 2", "fibre=5"});
+  CHECK(walked("what,count\ncork\n", false) == Seen{"cork="});
+  CHECK(walked("") == Seen{"1: the tin is empty"});
+  CHECK(walked("count\n3\n") == Seen{"1: column \"what\" is missing"});
+}

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "base/enum_words.h"
+#include "knowledge/stock.h"
 
 /// Does it fit, will it hold: washers in their seat, the drag they give, the line they pull.
 namespace winchbook::assess::fitting {
@@ -46,16 +46,7 @@ enum class PressureLaw { uniform_wear, uniform_pressure };
 /// when the ring has no hole.
 [[nodiscard]] double greatest_pressure(PressureLaw law, const Ring& ring, double force);
 
-/// What a member of the stack turns with.
-enum class Turns { with_gear, with_sleeve, freely };
-
-[[nodiscard]] constexpr auto enum_words(Turns /*list*/) {
-  return std::to_array<base::EnumWord<Turns>>({
-      {Turns::with_gear, "gear"},
-      {Turns::with_sleeve, "sleeve"},
-      {Turns::freely, "free"},
-  });
-}
+using knowledge::Turns;
 
 /// How many faces rub and carry, from the stack in order from the gear's floor outwards. The floor
 /// turns with the gear, the plate or spacer at the end with the sleeve. Two neighbours that turn

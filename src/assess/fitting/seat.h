@@ -8,6 +8,7 @@
 #include "assess/fitting/drag.h"
 #include "base/enum_words.h"
 #include "knowledge/drag.h"
+#include "knowledge/stock.h"
 
 namespace winchbook::assess::fitting {
 
@@ -31,26 +32,8 @@ struct Seat {
                               ///< off and the stack in; below zero when it stands proud
 };
 
-/// One washer of a stack, in order from the gear's floor outwards.
-struct StackWasher {
-  std::string material;
-  Turns turns = Turns::freely;
-  double thickness = 0;  ///< mm; 0: not measured
-};
-
-/// One row of a stock file.
-struct StockWasher {
-  int line = 0;  ///< of the file, to find it again
-  std::string donor;
-  std::string material;
-  double outside = 0;  ///< mm
-  double inside = 0;
-  double thickness = 0;
-  Turns turns = Turns::freely;  ///< ears: with the gear; flats: with the sleeve
-  std::optional<double> flats;  ///< across the flats of its hole, mm
-  std::string price;            ///< as written, with its currency
-  int count = 1;
-};
+using knowledge::StackWasher;
+using knowledge::StockWasher;
 
 /// What a candidate would do in the seat.
 enum class Fit {

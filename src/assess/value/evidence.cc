@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "assess/value/value.h"
+#include "base/words_of_text.h"
 
 namespace winchbook::assess::value {
 namespace {
@@ -134,7 +135,7 @@ std::string folded_name(std::string_view name) {
   std::string folded;
   for (const char c : name) {
     if (c == ' ' || c == '.' || c == '-' || c == ',') continue;
-    folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    folded += base::in_small_letters(c);
   }
   return folded;
 }

@@ -70,15 +70,6 @@ std::vector<State> expected_states(const std::vector<CourseState>& courses) {
   return states;
 }
 
-std::vector<Trait> changes(const State& from, const State& to) {
-  std::vector<Trait> changed;
-  for (int i = 0; i < kTraits; ++i) {
-    const auto trait = static_cast<Trait>(i);
-    if (from[trait] != to[trait]) changed.push_back(trait);
-  }
-  return changed;
-}
-
 std::string_view axis_word(Trait axis, const State& state) {
   return knowledge::axis_word(kAxes.at(static_cast<std::size_t>(axis)),
                               static_cast<int>(*state[axis]));

@@ -53,9 +53,6 @@ struct CourseState {
 /// Of those, the states that are only expected, in the order in which `at` counts them.
 [[nodiscard]] std::vector<State> expected_states(const std::vector<CourseState>& courses);
 
-/// The traits in which two states differ.
-[[nodiscard]] std::vector<Trait> changes(const State& from, const State& to);
-
 /// The word of one of the four axes in a state that tells it. Example: working, 1: "with-care".
 [[nodiscard]] std::string_view axis_word(Trait axis, const State& state);
 

@@ -1,4 +1,4 @@
-#include "answers/stock.h"
+#include "knowledge/stock.h"
 
 #include <fmt/format.h>
 
@@ -9,14 +9,13 @@
 
 #include "base/measure.h"
 #include "base/words_of_text.h"
+#include "knowledge/valid_file.h"
 #include "tabular/rows.h"
+#include "xml/rows.h"
 
-namespace winchbook::answers {
+namespace winchbook::knowledge {
 namespace {
 
-using assess::fitting::StackWasher;
-using assess::fitting::StockWasher;
-using assess::fitting::Turns;
 using base::Diagnostics;
 using base::Dimension;
 
@@ -87,6 +86,7 @@ class WasherReader {
   }
 
   [[nodiscard]] const Diagnostics& faults() const { return faults_; }
+  [[nodiscard]] int line() const { return where_.line; }
 
  private:
   void tell(std::string message, std::string hint, std::string rule) {
@@ -98,9 +98,9 @@ class WasherReader {
 };
 
 /// Gives the text of a field by its name.
-template <class Field> StockWasher washer_from(const Field& field, int line, WasherReader& reader) {
+template <class Field> StockWasher washer_from(const Field& field, WasherReader& reader) {
   StockWasher washer;
-  washer.line = line;
+  washer.line = reader.line();
   washer.donor = field("donor");
   washer.material = field("material");
   reader.need("donor", washer.donor);
@@ -121,61 +121,66 @@ void add(Diagnostics& all, const Diagnostics& more) {
   all.insert(all.end(), more.begin(), more.end());
 }
 
-base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
-                                                      const std::string& file) {
-  std::istringstream in(bytes);
-  tabular::RowReader rows(in, file);
-  const auto first = rows.next();
-  if (!first) return first.faults();
-  if (!*first) {
-    return base::error_at({file, 1, 0}, "the stock file is empty",
-                          "its first row names the columns: donor, material, outside, inside, "
-                          "thickness, held, flats, price, count, unit",
-                          "table-columns");
-  }
-  const auto header =
-      tabular::Header::read(**first, file, {"donor", "material", "outside", "inside", "thickness"},
-                            {"donor", "material", "outside", "inside", "thickness", "held", "flats",
-                             "price", "count", "unit"});
-  if (!header) return header.faults();
-  std::vector<StockWasher> stock;
-  Diagnostics faults;
-  for (;;) {
-    const auto row = rows.next();
-    if (!row) {
-      add(faults, row.faults());
-      break;
-    }
-    if (!*row) break;
-    if ((*row)->fields.size() != header->columns()) {
-      faults.push_back(base::error_at({file, (*row)->line, 0},
-                                      fmt::format("this row has {} fields, the first row names {}",
-                                                  (*row)->fields.size(), header->columns()),
-                                      "put a field with a comma or a quote in quotes",
-                                      "table-row"));
-      continue;
-    }
-    WasherReader reader({file, (*row)->line, 0});
-    stock.push_back(
-        washer_from([&](std::string_view name) { return std::string(header->field(**row, name)); },
-                    (*row)->line, reader));
-    add(faults, reader.faults());
-  }
-  if (!faults.empty()) return faults;
-  return stock;
+/// The same for a washer of a stack.
+template <class Field> StackWasher stack_washer_from(const Field& field, WasherReader& reader) {
+  StackWasher washer;
+  washer.material = field("material");
+  washer.turns = reader.held(field("held"));
+  const std::string thickness = field("thickness");
+  if (!thickness.empty()) washer.thickness = reader.length("thickness", thickness, field("unit"));
+  return washer;
 }
 
-base::Result<std::vector<StockWasher>> stock_from_xml(library::Library& library,
-                                                      const std::filesystem::path& file) {
+/// What `make` makes of every row, or all that is wrong with them.
+template <class Washer, class Make>
+base::Result<std::vector<Washer>> from_csv(const std::string& bytes, const std::string& file,
+                                           const tabular::Table& table, const Make& make) {
+  std::vector<Washer> washers;
+  Diagnostics faults;
+  const auto tell = [&](const Diagnostics& wrong) { add(faults, wrong); };
+  std::istringstream in(bytes);
+  tabular::each_row(
+      in, file, table,
+      [&](const tabular::Header& header, const tabular::Row& row) {
+        WasherReader reader({file, row.line, 0});
+        washers.push_back(make(
+            [&](std::string_view name) { return std::string(header.field(row, name)); }, reader));
+        tell(reader.faults());
+      },
+      tell);
+  if (!faults.empty()) return faults;
+  return washers;
+}
+
+base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
+                                                      const std::string& file) {
+  return from_csv<StockWasher>(
+      bytes, file,
+      {"stock file",
+       {"donor", "material", "outside", "inside", "thickness"},
+       "donor, material, outside, inside, thickness, held, flats, price, count, unit"},
+      [](const auto& field, WasherReader& reader) { return washer_from(field, reader); });
+}
+
+base::Result<std::vector<StackWasher>> stack_from_csv(const std::string& bytes,
+                                                      const std::string& file) {
+  return from_csv<StackWasher>(
+      bytes, file, {"stack file", {"material", "held"}, "material, held, thickness, unit", false},
+      [](const auto& field, WasherReader& reader) { return stack_washer_from(field, reader); });
+}
+
+base::Result<std::vector<StockWasher>> stock_from_xml(const Source& source, std::string bytes,
+                                                      std::string file) {
+  const auto document = valid_document(source, std::move(file), std::move(bytes), "stock-1.xsd");
+  if (!document) return document.faults();
   Diagnostics faults;
   std::vector<StockWasher> stock;
-  add(faults, library.for_each_row(file, "stock-1.xsd", "washer", [&](const xml::Row& row) {
+  xml::for_each_row(*document, "washer", [&](const xml::Row& row) {
     WasherReader reader(row.where);
-    stock.push_back(
-        washer_from([&](std::string_view name) { return row[name]; }, row.where.line, reader));
+    stock.push_back(washer_from([&](std::string_view name) { return row[name]; }, reader));
     add(faults, reader.faults());
-  }));
-  if (base::has_error(faults)) return faults;
+  });
+  if (!faults.empty()) return faults;
   return stock;
 }
 
@@ -206,72 +211,37 @@ base::Result<StackWasher> stack_washer(std::string_view entry) {
   return fault("does not say how it is held");
 }
 
-base::Result<std::vector<StackWasher>> stack_from_csv(const std::string& bytes,
-                                                      const std::string& file) {
-  std::istringstream in(bytes);
-  tabular::RowReader rows(in, file);
-  const auto first = rows.next();
-  if (!first) return first.faults();
-  if (!*first) return base::error_at({file, 1, 0}, "the stack file is empty", {}, "table-columns");
-  const auto header = tabular::Header::read(**first, file, {"material", "held"},
-                                            {"material", "held", "thickness", "unit"});
-  if (!header) return header.faults();
-  std::vector<StackWasher> stack;
-  Diagnostics faults;
-  for (;;) {
-    const auto row = rows.next();
-    if (!row) {
-      add(faults, row.faults());
-      break;
-    }
-    if (!*row) break;
-    WasherReader reader({file, (*row)->line, 0});
-    StackWasher washer;
-    washer.material = header->field(**row, "material");
-    washer.turns = reader.held(header->field(**row, "held"));
-    const std::string_view thickness = header->field(**row, "thickness");
-    if (!thickness.empty()) {
-      washer.thickness = reader.length("thickness", thickness, header->field(**row, "unit"));
-    }
-    add(faults, reader.faults());
-    stack.push_back(std::move(washer));
-  }
-  if (!faults.empty()) return faults;
-  return stack;
-}
-
 }  // namespace
 
-base::Result<std::vector<StockWasher>> read_stock(library::Library& library,
+base::Result<std::vector<StockWasher>> read_stock(const Source& source,
                                                   const std::filesystem::path& file) {
-  const auto bytes = library.files().read(file, kMostStockBytes);
+  auto bytes = source.files().read(file, kMostStockBytes);
   if (!bytes) return bytes.faults();
   const std::size_t first = bytes->find_first_not_of("\xEF\xBB\xBF \t\r\n");
   if (first != std::string::npos && (*bytes)[first] == '<') {
-    return stock_from_xml(library, file);
+    return stock_from_xml(source, std::move(bytes).value(), file.string());
   }
   return stock_from_csv(*bytes, file.string());
 }
 
-base::Result<std::vector<StackWasher>> read_stack(library::Library& library,
+base::Result<std::vector<StackWasher>> read_stack(const Source& source,
                                                   std::string_view list_or_file) {
   const std::filesystem::path file(list_or_file);
   constexpr std::size_t kMostName = 255;
-  if (list_or_file.size() < kMostName && library.files().exists(file)) {
-    const auto bytes = library.files().read(file, kMostStockBytes);
+  if (list_or_file.size() < kMostName && source.files().exists(file)) {
+    const auto bytes = source.files().read(file, kMostStockBytes);
     if (!bytes) return bytes.faults();
     return stack_from_csv(*bytes, file.string());
   }
   std::vector<StackWasher> stack;
-  std::string_view rest = list_or_file;
-  while (!rest.empty()) {
-    const std::size_t comma = std::min(rest.find(','), rest.size());
-    auto washer = stack_washer(base::trimmed(rest.substr(0, comma)));
+  std::vector<std::string_view> entries = base::parts_of(list_or_file, ',');
+  if (entries.back().empty()) entries.pop_back();
+  for (const std::string_view entry : entries) {
+    auto washer = stack_washer(base::trimmed(entry));
     if (!washer) return washer.faults();
     stack.push_back(std::move(washer).value());
-    rest.remove_prefix(std::min(comma + 1, rest.size()));
   }
   return stack;
 }
 
-}  // namespace winchbook::answers
+}  // namespace winchbook::knowledge
