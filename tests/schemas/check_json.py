@@ -3,6 +3,7 @@
 
 import copy
 import json
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -55,6 +56,8 @@ QUESTIONS = {
     ]),
 }  # fmt: skip
 
+SNAKE_CASE = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
+
 
 def faults_of(validator, value):
     return [f"{fault.json_path}: {fault.message}" for fault in validator.iter_errors(value)]
@@ -71,13 +74,44 @@ def spoilt_copies(value):
         yield f"no '{key}'", less
 
 
+def objects_in(schema):
+    """Every schema of an object below this one."""
+    if isinstance(schema, list):
+        for one in schema:
+            yield from objects_in(one)
+    elif isinstance(schema, dict):
+        if "properties" in schema and schema.get("type") == "object":
+            yield schema
+        for one in schema.values():
+            yield from objects_in(one)
+
+
+def faults_of_schema(name, schema):
+    """What every schema of the house keeps: its own name as a constant, closed objects, snake_case."""
+    faults = []
+    own = f"urn:winchbook:{name.removesuffix('.schema.json')}:1"
+    if schema.get("$id") != own:
+        faults.append(f"$id is not {own}")
+    if schema.get("properties", {}).get("schema") != {"const": own}:
+        faults.append(f"'schema' is not the constant {own}")
+    for one in objects_in(schema):
+        members = one["properties"]
+        if one.get("additionalProperties") is not False:
+            faults.append(f"an object with {sorted(members)} lets strangers in")
+        faults += [f"{m} is not in snake_case" for m in members if not SNAKE_CASE.fullmatch(m)]
+        faults += [f"{m} can be left out" for m in members if m not in one.get("required", [])]
+    return faults
+
+
+def ask(arguments):
+    return subprocess.run([WINCHBOOK, *arguments, "--json"], capture_output=True, text=True, cwd=ROOT)
+
+
 def check_command(report, command, schema, questions):
     """`questions`: the name of each and its arguments."""
-    jsonschema.Draft202012Validator.check_schema(schema)
     validator = jsonschema.Draft202012Validator(schema)
     for name, arguments in questions:
-        said = subprocess.run([WINCHBOOK, *command.split(), *arguments, "--json"], capture_output=True,
-                              text=True, cwd=ROOT)  # fmt: skip
+        said = ask([*command.split(), *arguments])
         try:
             value = json.loads(said.stdout)
         except json.JSONDecodeError as fault:
@@ -100,17 +134,22 @@ def all_commands():
 
 def main():
     report = Report()
+    schemas = {path.name: json.loads(path.read_text(encoding="utf-8"))
+               for path in sorted((ROOT / "schemas").glob("*.json"))}  # fmt: skip
+    for name, schema in schemas.items():
+        jsonschema.Draft202012Validator.check_schema(schema)
+        report.check(f"{name} is as every schema here", faults_of_schema(name, schema))
+    report.expect("a schema under another's name would not be",
+                  faults_of_schema("line.schema.json", schemas["drag.schema.json"]))
     checked = set()
     for command, name, questions in all_commands():
         checked.add(name)
-        path = ROOT / "schemas" / name
-        if not path.exists():
+        if name not in schemas:
             report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
             continue
-        check_command(report, command, json.loads(path.read_text(encoding="utf-8")), questions)
-    named = {p.name for p in (ROOT / "schemas").glob("*.json")}
+        check_command(report, command, schemas[name], questions)
     report.check("every JSON Schema is checked here",
-                 [f"{n} is not" for n in sorted(named - checked)])
+                 [f"{n} is not" for n in sorted(set(schemas) - checked)])
     report.leave()
 
 
