@@ -56,6 +56,15 @@ QUESTIONS = {
     ]),
 }  # fmt: skip
 
+# what is refused, and the exit code: told by the command line, by a field, by a file, by a record
+REFUSED = [
+    (2, ["line", "--no-such-option"]),
+    (2, ["line", "--holds", "200", "--of", "0,30 mm"]),
+    (2, ["drag"]),
+    (3, ["grade", "demo/reels/nowhere"]),
+    (1, ["lookup", "mark", "no such mark at all"]),
+]  # fmt: skip
+
 SNAKE_CASE = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 
 
@@ -123,6 +132,24 @@ def check_command(report, command, schema, questions):
                           faults_of(validator, spoilt))
 
 
+def check_refusals(report, schema):
+    validator = jsonschema.Draft202012Validator(schema)
+    for code, arguments in REFUSED:
+        said = ask(arguments)
+        name = f"{' '.join(arguments)} --json is refused in JSON alone"
+        try:
+            value = json.loads(said.stdout)
+        except json.JSONDecodeError as fault:
+            report.check(name, [f"{fault}: {said.stdout[:200]}{said.stderr[:200]}"])
+            continue
+        faults = faults_of(validator, value)
+        if said.returncode != code:
+            faults.append(f"exit {said.returncode}, not {code}")
+        if said.stderr:
+            faults.append(f"on stderr: {said.stderr[:200]}")
+        report.check(name, faults)
+
+
 def all_commands():
     """Each command with its schema's name and its questions."""
     reels = [(reel.name, [reel]) for reel in sorted((ROOT / "demo" / "reels").iterdir())]
@@ -141,7 +168,8 @@ def main():
         report.check(f"{name} is as every schema here", faults_of_schema(name, schema))
     report.expect("a schema under another's name would not be",
                   faults_of_schema("line.schema.json", schemas["drag.schema.json"]))
-    checked = set()
+    checked = {"faults.schema.json"}
+    check_refusals(report, schemas["faults.schema.json"])
     for command, name, questions in all_commands():
         checked.add(name)
         if name not in schemas:
