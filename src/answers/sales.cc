@@ -329,17 +329,21 @@ base::Diagnostics walk(library::Library& library, const std::filesystem::path& f
 struct SalesCheck {
   std::filesystem::path file;
   base::Day today;
+  bool json = false;
 };
 
 forms::Form form(SalesCheck& asked) {
-  return {forms::field("FILE", "the sales: CSV or XML", asked.file).must(),
-          forms::today(asked.today)};
+  return {
+      forms::field("FILE", "the sales: CSV or XML", asked.file).must(),
+      forms::flag("--json", "what it holds as JSON (schemas/sales_check.schema.json)", asked.json),
+      forms::today(asked.today)};
 }
 
 base::Result<forms::Outcome> run(const SalesCheck& asked, forms::Setting& setting) {
   const auto summary = check_sales(setting.library, asked.file, asked.today);
   if (!summary) return summary.faults();
-  return forms::Outcome{summary_in_words(*summary), {}, {}};
+  return forms::Outcome{
+      asked.json ? summary_as_json(*summary) : summary_in_words(*summary), {}, {}};
 }
 
 }  // namespace

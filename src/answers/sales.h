@@ -59,6 +59,9 @@ struct SalesSummary {
 /// The summary in words; ends with a line break.
 [[nodiscard]] std::string summary_in_words(const SalesSummary& summary);
 
+/// The same as JSON that keeps schemas/sales_check.schema.json.
+[[nodiscard]] std::string summary_as_json(const SalesSummary& summary);
+
 [[nodiscard]] forms::Job sales_check_job();
 
 }  // namespace winchbook::answers

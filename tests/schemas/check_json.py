@@ -6,6 +6,7 @@ import json
 import re
 import subprocess
 import sys
+import tempfile
 from pathlib import Path
 
 import jsonschema
@@ -17,7 +18,8 @@ WINCHBOOK = ROOT / "build" / "winchbook"
 
 # command: the schema of what it prints with --json about each demo reel
 COMMANDS = {"date": "date.schema.json", "grade": "grade.schema.json",
-            "value": "value.schema.json", "advise": "advise.schema.json"}  # fmt: skip
+            "value": "value.schema.json", "advise": "advise.schema.json",
+            "check": "check.schema.json", "tray": "tray.schema.json"}  # fmt: skip
 
 # command: the schema, and the questions it is asked, for those that need no record
 QUESTIONS = {
@@ -54,6 +56,10 @@ QUESTIONS = {
          "--backing", "0.4 mm", "--spool-full", "45 mm", "--gear", "48:12"],
         ["--spool-full", "45 mm"],
     ]),
+    "sales check": ("sales_check.schema.json", [["demo/sales/sales.csv"]]),
+    "issue": ("issue.schema.json", [
+        ["demo/reels/dunlin-2", "--date", "2026-06-19", "-o", "{written}/keepsake.pdf"],
+    ]),
 }  # fmt: skip
 
 # what is refused, and the exit code: told by the command line, by a field, by a file, by a record
@@ -61,8 +67,10 @@ REFUSED = [
     (2, ["line", "--no-such-option"]),
     (2, ["line", "--holds", "200", "--of", "0,30 mm"]),
     (2, ["drag"]),
+    (2, ["issue", "demo/reels/dunlin-2", "--dump", "words"]),
     (3, ["grade", "demo/reels/nowhere"]),
     (1, ["lookup", "mark", "no such mark at all"]),
+    (1, ["tray", "tests/recordfile/records/no_visit.xml"]),
 ]  # fmt: skip
 
 SNAKE_CASE = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
@@ -150,13 +158,14 @@ def check_refusals(report, schema):
         report.check(name, faults)
 
 
-def all_commands():
-    """Each command with its schema's name and its questions."""
+def all_commands(written):
+    """Each command with its schema's name and its questions; files are written into `written`."""
     reels = [(reel.name, [reel]) for reel in sorted((ROOT / "demo" / "reels").iterdir())]
     for command, schema in COMMANDS.items():
         yield command, schema, reels
     for command, (schema, questions) in QUESTIONS.items():
-        yield command, schema, [(f"question {n}", asked) for n, asked in enumerate(questions, 1)]
+        yield command, schema, [(f"question {n}", [word.format(written=written) for word in asked])
+                                for n, asked in enumerate(questions, 1)]  # fmt: skip
 
 
 def main():
@@ -168,14 +177,17 @@ def main():
         report.check(f"{name} is as every schema here", faults_of_schema(name, schema))
     report.expect("a schema under another's name would not be",
                   faults_of_schema("line.schema.json", schemas["drag.schema.json"]))
+    told = [schema["$defs"]["fault"] for schema in schemas.values() if "fault" in schema.get("$defs", {})]
+    report.expect("a fault is told alike wherever it is told", all(one == told[0] for one in told))
     checked = {"faults.schema.json"}
     check_refusals(report, schemas["faults.schema.json"])
-    for command, name, questions in all_commands():
-        checked.add(name)
-        if name not in schemas:
-            report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
-            continue
-        check_command(report, command, schemas[name], questions)
+    with tempfile.TemporaryDirectory() as written:
+        for command, name, questions in all_commands(written):
+            checked.add(name)
+            if name not in schemas:
+                report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
+                continue
+            check_command(report, command, schemas[name], questions)
     report.check("every JSON Schema is checked here",
                  [f"{n} is not" for n in sorted(set(schemas) - checked)])
     report.leave()
