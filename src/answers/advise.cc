@@ -4,10 +4,10 @@
 
 #include <algorithm>
 #include <array>
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "answers/assessed.h"
+#include "json/json.h"
 #include "record/enum_words.h"
 #include "record/ranking.h"
 
@@ -15,10 +15,10 @@ namespace winchbook::answers {
 namespace {
 
 namespace advice = assess::advice;
-using Json = nlohmann::ordered_json;
 using advice::Flip;
 using advice::Scored;
 using advice::Stop;
+using json::Json;
 using record::Course;
 using record::Matter;
 
@@ -44,6 +44,13 @@ base::Result<forms::Outcome> run(const AdviseRequest& request, forms::Setting& s
   if (request.json) return forms::Outcome{advice_as_json(*advised), {}, {}};
   return tell(setting, advised->loaded.record.language,
               [&](const words::Catalogue& words) { return advice_told(*advised, words); });
+}
+
+/// "way_back": its word as the name of a member.
+std::string key_of(Matter matter) {
+  std::string key(record::word_of(matter));
+  std::replace(key.begin(), key.end(), '-', '_');
+  return key;
 }
 
 }  // namespace
@@ -83,26 +90,22 @@ base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment
 
 std::string advice_as_json(const Advised& advised) {
   const advice::Finding& finding = advised.finding;
-  const auto course = [](const std::optional<Course>& of) {
-    return of ? Json(std::string(record::word_of(*of))) : Json(nullptr);
-  };
+  const auto word = [](const auto& of) { return record::word_of(of); };
+  const auto course = [&](const std::optional<Course>& of) { return json::or_null(of, word); };
   const auto points = [](const base::Ratio& of) {
     return static_cast<double>(of.rounded(10000)) / 100.0;
   };
-  Json ranking = Json::array();
-  for (const Matter matter : finding.ranking)
-    ranking.push_back(record::word_of(matter));
   Json weights = Json::object();
   for (std::size_t i = 0; i < finding.weights.size(); ++i) {
-    weights[std::string(record::word_of(advice::kAllMatters.at(i)))] =
+    weights[key_of(advice::kAllMatters.at(i))] =
         static_cast<double>(finding.weights.at(i).rounded(1000000)) / 1e6;
   }
   Json courses = Json::array();
   for (const Scored& one : finding.courses) {
     Json scores = Json::object();
     for (std::size_t i = 0; i < one.scores.size(); ++i) {
-      scores[std::string(record::word_of(advice::kAllMatters.at(i)))] = {
-          {"points", one.scores.at(i).points}, {"from", base::word_of(one.scores.at(i).from)}};
+      scores[key_of(advice::kAllMatters.at(i))] = {{"points", one.scores.at(i).points},
+                                                   {"from", base::word_of(one.scores.at(i).from)}};
     }
     courses.push_back({{"course", record::word_of(one.course)},
                        {"forbidden", one.forbidden},
@@ -111,48 +114,41 @@ std::string advice_as_json(const Advised& advised) {
   }
   Json stops = Json::array();
   for (const Stop& stop : finding.stops) {
-    Json forbids = Json::array();
-    for (const Course one : stop.forbids)
-      forbids.push_back(record::word_of(one));
-    Json pieces = Json::array();
-    for (const record::PieceId& piece : stop.pieces)
-      pieces.push_back(piece.text);
-    stops.push_back({{"because", base::word_of(stop.why)},
-                     {"name", stop.name},
-                     {"forbids", std::move(forbids)},
-                     {"pieces", std::move(pieces)}});
+    stops.push_back(
+        {{"reason", base::word_of(stop.why)},
+         {"name", stop.name},
+         {"forbids", json::list(stop.forbids, word)},
+         {"pieces", json::list(stop.pieces, [](const auto& piece) { return piece.text; })}});
   }
-  Json reasons = Json::array();
+  Json differences = Json::array();
   for (const advice::Reason& one : finding.reasons) {
-    reasons.push_back({{"matter", record::word_of(one.matter)},
-                       {"points", one.points},
-                       {"runner_up_points", one.other},
-                       {"counts", points(one.counts)}});
+    differences.push_back({{"matter", record::word_of(one.matter)},
+                           {"points", one.points},
+                           {"runner_up_points", one.other},
+                           {"weighted", points(one.counts)}});
   }
   Json flips = Json::array();
   for (const Flip& flip : finding.flips) {
     const bool swap = flip.kind == Flip::Kind::swap;
-    flips.push_back(
-        {{"kind", base::word_of(flip.kind)},
-         {"first", swap ? Json(record::word_of(flip.first)) : Json(nullptr)},
-         {"second", swap ? Json(record::word_of(flip.second)) : Json(nullptr)},
-         {"points", swap ? Json(nullptr) : Json(flip.points)},
-         {"dearer_by", flip.dearer_by ? Json(flip.dearer_by->amount.text()) : Json(nullptr)},
-         {"currency", flip.dearer_by ? Json(flip.dearer_by->currency) : Json(nullptr)},
-         {"then", record::word_of(flip.then)}});
+    flips.push_back({{"kind", base::word_of(flip.kind)},
+                     {"first", swap ? Json(record::word_of(flip.first)) : Json(nullptr)},
+                     {"second", swap ? Json(record::word_of(flip.second)) : Json(nullptr)},
+                     {"points", swap ? Json(nullptr) : Json(flip.points)},
+                     {"dearer_by", flip.dearer_by ? json::money(*flip.dearer_by) : Json(nullptr)},
+                     {"then", record::word_of(flip.then)}});
   }
   const record::Visit* visit = last_visit(advised.loaded.record);
   const bool decided = visit != nullptr && visit->advice && visit->advice->chosen;
-  const Json json{{"answer", course(finding.answer)},
-                  {"runner_up", course(finding.runner_up)},
-                  {"chosen", decided ? course(visit->advice->chosen) : Json(nullptr)},
-                  {"ranking", std::move(ranking)},
-                  {"weights", std::move(weights)},
-                  {"courses", std::move(courses)},
-                  {"reasons", std::move(reasons)},
-                  {"stops", std::move(stops)},
-                  {"flips", std::move(flips)}};
-  return json.dump(2) + "\n";
+  const Json all{{"answer", course(finding.answer)},
+                 {"runner_up", course(finding.runner_up)},
+                 {"chosen", decided ? course(visit->advice->chosen) : Json(nullptr)},
+                 {"ranking", json::list(finding.ranking, word)},
+                 {"weights", std::move(weights)},
+                 {"courses", std::move(courses)},
+                 {"differences", std::move(differences)},
+                 {"stops", std::move(stops)},
+                 {"flips", std::move(flips)}};
+  return json::answer("advise", all);
 }
 
 forms::Job advise_job() {

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "json/json.h"
 #include "library/photographs.h"
 #include "photo/jpeg.h"
 #include "photo/print_size.h"
@@ -94,10 +95,18 @@ std::string counted(std::size_t number, const char* one) {
 
 struct CheckRequest {
   fs::path path;
+  bool json = false;
 };
 
 forms::Form form(CheckRequest& request) {
-  return {forms::field("PATH", "the reel's folder, or its record.xml", request.path).must()};
+  return {forms::field("PATH", "the reel's folder, or its record.xml", request.path).must(),
+          forms::flag("--json", "what is found as JSON (schemas/check.schema.json)", request.json)};
+}
+
+std::string check_as_json(const CheckReport& report) {
+  return json::answer("check", {{"record", report.record.string()},
+                                {"found", json::list(report.found, json::fault)},
+                                {"photographs", report.photographs}});
 }
 
 /// Errors are what it finds, and are told with how many there are.
@@ -108,7 +117,9 @@ base::Result<forms::Outcome> run(const CheckRequest& request, forms::Setting& se
                     [](const Diagnostic& one) { return one.severity == base::Severity::error; }));
   const std::string warnings = counted(report.found.size() - errors, "warning");
   forms::Outcome outcome;
-  if (errors > 0) {
+  if (request.json) {
+    outcome.text = check_as_json(report);
+  } else if (errors > 0) {
     outcome.note =
         fmt::format("{}: {}, {}\n", report.record.string(), counted(errors, "error"), warnings);
   } else {

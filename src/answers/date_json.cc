@@ -1,47 +1,39 @@
-#include <nlohmann/json.hpp>
-
 #include "answers/date.h"
 #include "answers/date_words.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using json::Json;
 namespace dating = assess::dating;
 
-Json day(const std::optional<base::Day>& of) {
-  return of ? Json(base::iso_text(*of)) : Json(nullptr);
-}
+using json::date;
+using json::list;
+using json::or_null;
 
 Json piece(const record::PieceId& of) {
-  return of.empty() ? Json(nullptr) : Json(of.text);
+  return or_null(of.text);
 }
 
 Json span(const dating::DaySpan& of) {
-  return {{"not_before", day(of.first)}, {"not_after", day(of.last)}};
+  return {{"not_before", date(of.first)}, {"not_after", date(of.last)}};
 }
 
 Json years(const std::optional<dating::YearRange>& of) {
-  return of ? Json::array({of->first, of->last}) : Json(nullptr);
-}
-
-template <class Things, class Tell> Json list(const Things& things, const Tell& tell) {
-  Json all = Json::array();
-  for (const auto& thing : things)
-    all.push_back(tell(thing));
-  return all;
+  return of ? json::range(of->first, of->last) : Json(nullptr);
 }
 
 void add_end(Json& to, const char* name, const std::optional<dating::WindowEnd>& end) {
-  to[name] = end ? Json(base::iso_text(end->day)) : Json(nullptr);
+  to[name] = end ? date(end->day) : Json(nullptr);
   to[std::string(name) + "_kind"] = end ? term(end->firmness).word : "none";
 }
 
 Json end_of(const std::optional<dating::End>& end, dating::EndUse use) {
   if (!end) return nullptr;
-  return {{"day", base::iso_text(end->day)},
+  return {{"day", date(end->day)},
           {"kind", term(end->firmness).word},
-          {"basis", term(end->basis).word},
+          {"from", term(end->basis).word},
           {"use", term(use).word}};
 }
 
@@ -68,7 +60,7 @@ Json evidence_of(const Graded& graded, std::size_t i) {
           {"source", evidence.source}};
 }
 
-Json reason_of(const dating::Step& step) {
+Json step_of(const dating::Step& step) {
   return {{"evidence", step.evidence},
           {"side", term(step.side).word},
           {"tier", term(step.tier).word},
@@ -78,7 +70,7 @@ Json reason_of(const dating::Step& step) {
 
 Json conflict_of(const dating::Conflict& conflict) {
   return {{"tier", term(conflict.tier).word},
-          {"pieces", conflict.pieces},
+          {"fewest_pieces", conflict.pieces},
           {"ways",
            list(conflict.alternatives,
                 [](const dating::Alternative& way) {
@@ -97,7 +89,7 @@ Json suspect_of(const dating::Suspect& suspect) {
 Json warning_of(const dating::Warning& warning) {
   return {
       {"kind", term(warning.kind).word},
-      {"evidence", warning.evidence ? Json(*warning.evidence) : Json(nullptr)},
+      {"evidence", or_null(warning.evidence)},
       {"side", warning.side ? Json(term(*warning.side).word) : Json(nullptr)},
       {"words", warning.words.empty() ? std::string(term(warning.kind).spoken) : warning.words}};
 }
@@ -117,15 +109,13 @@ Json piece_of(const dating::PieceWindow& window) {
 std::string date_as_json(const Graded& graded) {
   const record::Record& record = graded.loaded.record;
   const dating::Finding& finding = graded.assessment.dating;
-  Json all{{"reel",
-            {{"name", record.reel.name},
-             {"model", record.reel.model.empty() ? Json(nullptr) : Json(record.reel.model)}}}};
+  Json all{{"reel", {{"name", record.reel.name}, {"model", or_null(record.reel.model)}}}};
   add_end(all, "not_before", finding.window.not_before);
   add_end(all, "not_after", finding.window.not_after);
   all["attributed"] = finding.attributed;
   all["range50"] = years(finding.range50);
   all["range90"] = years(finding.range90);
-  all["reasons"] = list(finding.steps, reason_of);
+  all["steps"] = list(finding.steps, step_of);
   all["warnings"] = list(finding.warnings, warning_of);
   all["conflicts"] = list(finding.conflicts, conflict_of);
   all["suspects"] = list(finding.suspects, suspect_of);
@@ -139,7 +129,7 @@ std::string date_as_json(const Graded& graded) {
   all["assumptions"] = list(dating::kProfileAssumptions, [](const dating::ProfileAssumption& one) {
     return Json{{"word", one.word}, {"reason", one.reason}};
   });
-  return all.dump(2) + "\n";
+  return json::answer("date", all);
 }
 
 }  // namespace winchbook::answers

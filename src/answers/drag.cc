@@ -4,19 +4,19 @@
 
 #include <algorithm>
 #include <cmath>
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "assess/fitting/recorded.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
 using assess::fitting::DragFinding;
 using assess::fitting::Pull;
 using assess::fitting::Span;
 using assess::fitting::Turns;
+using json::Json;
 
 constexpr double kPoundForce = 4.4482216152605;  // N
 constexpr double kKilopond = 9.80665;            // N
@@ -124,7 +124,7 @@ double rounded(double value) {
 }
 
 Json range(const Span& of) {
-  return Json::array({rounded(of.low), rounded(of.high)});
+  return json::range(rounded(of.low), rounded(of.high));
 }
 
 void tell_settings(const DragAnswer& answer, const words::Catalogue& words, Blocks& blocks) {
@@ -280,20 +280,19 @@ std::string drag_as_json(const DragAnswer& answer) {
                      {"wear", range(one.wear)},
                      {"pressure", range(one.pressure)}});
   }
-  const auto& greased = answer.request.greased;
-  const Json json{
+  const Json all{
       {"faces", drag.faces},
       {"friction", range(drag.friction)},
       {"friction_source", answer.friction_source},
-      {"greased", greased ? Json(*greased) : Json(nullptr)},
+      {"greased", json::or_null(answer.request.greased)},
       {"force", {{"wear", range(finding.force_wear)}, {"pressure", range(finding.force_pressure)}}},
       {"torque",
        {{"wear", range(finding.torque_wear)}, {"pressure", range(finding.torque_pressure)}}},
       {"pulls", std::move(pulls)},
-      {"setting", finding.setting ? range(*finding.setting) : Json(nullptr)},
+      {"setting", json::or_null(finding.setting, range)},
       {"assumed", answer.request.assumed},
       {"warnings", answer.warnings}};
-  return json.dump(2) + "\n";
+  return json::answer("drag", all);
 }
 
 }  // namespace winchbook::answers

@@ -1,12 +1,11 @@
-#include <nlohmann/json.hpp>
-
 #include "answers/grade.h"
 #include "answers/grade_words.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using json::Json;
 namespace originality = assess::originality;
 namespace condition = assess::condition;
 
@@ -15,24 +14,18 @@ Json figure(base::Ratio share) {
 }
 
 Json range(const base::RatioRange& of) {
-  return Json::array({figure(of.low), figure(of.high)});
+  return json::range(figure(of.low), figure(of.high));
 }
 
-template <class Value, class Tell>
-Json or_null(const std::optional<Value>& value, const Tell& tell) {
-  return value ? tell(*value) : Json(nullptr);
-}
+using json::list;
+using json::or_null;
 
 template <class Tag> Json id(const std::optional<record::Id<Tag>>& of) {
-  return of ? Json(of->text) : Json(nullptr);
+  return or_null(of, [](const auto& one) { return one.text; });
 }
 
-template <class Things, class Tell> Json list(const Things& things, const Tell& tell) {
-  Json all = Json::array();
-  for (const auto& thing : things) {
-    all.push_back(tell(thing));
-  }
-  return all;
+double points(const base::Percent& of) {
+  return of.value.approximate();
 }
 
 Json index_of(const originality::Index& index) {
@@ -44,33 +37,32 @@ Json reasons_of(const std::vector<originality::Reason>& reasons) {
 }
 
 Json side(const originality::Side& of) {
-  return {
-      {"standing", term(of.standing).word},
-      {"piece", id(of.piece)},
-      {"surface",
-       list(of.surface,
-            [](const record::SurfaceShare& share) {
-              return Json{{"state", term(share.state).word}, {"percent", share.share.value.text()}};
-            })},
-      {"surface-weighed", of.surface_weighed},
-      {"born-here", range(of.born_here)},
-      {"surface-points", range(of.surface_points)},
-      {"right-for-model", range(of.right_for_model)},
-      {"reasons", reasons_of(of.reasons)}};
+  return {{"standing", term(of.standing).word},
+          {"piece", id(of.piece)},
+          {"surface_states",
+           list(of.surface,
+                [](const record::SurfaceShare& share) {
+                  return Json{{"state", term(share.state).word}, {"percent", points(share.share)}};
+                })},
+          {"surface_weighed", of.surface_weighed},
+          {"born_here", range(of.born_here)},
+          {"surface_points", range(of.surface_points)},
+          {"right_for_model", range(of.right_for_model)},
+          {"reasons", reasons_of(of.reasons)}};
 }
 
 Json row(const record::Record& record, const originality::PieceRow& of) {
   return {{"number", of.number},
           {"place", of.place.text},
           {"name", of.name},
-          {"assembly", of.assembly.empty() ? Json(nullptr) : Json(of.assembly)},
+          {"assembly", or_null(of.assembly)},
           {"seats", of.seats},
           {"weighed", of.weighed},
           {"weight", figure(of.weight)},
           {"found", side(of.found)},
           {"left", side(of.left)},
           {"changed", of.changed},
-          {"letter", of.letter ? Json(*of.letter) : Json(nullptr)},
+          {"letter", or_null(of.letter)},
           {"fitting", id(of.fitting)},
           {"reasons", reasons_of(of.reasons)},
           {"because", plain_text(record, of.evidence.because)},
@@ -86,31 +78,30 @@ Json change(const originality::Index& index, const originality::Change& of) {
 }
 
 Json ends(const originality::Ends& of) {
-  return Json::array({figure(of.at_low), figure(of.at_high)});
+  return json::range(figure(of.at_low), figure(of.at_high));
 }
 
 Json way_back(const originality::WayBack& way) {
-  return {{"born-here-restored", or_null(way.born_here_restored, range)},
-          {"surface-restored", or_null(way.surface_restored, range)},
+  return {{"born_here_restored", or_null(way.born_here_restored, range)},
+          {"surface_restored", or_null(way.surface_restored, range)},
           {"fully", way.fully},
-          {"in-part", way.in_part},
+          {"in_part", way.in_part},
           {"never", way.never},
-          {"not-determined", way.not_determined},
-          {"nothing-there", way.nothing_there},
+          {"not_determined", way.not_determined},
+          {"nothing_there", way.nothing_there},
           {"returns", list(way.returns,
                            [](const originality::Return& back) {
                              return Json{{"row", back.row},
                                          {"fitting", id(back.fitting)},
-                                         {"old-piece", id(back.old_piece)},
+                                         {"old_piece", id(back.old_piece)},
                                          {"outcome", term(back.outcome).word},
-                                         {"because", term(back.because).word},
-                                         {"degree", back.degree ? Json(back.degree->value.text())
-                                                                : Json(nullptr)},
-                                         {"reel-altered", back.reel_altered},
-                                         {"born-here", ends(back.born_here)},
+                                         {"reason", term(back.because).word},
+                                         {"degree", or_null(back.degree, points)},
+                                         {"reel_altered", back.reel_altered},
+                                         {"born_here", ends(back.born_here)},
                                          {"surface", ends(back.surface)}};
                            })},
-          {"surface-losses", list(way.surface_losses, [](const originality::SurfaceLoss& loss) {
+          {"surface_losses", list(way.surface_losses, [](const originality::SurfaceLoss& loss) {
              return Json{
                  {"row", loss.row}, {"lost", ends(loss.lost)}, {"recovered", ends(loss.recovered)}};
            })}};
@@ -118,36 +109,36 @@ Json way_back(const originality::WayBack& way) {
 
 Json counts(const originality::Counts& of) {
   return {
-      {"seats", of.places_for}, {"original", of.original}, {"not-determined", of.not_determined},
+      {"seats", of.places_for}, {"original", of.original}, {"not_determined", of.not_determined},
       {"life", of.life},        {"missing", of.missing},   {"other", of.other}};
 }
 
 Json originality_of(const record::Record& record, const originality::Finding& of) {
   return {
-      {"born-here", index_of(of.born_here)},
+      {"born_here", index_of(of.born_here)},
       {"surface", index_of(of.surface)},
-      {"right-for-model", index_of(of.right_for_model)},
+      {"right_for_model", index_of(of.right_for_model)},
       {"assembled", list(of.assembled,
                          [](const originality::Assembled& mixed) {
                            const bool found = mixed.when == record::Moment::found;
                            return Json{{"when", found ? "found" : "left"},
-                                       {"at-least-reels", mixed.at_least_reels},
-                                       {"largest-share", range(mixed.largest_share)}};
+                                       {"at_least_reels", mixed.at_least_reels},
+                                       {"largest_share", range(mixed.largest_share)}};
                          })},
       {"counts", {{"found", counts(of.found)}, {"left", counts(of.left)}}},
       {"rows", list(of.rows, [&](const originality::PieceRow& one) { return row(record, one); })},
       {"change",
-       {{"born-here", change(of.born_here, of.born_here_change)},
+       {{"born_here", change(of.born_here, of.born_here_change)},
         {"surface", change(of.surface, of.surface_change)},
-        {"right-for-model", change(of.right_for_model, of.right_for_model_change)}}},
-      {"way-back", way_back(of.way_back)},
-      {"loose-not-refitted",
+        {"right_for_model", change(of.right_for_model, of.right_for_model_change)}}},
+      {"way_back", way_back(of.way_back)},
+      {"loose_not_refitted",
        list(of.loose_not_refitted, [](const record::PieceId& piece) { return Json(piece.text); })}};
 }
 
 template <class Axis> Json words_of(const condition::WordRange& range, const Axis& words) {
-  return Json::array({words.at(static_cast<std::size_t>(range.worst)).word,
-                      words.at(static_cast<std::size_t>(range.best)).word});
+  return json::range(words.at(static_cast<std::size_t>(range.worst)).word,
+                     words.at(static_cast<std::size_t>(range.best)).word);
 }
 
 Json readings(const condition::Readings& of, const knowledge::ConditionRules& rules) {
@@ -166,12 +157,12 @@ Json readings(const condition::Readings& of, const knowledge::ConditionRules& ru
            {{"word", words_of(of.working.word, rules.working)},
             {"position", range(of.working.position)},
             {"tests", of.working.tests},
-            {"as-made", of.working.as_made},
-            {"with-care", of.working.with_care},
-            {"in-part", of.working.in_part},
-            {"not", of.working.not_working},
-            {"not-safe-to-test", of.working.not_safe_to_test},
-            {"not-tested", of.working.not_tested}}},
+            {"as_made", of.working.as_made},
+            {"with_care", of.working.with_care},
+            {"in_part", of.working.in_part},
+            {"not_working", of.working.not_working},
+            {"not_safe_to_test", of.working.not_safe_to_test},
+            {"not_tested", of.working.not_tested}}},
           {"completeness",
            {{"word", words_of(of.completeness.word, rules.completeness.words)},
             {"position", range(of.completeness.position)},
@@ -179,13 +170,13 @@ Json readings(const condition::Readings& of, const knowledge::ConditionRules& ru
             {"seats", of.completeness.seats},
             {"filled", of.completeness.filled},
             {"empty", of.completeness.empty},
-            {"not-examined", of.completeness.not_examined},
+            {"not_examined", of.completeness.not_examined},
             {"loose", of.completeness.loose}}}};
 }
 
 Json faults(const record::Visit& visit) {
   const auto severity = [](const std::optional<record::Severity>& of) {
-    return of ? Json(term(*of).word) : Json(nullptr);
+    return or_null(of, [](record::Severity one) { return term(one).word; });
   };
   return list(visit.findings.faults, [&](const record::Fault& fault) {
     return Json{{"id", fault.id.text},
@@ -197,12 +188,9 @@ Json faults(const record::Visit& visit) {
 }
 
 Json condition_of(const Graded& graded, const record::Visit& visit, const condition::Finding& of) {
-  const auto rating = [](const std::optional<int>& value) {
-    return value ? Json(*value) : Json(nullptr);
-  };
   const auto& rules = graded.knowledge->condition;
   return {
-      {"area-basis", term(of.area_basis).word},
+      {"area_basis", term(of.area_basis).word},
       {"found", readings(of.found, rules)},
       {"left", readings(of.left, rules)},
       {"faults", faults(visit)},
@@ -213,18 +201,18 @@ Json condition_of(const Graded& graded, const record::Visit& visit, const condit
                                       {"found", one.found},
                                       {"left", one.left}};
                         })},
-      {"empty",
+      {"empty_places",
        list(of.empty,
             [](const condition::Empty& one) {
               return Json{{"place", one.place.text}, {"found", one.found}, {"left", one.left}};
             })},
-      {"corrosion", list(of.corrosion, [&](const condition::Corrosion& one) {
+      {"corrosion", list(of.corrosion, [](const condition::Corrosion& one) {
          return Json{
              {"piece", one.piece.text},
              {"protection",
-              {{"found", rating(one.protection_found)}, {"left", rating(one.protection_left)}}},
+              {{"found", or_null(one.protection_found)}, {"left", or_null(one.protection_left)}}},
              {"appearance",
-              {{"found", rating(one.appearance_found)}, {"left", rating(one.appearance_left)}}}};
+              {{"found", or_null(one.appearance_found)}, {"left", or_null(one.appearance_left)}}}};
        })}};
 }
 
@@ -234,17 +222,17 @@ std::string grade_as_json(const Graded& graded) {
   const record::Record& record = graded.loaded.record;
   Json all{{"reel",
             {{"name", record.reel.name},
-             {"model", record.reel.model.empty() ? Json(nullptr) : Json(record.reel.model)},
+             {"model", or_null(record.reel.model)},
              {"kind", record::word_of(record.reel.kind)}}}};
   all["visits"] = list(graded.assessment.visits, [&](const assess::VisitAssessment& answer) {
     const record::Visit& visit = *find(record, answer.visit);
     return Json{{"visit", visit.id.text},
-                {"taken-in", visit.taken_in.text()},
-                {"handed-back", visit.hand_back ? Json(visit.hand_back->on.text()) : Json(nullptr)},
+                {"taken_in", json::date(visit.taken_in)},
+                {"handed_back", visit.hand_back ? json::date(visit.hand_back->on) : Json(nullptr)},
                 {"originality", originality_of(record, answer.originality)},
                 {"condition", condition_of(graded, visit, answer.condition)}};
   });
-  return all.dump(2) + "\n";
+  return json::answer("grade", all);
 }
 
 }  // namespace winchbook::answers

@@ -3,15 +3,15 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "answers/figures.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using json::Json;
 
 constexpr double kYard = 0.9144;  // m, exact
 constexpr double kInch = 25.4;    // mm, exact
@@ -137,12 +137,11 @@ Blocks line_told(const LineAnswer& answer, const words::Catalogue& words) {
 }
 
 std::string line_as_json(const LineAnswer& answer) {
-  const Json json{{"capacity", number(answer.capacity)},
-                  {"backing", number(answer.backing)},
-                  {"too_much", answer.too_much},
-                  {"retrieve_full", number(answer.retrieve_full)},
-                  {"retrieve_empty", number(answer.retrieve_empty)}};
-  return json.dump(2) + "\n";
+  return json::answer("line", {{"capacity", number(answer.capacity)},
+                               {"backing", number(answer.backing)},
+                               {"too_much", answer.too_much},
+                               {"retrieve_full", number(answer.retrieve_full)},
+                               {"retrieve_empty", number(answer.retrieve_empty)}});
 }
 
 forms::Job line_job() {

@@ -3,17 +3,17 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "answers/lookup_care.h"
 #include "base/words_of_text.h"
+#include "json/json.h"
 #include "knowledge/stamp_dates.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using json::Json;
 using knowledge::BoundEnd;
 using knowledge::Known;
 using knowledge::ReadAs;
@@ -177,15 +177,15 @@ std::vector<std::string> end_cells(const char* side, const std::optional<BoundEn
 }
 
 Json day_or_null(const std::optional<BoundEnd>& end) {
-  return end ? Json(base::iso_text(end->day)) : Json(nullptr);
+  return end ? json::date(end->day) : Json(nullptr);
 }
 
-void add_bound(Json& json, const std::optional<BoundEnd>& first,
+void add_bound(Json& to, const std::optional<BoundEnd>& first,
                const std::optional<BoundEnd>& last) {
-  json["not_before"] = day_or_null(first);
-  json["not_after"] = day_or_null(last);
-  json["not_before_kind"] = kind_word(first);
-  json["not_after_kind"] = kind_word(last);
+  to["not_before"] = day_or_null(first);
+  to["not_after"] = day_or_null(last);
+  to["not_before_kind"] = kind_word(first);
+  to["not_after_kind"] = kind_word(last);
 }
 
 std::vector<std::string> reasons_of(const Reading& reading) {
@@ -195,16 +195,16 @@ std::vector<std::string> reasons_of(const Reading& reading) {
 }
 
 Json reading_as_json(const Reading& reading) {
-  Json json{{"kind", base::word_of(reading.as)}, {"what", reading.what}};
-  add_bound(json, reading.bound.not_before, reading.bound.not_after);
+  Json told{{"kind", base::word_of(reading.as)}, {"what", reading.what}};
+  add_bound(told, reading.bound.not_before, reading.bound.not_after);
   const auto known = [](const std::optional<BoundEnd>& end) {
     return !end ? Json(nullptr) : Json(end->known == Known::read ? "read" : "recalled");
   };
-  json["not_before_known"] = known(reading.bound.not_before);
-  json["not_after_known"] = known(reading.bound.not_after);
-  json["because"] = reasons_of(reading);
-  json["source"] = reading.bound.source;
-  return json;
+  told["not_before_known"] = known(reading.bound.not_before);
+  told["not_after_known"] = known(reading.bound.not_after);
+  told["reasons"] = reasons_of(reading);
+  told["source"] = reading.bound.source;
+  return told;
 }
 
 /// What is typed of a mark.
@@ -304,27 +304,21 @@ Blocks lookup_told(const LookupAnswer& answer, const words::Catalogue& words) {
 }
 
 std::string lookup_as_json(const LookupAnswer& answer) {
-  Json json{
-      {"kind", answer.request.kind}, {"value", answer.request.value}, {"answer", answer.sentence}};
-  add_bound(json, answer.not_before, answer.not_after);
+  Json all{{"kind", answer.request.kind},
+           {"value", answer.request.value},
+           {"sentence", answer.sentence}};
+  add_bound(all, answer.not_before, answer.not_after);
   std::vector<std::string> reasons;
-  std::vector<std::string> warnings;
-  Json readings = Json::array();
   for (const Reading& reading : answer.readings) {
     for (const std::string& reason : reasons_of(reading))
       reasons.push_back(reason);
-    readings.push_back(reading_as_json(reading));
   }
-  for (const std::string& assumed : answer.assumed)
-    warnings.push_back("assumed: " + assumed);
-  warnings.insert(warnings.end(), answer.warnings.begin(), answer.warnings.end());
-  for (const std::string& recalled : answer.recalled)
-    warnings.push_back("only recalled: " + recalled);
-  json["reasons"] = std::move(reasons);
-  json["warnings"] = std::move(warnings);
-  json["assumed"] = answer.assumed;
-  json["readings"] = std::move(readings);
-  return json.dump(2) + "\n";
+  all["reasons"] = std::move(reasons);
+  all["warnings"] = answer.warnings;
+  all["assumed"] = answer.assumed;
+  all["recalled"] = answer.recalled;
+  all["readings"] = json::list(answer.readings, reading_as_json);
+  return json::answer("lookup", all);
 }
 
 forms::Job lookup_job() {

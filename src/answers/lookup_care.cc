@@ -3,13 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <nlohmann/json.hpp>
 #include <utility>
+
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using json::Json;
 using knowledge::CareGrounds;
 using knowledge::CareVerdict;
 
@@ -26,8 +27,8 @@ std::string grounds_of(const CareCell& cell, const words::Catalogue& words) {
   return words.say("answer.care.recalled", {{"source", source}});
 }
 
-const char* known_word(const CareCell& cell) {
-  if (cell.row == nullptr) return "not-known";
+Json known_word(const CareCell& cell) {
+  if (cell.row == nullptr) return nullptr;
   if (cell.row->grounds == CareGrounds::read) return "read";
   return cell.row->grounds == CareGrounds::recalled ? "recalled" : "practice";
 }
@@ -107,16 +108,16 @@ Blocks care_told(const CareAnswer& answer, const words::Catalogue& words) {
 }
 
 std::string care_as_json(const CareAnswer& answer) {
-  Json cells = Json::array();
-  for (const CareCell& cell : answer.cells) {
-    cells.push_back({{"substance", cell.substance->name},
-                     {"method", cell.method->name},
-                     {"verdict", knowledge::word_of(verdict_of(cell))},
-                     {"reason", cell.row == nullptr ? answer.not_known : cell.row->reason},
-                     {"source", cell.row == nullptr ? Json() : Json(cell.row->source)},
-                     {"known", known_word(cell)}});
-  }
-  return Json{{"kind", "care"}, {"cells", std::move(cells)}}.dump(2) + "\n";
+  const auto told = [&](const CareCell& cell) {
+    const bool known = cell.row != nullptr;
+    return Json{{"substance", cell.substance->name},
+                {"method", cell.method->name},
+                {"verdict", knowledge::word_of(verdict_of(cell))},
+                {"because", known ? cell.row->reason : answer.not_known},
+                {"source", known ? Json(cell.row->source) : Json(nullptr)},
+                {"known", known_word(cell)}};
+  };
+  return json::answer("care", {{"kind", "care"}, {"cells", json::list(answer.cells, told)}});
 }
 
 }  // namespace winchbook::answers

@@ -15,16 +15,20 @@ constexpr std::size_t kMostModels = 10000;  // counted apart: memory stays bound
 struct SalesCheck {
   std::filesystem::path file;
   base::Day today;
+  bool json = false;
 };
 
 forms::Form form(SalesCheck& asked) {
-  return {forms::field("FILE", "the sales: CSV or XML", asked.file).must(),
-          forms::today(asked.today)};
+  return {
+      forms::field("FILE", "the sales: CSV or XML", asked.file).must(),
+      forms::flag("--json", "what it holds as JSON (schemas/sales_check.schema.json)", asked.json),
+      forms::today(asked.today)};
 }
 
 base::Result<forms::Outcome> run(const SalesCheck& asked, forms::Setting& setting) {
   const auto summary = check_sales(setting.library, asked.file, asked.today);
   if (!summary) return summary.faults();
+  if (asked.json) return forms::Outcome{summary_as_json(*summary), {}, {}};
   return tell(setting, kNoRecord,
               [&](const words::Catalogue& words) { return summary_told(*summary, words); });
 }

@@ -32,6 +32,9 @@ struct SalesSummary {
 /// The summary in words.
 [[nodiscard]] Blocks summary_told(const SalesSummary& summary, const words::Catalogue& words);
 
+/// The same as JSON that keeps schemas/sales_check.schema.json.
+[[nodiscard]] std::string summary_as_json(const SalesSummary& summary);
+
 [[nodiscard]] forms::Job sales_check_job();
 
 }  // namespace winchbook::answers

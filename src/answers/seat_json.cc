@@ -1,17 +1,17 @@
 #include <cmath>
-#include <nlohmann/json.hpp>
 
 #include "answers/seat.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 namespace {
 
-using Json = nlohmann::ordered_json;
 using assess::fitting::Candidate;
 using assess::fitting::Gauge;
 using assess::fitting::running_clearance;
 using assess::fitting::SeatReason;
 using assess::fitting::Span;
+using json::Json;
 
 /// Thousandths of a millimetre are beyond any caliper.
 double rounded(double value) {
@@ -19,26 +19,19 @@ double rounded(double value) {
 }
 
 Json range(const Span& span) {
-  return Json::array({rounded(span.low), rounded(span.high)});
+  return json::range(rounded(span.low), rounded(span.high));
 }
 
 Json range(const Gauge& gauge) {
   return range(Span{gauge.value - gauge.tolerance, gauge.value + gauge.tolerance});
 }
 
-template <class Value> Json or_null(const std::optional<Value>& value) {
-  return value ? range(*value) : Json(nullptr);
-}
-
-Json or_null(const std::optional<double>& value) {
-  return value ? Json(rounded(*value)) : Json(nullptr);
+template <class Value> Json range_or_null(const std::optional<Value>& value) {
+  return json::or_null(value, [](const Value& of) { return range(of); });
 }
 
 Json of(const Candidate& candidate) {
   const auto& washer = candidate.washer;
-  Json reasons = Json::array();
-  for (const SeatReason reason : candidate.reasons)
-    reasons.push_back(base::word_of(reason));
   return {{"line", washer.line},
           {"donor", washer.donor},
           {"material", washer.material},
@@ -47,14 +40,15 @@ Json of(const Candidate& candidate) {
           {"thickness", rounded(washer.thickness)},
           {"held", base::word_of(washer.turns)},
           {"count", washer.count},
-          {"price", washer.price.empty() ? Json(nullptr) : Json(washer.price)},
+          {"price_as_written", json::or_null(washer.price)},
           {"fit", base::word_of(candidate.fit)},
-          {"outside_clearance", range(candidate.outside_clearance)},
-          {"inside_clearance", range(candidate.inside_clearance)},
+          {"clearance_outside", range(candidate.outside_clearance)},
+          {"clearance_inside", range(candidate.inside_clearance)},
           {"trim_outside", rounded(candidate.trim_outside)},
           {"open_inside", rounded(candidate.open_inside)},
-          {"height_change", or_null(candidate.height_change)},
-          {"reasons", std::move(reasons)}};
+          {"height_change", json::or_null(candidate.height_change, rounded)},
+          {"reasons",
+           json::list(candidate.reasons, [](SeatReason reason) { return base::word_of(reason); })}};
 }
 
 }  // namespace
@@ -64,24 +58,22 @@ std::string seat_as_json(const SeatAnswer& answer) {
   Json stack = nullptr;
   if (answer.stack) {
     stack = {{"faces", answer.stack->faces},
-             {"height", or_null(answer.stack->height)},
-             {"proud", or_null(answer.stack->proud)},
+             {"height", range_or_null(answer.stack->height)},
+             {"proud", range_or_null(answer.stack->proud)},
              {"press", base::word_of(answer.stack->press)},
-             {"missing", or_null(answer.stack->missing)}};
+             {"missing_height", json::or_null(answer.stack->missing, rounded)}};
   }
-  Json candidates = Json::array();
-  for (const Candidate& candidate : answer.candidates)
-    candidates.push_back(of(candidate));
-  const Json json{
-      {"seat",
-       {{"bore", range(seat.bore)},
-        {"sleeve", range(seat.sleeve)},
-        {"depth", or_null(seat.depth)},
-        {"clearance_outside", rounded(running_clearance(*answer.knowledge, seat.bore.value))},
-        {"clearance_inside", rounded(running_clearance(*answer.knowledge, seat.sleeve.value))}}},
-      {"stack", std::move(stack)},
-      {"candidates", std::move(candidates)}};
-  return json.dump(2) + "\n";
+  const Json all{{"seat",
+                  {{"bore", range(seat.bore)},
+                   {"sleeve", range(seat.sleeve)},
+                   {"depth", range_or_null(seat.depth)},
+                   {"running_clearance_outside",
+                    rounded(running_clearance(*answer.knowledge, seat.bore.value))},
+                   {"running_clearance_inside",
+                    rounded(running_clearance(*answer.knowledge, seat.sleeve.value))}}},
+                 {"stack", std::move(stack)},
+                 {"candidates", json::list(answer.candidates, of)}};
+  return json::answer("seat", all);
 }
 
 }  // namespace winchbook::answers

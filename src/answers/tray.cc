@@ -2,11 +2,14 @@
 
 #include <utility>
 
+#include "json/json.h"
+
 namespace winchbook::answers {
 namespace {
 
 forms::Form form(TrayRequest& request) {
-  return {forms::field("PATH", "the reel's folder, or its record.xml", request.path).must()};
+  return {forms::field("PATH", "the reel's folder, or its record.xml", request.path).must(),
+          forms::flag("--json", "the tray as JSON (schemas/tray.schema.json)", request.json)};
 }
 
 base::Result<forms::Outcome> tell_tray(const TrayRequest& request, forms::Setting& setting) {
@@ -16,9 +19,10 @@ base::Result<forms::Outcome> tell_tray(const TrayRequest& request, forms::Settin
   if (visit == nullptr) {
     return base::error("the reel was not taken in yet", "begin with winchbook intake", "visit");
   }
-  return tell(setting, loaded->record.language, [&](const words::Catalogue& words) {
-    return tray_told(assess::tray::account(loaded->record, *visit), words);
-  });
+  const auto account = assess::tray::account(loaded->record, *visit);
+  if (request.json) return forms::Outcome{tray_as_json(account), {}, {}};
+  return tell(setting, loaded->record.language,
+              [&](const words::Catalogue& words) { return tray_told(account, words); });
 }
 
 std::string gone_where(const record::TrayLine& line, const words::Catalogue& words) {
@@ -72,6 +76,27 @@ Blocks tray_told(const assess::tray::Account& account, const words::Catalogue& w
   if (!pieces.rows.empty()) blocks.emplace_back(std::move(pieces));
   blocks.emplace_back(next_line(places));
   return blocks;
+}
+
+std::string tray_as_json(const assess::tray::Account& account) {
+  const auto piece = [](const assess::tray::PieceAccount& one) {
+    return json::Json{{"piece", one.piece.text},         {"name", one.name},
+                      {"taken_off", one.line.taken_off}, {"found_loose", one.line.found_loose},
+                      {"refitted", one.line.refitted},   {"bagged", one.line.bagged},
+                      {"to_owner", one.line.to_owner},   {"kept_by_bench", one.line.kept_by_bench},
+                      {"lost", one.line.lost},           {"scrapped", one.line.scrapped},
+                      {"unaccounted", one.unaccounted()}};
+  };
+  const auto place = [](const assess::tray::PlaceAccount& one) {
+    return json::Json{{"place", one.place.text},
+                      {"name", one.name},
+                      {"belongs", one.belongs},
+                      {"sits", one.sits},
+                      {"may_be_empty", one.may_be_empty}};
+  };
+  return json::answer("tray", {{"closed", account.closed()},
+                               {"pieces", json::list(account.pieces, piece)},
+                               {"places", json::list(account.places, place)}});
 }
 
 forms::Job tray_job() {

@@ -4,13 +4,21 @@
 
 #include "app/issue.h"
 #include "base/words_of_text.h"
+#include "json/json.h"
 #include "record/enum_words.h"
 
 namespace winchbook::app {
 namespace {
 
-forms::Form form(IssueRequest& request) {
+/// What is typed of an issue.
+struct IssueTyped {
+  IssueRequest request;
+  bool json = false;
+};
+
+forms::Form form(IssueTyped& typed) {
   using namespace forms;  // NOLINT: a form is written in its words
+  IssueRequest& request = typed.request;
   Form all{
       field("PATH", "the reel's folder, or its record.xml", request.record).must(),
       field("--document", "which document: keepsake, or another of report-templates/",
@@ -42,11 +50,24 @@ forms::Form form(IssueRequest& request) {
   all.push_back(field("--dump",
                       "print what would stand in it instead: words, or pages with every position",
                       request.dump));
+  all.push_back(flag("--json", "what was issued as JSON (schemas/issue.schema.json)", typed.json));
   return all;
 }
 
-base::Result<forms::Outcome> run(const IssueRequest& typed, forms::Setting& setting) {
-  IssueRequest request = typed;
+std::string issued_as_json(const Issued& issued) {
+  return json::answer("issue", {{"file", issued.file.string()},
+                                {"pages", issued.pages},
+                                {"edition", issued.edition},
+                                {"code", issued.code},
+                                {"doubts", json::list(issued.warnings, json::fault)}});
+}
+
+base::Result<forms::Outcome> run(const IssueTyped& typed, forms::Setting& setting) {
+  if (typed.json && typed.request.dump) {
+    return base::of_command(base::error("--json tells what was issued, and --dump issues nothing",
+                                        "leave one of them out", "command-options"));
+  }
+  IssueRequest request = typed.request;
   // Names of documents and papers, however they are typed.
   request.document = base::in_small_letters(request.document);
   request.paper = base::in_small_letters(request.paper);
@@ -54,6 +75,7 @@ base::Result<forms::Outcome> run(const IssueRequest& typed, forms::Setting& sett
   auto done = issue(setting.library, request);
   if (!done) return done.faults();
   Issued issued = std::move(done).value();
+  if (typed.json) issued.text = issued_as_json(issued);
   forms::Outcome outcome{std::move(issued.text), std::move(issued.warnings), {}};
   if (!issued.file.empty()) {
     outcome.note =

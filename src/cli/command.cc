@@ -10,6 +10,7 @@
 #include "catalogue/catalogue.h"
 #include "cli/read_command_line.h"
 #include "forms/fill_and_run.h"
+#include "json/faults.h"
 #include "plain/print.h"
 
 namespace winchbook::cli {
@@ -63,6 +64,16 @@ Exit tell(const forms::Outcome& outcome, Surroundings& surroundings) {
   return exit_code(outcome.doubts);
 }
 
+/// Tells why there is no answer: where the answer would stand, when that is read by a program.
+Exit refuse(const base::Diagnostics& faults, bool json, Surroundings& surroundings) {
+  if (json) {
+    surroundings.out << json::faults_as_json(faults);
+  } else {
+    print(faults, surroundings.err);
+  }
+  return exit_code(faults);
+}
+
 /// Asks whoever sits at the terminal.
 forms::Ask ask_at(Surroundings& surroundings) {
   if (surroundings.terminal == nullptr) return nullptr;
@@ -91,26 +102,24 @@ Exit exit_code(const base::Diagnostics& faults) {
 }
 
 int run(int argc, const char* const* argv, Surroundings& surroundings) {
-  auto asked =
+  Asked asked =
       read_command_line(argc, argv, catalogue::rows(), surroundings.library.world().version);
-  if (!asked) {
-    print(asked.faults(), surroundings.err);
-    return kCommandLineWrong;
-  }
-  surroundings.out << asked->text;
-  if (!asked->job.run) return kFine;
+  if (!asked.faults.empty()) return refuse(asked.faults, asked.json, surroundings);
+  surroundings.out << asked.text;
+  if (!asked.job.run) return kFine;
   Exit worst = kFine;
   forms::Setting setting{surroundings.library, as_typed(argc, argv), false,
                          [&](const forms::Outcome& turn) {
                            worst = std::max(worst, tell(turn, surroundings));
                            surroundings.out.flush();
                          }};
-  const auto done = forms::fill_and_run(asked.value().job, setting, ask_at(surroundings));
-  if (!done) {
-    print(done.faults(), surroundings.err);
-    return exit_code(done.faults());
+  const auto done = forms::fill_and_run(asked.job, setting, ask_at(surroundings));
+  if (!done) return refuse(done.faults(), asked.json, surroundings);
+  if (!done->refused.empty()) {
+    // At a terminal they were told when they were asked about.
+    if (asked.json) surroundings.out << json::faults_as_json(done->refused);
+    return exit_code(done->refused);
   }
-  if (!done->refused.empty()) return exit_code(done->refused);
   if (done->left) surroundings.out << "nothing was written\n";
   return std::max(worst, tell(done->outcome, surroundings));
 }

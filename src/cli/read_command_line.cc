@@ -103,24 +103,31 @@ CLI::App* subcommand(CLI::App& program, const Row& row) {
   return group->add_subcommand(name.substr(first.size() + 1), std::string(row.summary));
 }
 
+/// A line that cannot be read is answered in the same way, so the form has not been told.
+bool json_typed(forms::Form& form, int argc, const char* const* argv) {
+  if (forms::find(form, "--json") == nullptr) return false;
+  return std::find(argv, argv + argc, std::string_view("--json")) != argv + argc;
+}
+
 }  // namespace
 
-base::Result<Asked> read_command_line(int argc, const char* const* argv, std::span<const Row> rows,
-                                      const std::string& version) {
-  if (auto faults = unknown_command(rows, argc, argv); !faults.empty()) return faults;
+Asked read_command_line(int argc, const char* const* argv, std::span<const Row> rows,
+                        const std::string& version) {
+  if (auto faults = unknown_command(rows, argc, argv); !faults.empty())
+    return {nullptr, {}, {}, std::move(faults), false};
   CLI::App program{kAbout, "winchbook"};
   program.footer(kExitCodes);
   program.set_version_flag("--version", "winchbook " + version);
   program.require_subcommand(1);
   program.get_formatter()->column_width(24);
-  Asked asked{row_named(rows, argc, argv), {}, {}};
-  Diagnostics faults;
+  Asked asked{row_named(rows, argc, argv), {}, {}, {}, false};
   for (const Row& row : rows) {
     CLI::App* one = subcommand(program, row);
     if (&row != asked.row || row.begin == nullptr) continue;
     asked.job = row.begin();
     for (Field& field : asked.job.form)
-      add_field(*one, field, faults);
+      add_field(*one, field, asked.faults);
+    asked.json = json_typed(asked.job.form, argc, argv);
     if (!asked.job.more_help.empty()) one->footer(asked.job.more_help);
   }
   try {
@@ -129,12 +136,11 @@ base::Result<Asked> read_command_line(int argc, const char* const* argv, std::sp
     std::ostringstream text;
     program.exit(wanted, text, text);
     asked.text = text.str();
+    asked.faults.clear();
     asked.job = {};
-    return asked;
   } catch (const CLI::ParseError& fault) {
-    return not_understood(fault.what(), "winchbook --help, or winchbook COMMAND --help");
+    asked.faults = {not_understood(fault.what(), "winchbook --help, or winchbook COMMAND --help")};
   }
-  if (!faults.empty()) return faults;
   return asked;
 }
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "base/result.h"
+#include "base/diagnostic.h"
 #include "forms/job.h"
 
 namespace winchbook::cli {
@@ -16,13 +16,14 @@ inline constexpr std::string_view kNotUnderstood = "command-line";
 struct Asked {
   const forms::Row* row = nullptr;
   forms::Job job;
-  std::string text;  ///< instead of a job: what --help or --version prints
+  std::string text;          ///< instead of a job: what --help or --version prints
+  base::Diagnostics faults;  ///< instead of a job: what could not be understood
+  bool json = false;         ///< the job has --json, and it was typed
 };
 
 /// Reads the command line into the form of the job that it names. Faults name what was typed, as
 /// the person sees it, and are of the kind of a command. Only the form of that one job is made.
-[[nodiscard]] base::Result<Asked> read_command_line(int argc, const char* const* argv,
-                                                    std::span<const forms::Row> rows,
-                                                    const std::string& version);
+[[nodiscard]] Asked read_command_line(int argc, const char* const* argv,
+                                      std::span<const forms::Row> rows, const std::string& version);
 
 }  // namespace winchbook::cli

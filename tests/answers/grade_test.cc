@@ -79,7 +79,7 @@ TEST_CASE("the words and the JSON of a grading tell the same figures") {
   CHECK(words.find(graded.loaded.record.reel.name) != std::string::npos);
   CHECK(words.find(points(*originality.born_here.left, 1)) != std::string::npos);
   const auto& told = json.at("visits").back().at("originality");
-  CHECK(told.at("born-here").at("left").at(0).get<double>() ==
+  CHECK(told.at("born_here").at("left").at(0).get<double>() ==
         doctest::Approx(static_cast<double>(originality.born_here.left->low.rounded(10000)) / 100));
   CHECK(told.at("rows").size() == originality.rows.size());
   CHECK(json.at("reel").at("kind") == "multiplier");

@@ -3,8 +3,10 @@
 
 import copy
 import json
+import re
 import subprocess
 import sys
+import tempfile
 from pathlib import Path
 
 import jsonschema
@@ -16,7 +18,8 @@ WINCHBOOK = ROOT / "build" / "winchbook"
 
 # command: the schema of what it prints with --json about each demo reel
 COMMANDS = {"date": "date.schema.json", "grade": "grade.schema.json",
-            "value": "value.schema.json", "advise": "advise.schema.json"}  # fmt: skip
+            "value": "value.schema.json", "advise": "advise.schema.json",
+            "check": "check.schema.json", "tray": "tray.schema.json"}  # fmt: skip
 
 # command: the schema, and the questions it is asked, for those that need no record
 QUESTIONS = {
@@ -53,7 +56,24 @@ QUESTIONS = {
          "--backing", "0.4 mm", "--spool-full", "45 mm", "--gear", "48:12"],
         ["--spool-full", "45 mm"],
     ]),
+    "sales check": ("sales_check.schema.json", [["demo/sales/sales.csv"]]),
+    "issue": ("issue.schema.json", [
+        ["demo/reels/dunlin-2", "--date", "2026-06-19", "-o", "{written}/keepsake.pdf"],
+    ]),
 }  # fmt: skip
+
+# what is refused, and the exit code: told by the command line, by a field, by a file, by a record
+REFUSED = [
+    (2, ["line", "--no-such-option"]),
+    (2, ["line", "--holds", "200", "--of", "0,30 mm"]),
+    (2, ["drag"]),
+    (2, ["issue", "demo/reels/dunlin-2", "--dump", "words"]),
+    (3, ["grade", "demo/reels/nowhere"]),
+    (1, ["lookup", "mark", "no such mark at all"]),
+    (1, ["tray", "tests/recordfile/records/no_visit.xml"]),
+]  # fmt: skip
+
+SNAKE_CASE = re.compile(r"[a-z][a-z0-9]*(_[a-z0-9]+)*")
 
 
 def faults_of(validator, value):
@@ -71,13 +91,44 @@ def spoilt_copies(value):
         yield f"no '{key}'", less
 
 
+def objects_in(schema):
+    """Every schema of an object below this one."""
+    if isinstance(schema, list):
+        for one in schema:
+            yield from objects_in(one)
+    elif isinstance(schema, dict):
+        if "properties" in schema and schema.get("type") == "object":
+            yield schema
+        for one in schema.values():
+            yield from objects_in(one)
+
+
+def faults_of_schema(name, schema):
+    """What every schema of the house keeps: its own name as a constant, closed objects, snake_case."""
+    faults = []
+    own = f"urn:winchbook:{name.removesuffix('.schema.json')}:1"
+    if schema.get("$id") != own:
+        faults.append(f"$id is not {own}")
+    if schema.get("properties", {}).get("schema") != {"const": own}:
+        faults.append(f"'schema' is not the constant {own}")
+    for one in objects_in(schema):
+        members = one["properties"]
+        if one.get("additionalProperties") is not False:
+            faults.append(f"an object with {sorted(members)} lets strangers in")
+        faults += [f"{m} is not in snake_case" for m in members if not SNAKE_CASE.fullmatch(m)]
+        faults += [f"{m} can be left out" for m in members if m not in one.get("required", [])]
+    return faults
+
+
+def ask(arguments):
+    return subprocess.run([WINCHBOOK, *arguments, "--json"], capture_output=True, text=True, cwd=ROOT)
+
+
 def check_command(report, command, schema, questions):
     """`questions`: the name of each and its arguments."""
-    jsonschema.Draft202012Validator.check_schema(schema)
     validator = jsonschema.Draft202012Validator(schema)
     for name, arguments in questions:
-        said = subprocess.run([WINCHBOOK, *command.split(), *arguments, "--json"], capture_output=True,
-                              text=True, cwd=ROOT)  # fmt: skip
+        said = ask([*command.split(), *arguments])
         try:
             value = json.loads(said.stdout)
         except json.JSONDecodeError as fault:
@@ -89,28 +140,56 @@ def check_command(report, command, schema, questions):
                           faults_of(validator, spoilt))
 
 
-def all_commands():
-    """Each command with its schema's name and its questions."""
+def check_refusals(report, schema):
+    validator = jsonschema.Draft202012Validator(schema)
+    for code, arguments in REFUSED:
+        said = ask(arguments)
+        name = f"{' '.join(arguments)} --json is refused in JSON alone"
+        try:
+            value = json.loads(said.stdout)
+        except json.JSONDecodeError as fault:
+            report.check(name, [f"{fault}: {said.stdout[:200]}{said.stderr[:200]}"])
+            continue
+        faults = faults_of(validator, value)
+        if said.returncode != code:
+            faults.append(f"exit {said.returncode}, not {code}")
+        if said.stderr:
+            faults.append(f"on stderr: {said.stderr[:200]}")
+        report.check(name, faults)
+
+
+def all_commands(written):
+    """Each command with its schema's name and its questions; files are written into `written`."""
     reels = [(reel.name, [reel]) for reel in sorted((ROOT / "demo" / "reels").iterdir())]
     for command, schema in COMMANDS.items():
         yield command, schema, reels
     for command, (schema, questions) in QUESTIONS.items():
-        yield command, schema, [(f"question {n}", asked) for n, asked in enumerate(questions, 1)]
+        yield command, schema, [(f"question {n}", [word.format(written=written) for word in asked])
+                                for n, asked in enumerate(questions, 1)]  # fmt: skip
 
 
 def main():
     report = Report()
-    checked = set()
-    for command, name, questions in all_commands():
-        checked.add(name)
-        path = ROOT / "schemas" / name
-        if not path.exists():
-            report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
-            continue
-        check_command(report, command, json.loads(path.read_text(encoding="utf-8")), questions)
-    named = {p.name for p in (ROOT / "schemas").glob("*.json")}
+    schemas = {path.name: json.loads(path.read_text(encoding="utf-8"))
+               for path in sorted((ROOT / "schemas").glob("*.json"))}  # fmt: skip
+    for name, schema in schemas.items():
+        jsonschema.Draft202012Validator.check_schema(schema)
+        report.check(f"{name} is as every schema here", faults_of_schema(name, schema))
+    report.expect("a schema under another's name would not be",
+                  faults_of_schema("line.schema.json", schemas["drag.schema.json"]))
+    told = [schema["$defs"]["fault"] for schema in schemas.values() if "fault" in schema.get("$defs", {})]
+    report.expect("a fault is told alike wherever it is told", all(one == told[0] for one in told))
+    checked = {"faults.schema.json"}
+    check_refusals(report, schemas["faults.schema.json"])
+    with tempfile.TemporaryDirectory() as written:
+        for command, name, questions in all_commands(written):
+            checked.add(name)
+            if name not in schemas:
+                report.check(f"{command} --json has a schema", [f"schemas/{name} is missing"])
+                continue
+            check_command(report, command, schemas[name], questions)
     report.check("every JSON Schema is checked here",
-                 [f"{n} is not" for n in sorted(named - checked)])
+                 [f"{n} is not" for n in sorted(set(schemas) - checked)])
     report.leave()
 
 
