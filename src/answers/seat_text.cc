@@ -12,7 +12,6 @@ namespace {
 using assess::fitting::Candidate;
 using assess::fitting::Fit;
 using assess::fitting::Gauge;
-using assess::fitting::Press;
 using assess::fitting::running_clearance;
 using assess::fitting::SeatReason;
 using assess::fitting::Span;

@@ -156,7 +156,7 @@ class Telling {
   }
 
   std::string sale(const assess::value::Sale& of) const {
-    const std::string said = words_.joined(
+    std::string said = words_.joined(
         "join.comma",
         {of.date.text(), fmt::format("{} {}", of.price.amount.text(), of.price.currency),
          called(words_, "answer.value.paid", of.basis), of.source});

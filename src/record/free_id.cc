@@ -52,7 +52,7 @@ bool has_id(const Record& record, std::string_view id) {
 }
 
 std::string free_id(const Record& record, std::string_view wish) {
-  const std::string id = as_id(wish);
+  std::string id = as_id(wish);
   if (!has_id(record, id)) return id;
   for (int number = 2;; ++number) {
     std::string numbered = id + "-" + std::to_string(number);

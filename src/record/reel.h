@@ -40,8 +40,8 @@ struct HandHistory {
 struct MakerStatement {
   enum class Kind { made_by, attributed, not_determined };
   Kind kind = Kind::not_determined;
-  std::string name;   ///< "Harroway Reel Works"
-  std::string place;  ///< "Port Ellery"
+  std::string name;                   ///< "Harroway Reel Works"
+  std::string place;                  ///< "Port Ellery"
   std::optional<bool> still_trading;  ///< empty: nobody said
   Evidence grounds;
   std::optional<Certainty> certainty;

@@ -53,7 +53,7 @@ TEST_CASE("every value of a list that an answer says is in the catalogue") {
 TEST_CASE("an answer is one untitled chapter in the language that was asked for") {
   base::RealFiles files;
   library::Library library({files, WINCHBOOK_SOURCE_DIR, "test"});
-  forms::Setting setting{library, "winchbook"};
+  forms::Setting setting{library, "winchbook", false, {}};
   const auto outcome = tell(setting, "en-US", [](const words::Catalogue& words) {
     return Blocks{paragraph(words.say("answer.more", {{"count", "3"}}) + "\nend")};
   });

@@ -63,9 +63,9 @@ base::Day no_clock() {
 base::Result<forms::Done> run(base::Files& files, forms::Job job,
                               const std::map<std::string, std::string>& typed) {
   library::Library library({files, kProject, "test", no_clock});
-  for (const auto& [name, text] : typed) {
-    CAPTURE(name);
-    REQUIRE(forms::say(*forms::find(job.form, name), text).empty());
+  for (const auto& said : typed) {
+    CAPTURE(said.first);
+    REQUIRE(forms::say(*forms::find(job.form, said.first), said.second).empty());
   }
   forms::Setting setting{library, "winchbook", false, {}};
   return forms::fill_and_run(job, setting, nullptr);
@@ -90,8 +90,8 @@ TEST_CASE("an issue of a document that tells value, drag and line reads each sch
   CHECK(files.reads_of(".xsd") == std::map<std::string, int>{{"knowledge-1.xsd", 1},
                                                              {"record-1.xsd", 1},
                                                              {"template-1.xsd", 1}});
-  for (const auto& [name, count] : files.reads_of(".xml"))
-    CHECK_MESSAGE(count == 1, name);
+  for (const auto& read : files.reads_of(".xml"))
+    CHECK_MESSAGE(read.second == 1, read.first);
 }
 
 TEST_CASE("neither a check nor an issue with its day asks the clock") {

@@ -78,8 +78,7 @@ TEST_CASE("a number behind a colon counts a part") {
 
 TEST_CASE("people are named by reference wherever a sentence names them") {
   const record::Record record = reel();
-  const auto stretches =
-      record::name_people(record, "“Nell’s reel”, said Nell Merrow; not Nelly.");
+  const auto stretches = record::name_people(record, "“Nell’s reel”, said Nell Merrow; not Nelly.");
   REQUIRE(stretches.size() == 5);
   CHECK(stretches[1].words == "Nell");
   CHECK(stretches[1].person.text == "nell");

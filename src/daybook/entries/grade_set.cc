@@ -194,7 +194,7 @@ std::optional<record::PersonId> first_restorer(const record::Record& record) {
 
 /// What all answers have in common, whatever they are.
 struct Grounds {
-  record::Certainty certainty;
+  record::Certainty certainty = record::Certainty::likely;
   record::Evidence evidence;
   std::optional<record::PersonId> judged_by;
   base::EdtfDate judged_on;

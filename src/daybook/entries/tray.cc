@@ -49,8 +49,8 @@ int unaccounted(const Visit& visit, const PieceId& piece) {
 
 /// One way a part can go, and what it does to the record.
 struct Way {
-  int record::TrayLine::*count;
-  std::vector<std::string> TrayRequest::*parts;
+  int record::TrayLine::*count = nullptr;
+  std::vector<std::string> TrayRequest::*parts = nullptr;
   std::optional<Kind> whereabouts;  ///< of the piece, when all of it goes; empty: it stays
   bool comes = false;               ///< into the tray
 };
@@ -132,7 +132,7 @@ base::Result<std::optional<record::AgreementId>> leave_for(const record::Record&
 }
 
 void take_out(record::Record& record, const record::VisitId& visit, const PieceId& piece,
-              record::Whereabouts now) {
+              const record::Whereabouts& now) {
   for (record::Fitting& fitting : record.fittings) {
     if (fitting.piece != piece || fitting.until || fitting.removed_in) continue;
     fitting.until = now.since;

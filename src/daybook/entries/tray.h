@@ -32,7 +32,7 @@ struct TrayRequest : Entry {
 /// Ends the fitting of a piece that left the reel in this visit, on the day since when it is where
 /// it is now.
 void take_out(record::Record& record, const record::VisitId& visit, const record::PieceId& piece,
-              record::Whereabouts now);
+              const record::Whereabouts& now);
 
 /// Whether a piece may leave the reel: an error when it must stay by an agreement or its life, and
 /// no agreement that lets it go is named. `agreed` is as it was typed; the agreement that it names

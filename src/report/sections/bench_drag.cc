@@ -11,7 +11,6 @@ namespace {
 using assess::fitting::Member;
 using assess::fitting::Pull;
 using assess::fitting::RecordedDrag;
-using assess::fitting::Turns;
 using document::Chapter;
 using document::Column;
 using document::Run;
