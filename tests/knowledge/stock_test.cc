@@ -5,7 +5,6 @@
 namespace {
 
 using namespace winchbook::knowledge;
-namespace base = winchbook::base;
 
 }  // namespace
 

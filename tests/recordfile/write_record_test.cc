@@ -1,6 +1,7 @@
 #include "recordfile/write_record.h"
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <map>
 #include <set>
@@ -57,7 +58,7 @@ class Unwritten {
     Names found;
     for (const auto& [type, seen] : seen_) {
       for (const auto& [name, of] : known_.at(type)) {
-        if (!seen.contains(name)) found.insert(type + "/" + name);
+        if (!seen.contains(name)) found.insert(fmt::format("{}/{}", type, name));
       }
     }
     return found;
