@@ -59,7 +59,7 @@ Term term(dating::Tier tier) {
 Term term(dating::LeftOut reason) {
   static constexpr std::array<Term, 10> kTerms{{
       {"no"},
-      {"not-born-here"},
+      {"not-of-this-reel"},
       {"made-at-bench"},
       {"put-in-by-bench"},
       {"from-donor"},

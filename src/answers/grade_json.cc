@@ -45,8 +45,8 @@ Json side(const originality::Side& of) {
                   return Json{{"state", term(share.state).word}, {"percent", points(share.share)}};
                 })},
           {"surface_weighed", of.surface_weighed},
-          {"born_here", range(of.born_here)},
-          {"surface_points", range(of.surface_points)},
+          {"original", range(of.original)},
+          {"untouched_surface", range(of.surface_points)},
           {"right_for_model", range(of.right_for_model)},
           {"reasons", reasons_of(of.reasons)}};
 }
@@ -82,8 +82,8 @@ Json ends(const originality::Ends& of) {
 }
 
 Json way_back(const originality::WayBack& way) {
-  return {{"born_here_restored", or_null(way.born_here_restored, range)},
-          {"surface_restored", or_null(way.surface_restored, range)},
+  return {{"original_restored", or_null(way.original_restored, range)},
+          {"untouched_surface_restored", or_null(way.untouched_surface_restored, range)},
           {"fully", way.fully},
           {"in_part", way.in_part},
           {"never", way.never},
@@ -98,8 +98,8 @@ Json way_back(const originality::WayBack& way) {
                                          {"reason", term(back.because).word},
                                          {"degree", or_null(back.degree, points)},
                                          {"reel_altered", back.reel_altered},
-                                         {"born_here", ends(back.born_here)},
-                                         {"surface", ends(back.surface)}};
+                                         {"original", ends(back.original)},
+                                         {"untouched_surface", ends(back.untouched_surface)}};
                            })},
           {"surface_losses", list(way.surface_losses, [](const originality::SurfaceLoss& loss) {
              return Json{
@@ -115,8 +115,8 @@ Json counts(const originality::Counts& of) {
 
 Json originality_of(const record::Record& record, const originality::Finding& of) {
   return {
-      {"born_here", index_of(of.born_here)},
-      {"surface", index_of(of.surface)},
+      {"original", index_of(of.original)},
+      {"untouched_surface", index_of(of.untouched_surface)},
       {"right_for_model", index_of(of.right_for_model)},
       {"assembled", list(of.assembled,
                          [](const originality::Assembled& mixed) {
@@ -128,8 +128,8 @@ Json originality_of(const record::Record& record, const originality::Finding& of
       {"counts", {{"found", counts(of.found)}, {"left", counts(of.left)}}},
       {"rows", list(of.rows, [&](const originality::PieceRow& one) { return row(record, one); })},
       {"change",
-       {{"born_here", change(of.born_here, of.born_here_change)},
-        {"surface", change(of.surface, of.surface_change)},
+       {{"original", change(of.original, of.original_change)},
+        {"untouched_surface", change(of.untouched_surface, of.untouched_surface_change)},
         {"right_for_model", change(of.right_for_model, of.right_for_model_change)}}},
       {"way_back", way_back(of.way_back)},
       {"loose_not_refitted",
@@ -142,10 +142,10 @@ template <class Axis> Json words_of(const condition::WordRange& range, const Axi
 }
 
 Json readings(const condition::Readings& of, const knowledge::ConditionRules& rules) {
-  return {{"surface",
-           {{"word", words_of(of.surface.word, rules.surface.words)},
-            {"position", range(of.surface.position)},
-            {"share", or_null(of.surface.share, range)}}},
+  return {{"finish_left",
+           {{"word", words_of(of.finish_left.word, rules.surface.words)},
+            {"position", range(of.finish_left.position)},
+            {"share", or_null(of.finish_left.share, range)}}},
           {"structure",
            {{"word", words_of(of.structure.word, rules.structure)},
             {"position", range(of.structure.position)},

@@ -89,8 +89,8 @@ class Telling {
       table.rows.push_back(
           row_of({words_.say(name), figure(index.found), figure(index.left), words_.say(what)}));
     };
-    row("answer.grade.born-here", finding.born_here, "answer.grade.born-here.what");
-    row("answer.grade.surface", finding.surface, "answer.grade.surface.what");
+    row("answer.grade.index.original", finding.original, "answer.grade.index.original.what");
+    row("answer.grade.surface", finding.untouched_surface, "answer.grade.surface.what");
     row("answer.grade.right", finding.right_for_model, "answer.grade.right.what");
     heading("answer.grade.originality");
     blocks_.emplace_back(std::move(table));
@@ -123,12 +123,12 @@ class Telling {
     return words_.joined("join.comma", parts);
   }
 
-  /// What explains a list of reasons beyond the plain case: born here, weighed by the list.
+  /// What explains a list of reasons beyond the plain case: original, weighed by the list.
   std::string reasons(const std::vector<originality::Reason>& all) const {
     using originality::Reason;
     std::vector<std::string> parts;
     for (const Reason reason : all) {
-      if (reason == Reason::record_born_here || reason == Reason::weight_of_parts_list) continue;
+      if (reason == Reason::record_of_this_reel || reason == Reason::weight_of_parts_list) continue;
       parts.push_back(called_by_word("answer.grade.reason", reason));
     }
     return words_.joined("join.semicolon", parts);
@@ -205,14 +205,14 @@ class Telling {
 
   void changes(const originality::Finding& finding) {
     heading("answer.grade.changes");
-    const bool born =
-        shares(finding, "answer.grade.born-here", finding.born_here, finding.born_here_change);
-    const bool surface =
-        shares(finding, "answer.grade.surface", finding.surface, finding.surface_change);
+    const bool original =
+        shares(finding, "answer.grade.index.original", finding.original, finding.original_change);
+    const bool surface = shares(finding, "answer.grade.surface", finding.untouched_surface,
+                                finding.untouched_surface_change);
     const bool right = shares(finding, "answer.grade.right", finding.right_for_model,
                               finding.right_for_model_change);
     blocks_.emplace_back(next_line(words_.say(
-        born || surface || right ? "answer.grade.two-figures" : "answer.grade.no-change")));
+        original || surface || right ? "answer.grade.two-figures" : "answer.grade.no-change")));
   }
 
   std::string return_line(const originality::Finding& finding,
@@ -257,8 +257,9 @@ class Telling {
                                        {"found", figure(index.found)},
                                        {"left", figure(index.left)}}));
     };
-    restored("answer.grade.born-here-restored", way.born_here_restored, finding.born_here);
-    restored("answer.grade.surface-restored", way.surface_restored, finding.surface);
+    restored("answer.grade.original-restored", way.original_restored, finding.original);
+    restored("answer.grade.surface-restored", way.untouched_surface_restored,
+             finding.untouched_surface);
     blocks_.emplace_back(list_of(items));
   }
 
@@ -313,7 +314,7 @@ class Telling {
     };
     const condition::Readings& found = finding.found;
     const condition::Readings& left = finding.left;
-    axis("surface", found.surface, left.surface, rules.surface.words);
+    axis("surface", found.finish_left, left.finish_left, rules.surface.words);
     axis("structure", found.structure, left.structure, rules.structure);
     axis("working", found.working, left.working, rules.working);
     axis("completeness", found.completeness, left.completeness, rules.completeness.words);
@@ -394,10 +395,10 @@ class Telling {
       const originality::Finding& finding = visits[i].originality;
       items.push_back(words_.say("answer.grade.earlier-visit",
                                  {{"visit", visit_line(*find(record_, visits[i].visit))},
-                                  {"found", figure(finding.born_here.found)},
-                                  {"left", figure(finding.born_here.left)},
-                                  {"surface", figure(finding.surface.found)},
-                                  {"after", figure(finding.surface.left)}}));
+                                  {"found", figure(finding.original.found)},
+                                  {"left", figure(finding.original.left)},
+                                  {"surface", figure(finding.untouched_surface.found)},
+                                  {"after", figure(finding.untouched_surface.left)}}));
     }
     if (items.empty()) return;
     heading("answer.grade.earlier");

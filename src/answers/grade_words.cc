@@ -33,16 +33,26 @@ Term term(assess::originality::Standing standing) {
 
 Term term(assess::originality::Reason reason) {
   static constexpr std::array<Term, 20> kTerms{{
-      {"record-born-here"},     {"record-not-born-here"},
-      {"born-not-determined"},  {"made-at-bench"},
-      {"brought-by-bench"},     {"from-donor"},
-      {"place-empty"},          {"place-not-examined"},
-      {"piece-not-described"},  {"came-loose"},
-      {"consumable"},           {"weight-of-record"},
-      {"weight-of-parts-list"}, {"weight-of-unknown-place"},
-      {"surface-not-examined"}, {"surface-perhaps-anothers"},
-      {"loss-measured"},        {"finished-later"},
-      {"held-at-found"},        {"found-at-least-as-left"},
+      {"record-of-this-reel"},
+      {"record-not-of-this-reel"},
+      {"original-not-determined"},
+      {"made-at-bench"},
+      {"brought-by-bench"},
+      {"from-donor"},
+      {"place-empty"},
+      {"place-not-examined"},
+      {"piece-not-described"},
+      {"came-loose"},
+      {"consumable"},
+      {"weight-of-record"},
+      {"weight-of-parts-list"},
+      {"weight-of-unknown-place"},
+      {"surface-not-examined"},
+      {"surface-perhaps-anothers"},
+      {"loss-measured"},
+      {"finished-later"},
+      {"held-at-found"},
+      {"found-at-least-as-left"},
   }};
   return at(kTerms, reason);
 }
@@ -89,7 +99,7 @@ Term term(record::SurfaceState state) {
       {"stripped"},
       {"repaired"},
       {"refinished"},
-      {"artificially-toned"},
+      {"darkened-on-purpose"},
   }};
   return at(kTerms, state);
 }

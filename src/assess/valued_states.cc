@@ -17,24 +17,24 @@ std::optional<double> told(const condition::WordRange& word) {
 }
 
 /// Tens of points below a hundred, from the middle of a range that is narrow enough to be told.
-std::optional<double> tens_lost(const std::optional<base::RatioRange>& born_here) {
+std::optional<double> tens_lost(const std::optional<base::RatioRange>& original) {
   constexpr std::int64_t kTenPoints = 1000;
   constexpr std::int64_t kSteps = 10000;
-  if (!born_here) return std::nullopt;
-  const std::int64_t low = born_here->low.rounded(kSteps);
-  const std::int64_t high = born_here->high.rounded(kSteps);
+  if (!original) return std::nullopt;
+  const std::int64_t low = original->low.rounded(kSteps);
+  const std::int64_t high = original->high.rounded(kSteps);
   if (high - low > kTenPoints) return std::nullopt;
   return (kSteps - static_cast<double>(low + high) / 2) / kTenPoints;
 }
 
-State state_of(const condition::Readings& readings,
-               const std::optional<base::RatioRange>& born_here, bool boxed) {
+State state_of(const condition::Readings& readings, const std::optional<base::RatioRange>& original,
+               bool boxed) {
   State state;
-  state[Trait::surface] = told(readings.surface.word);
+  state[Trait::surface] = told(readings.finish_left.word);
   state[Trait::structure] = told(readings.structure.word);
   state[Trait::working] = told(readings.working.word);
   state[Trait::completeness] = told(readings.completeness.word);
-  state[Trait::originality] = tens_lost(born_here);
+  state[Trait::originality] = tens_lost(original);
   state[Trait::box] = boxed ? 0 : 1;
   return state;
 }
@@ -45,7 +45,7 @@ const record::Piece* box_of(const record::Record& record, const knowledge::BoxWo
   const auto box =
       std::find_if(record.pieces.begin(), record.pieces.end(), [&](const record::Piece& piece) {
         return piece.role == record::PieceRole::content &&
-               piece.born_here.answer == record::BornHere::yes && is_with_reel(piece) &&
+               piece.of_this_reel.answer == record::OfThisReel::yes && is_with_reel(piece) &&
                knowledge::names_box(words, piece.name);
       });
   return box == record.pieces.end() ? nullptr : &*box;
@@ -56,9 +56,9 @@ std::vector<ValuedState> valued_states(const record::Record& record, const Asses
   const VisitAssessment* last = assessment.last();
   if (last == nullptr) return {};
   const bool boxed = box_of(record, words) != nullptr;
-  const auto& born = last->originality.born_here;
-  return {{ValuedState::Kind::found, state_of(last->condition.found, born.found, boxed)},
-          {ValuedState::Kind::left, state_of(last->condition.left, born.left, boxed)}};
+  const auto& original = last->originality.original;
+  return {{ValuedState::Kind::found, state_of(last->condition.found, original.found, boxed)},
+          {ValuedState::Kind::left, state_of(last->condition.left, original.left, boxed)}};
 }
 
 }  // namespace winchbook::assess

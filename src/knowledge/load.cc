@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::array kSurfaceStates{"untouched", "cleaned",    "cleaned-with-loss",
                                     "repaired",  "polished",   "worn-through",
-                                    "stripped",  "refinished", "artificially-toned"};
+                                    "stripped",  "refinished", "darkened-on-purpose"};
 constexpr std::array kPatternAnswers{"right", "running-change", "service-spare", "wrong"};
 
 int whole_number(pugi::xml_attribute attribute, int when_absent) {

@@ -125,11 +125,11 @@ std::span<const EnumWord<MadeBy>> enum_words(MadeBy /*list*/) {
   return kWords;
 }
 
-std::span<const EnumWord<BornHere>> enum_words(BornHere /*list*/) {
-  static constexpr auto kWords = std::to_array<EnumWord<BornHere>>({
-      {BornHere::yes, "yes"},
-      {BornHere::no, "no"},
-      {BornHere::not_determined, "not-determined"},
+std::span<const EnumWord<OfThisReel>> enum_words(OfThisReel /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<OfThisReel>>({
+      {OfThisReel::yes, "yes"},
+      {OfThisReel::no, "no"},
+      {OfThisReel::not_determined, "not-determined"},
   });
   return kWords;
 }
@@ -292,7 +292,7 @@ std::span<const EnumWord<SurfaceState>> enum_words(SurfaceState /*list*/) {
       {SurfaceState::stripped, "stripped"},
       {SurfaceState::repaired, "repaired"},
       {SurfaceState::refinished, "refinished"},
-      {SurfaceState::artificially_toned, "artificially-toned"},
+      {SurfaceState::darkened_on_purpose, "darkened-on-purpose"},
   });
   return kWords;
 }

@@ -23,7 +23,7 @@ using base::word_of;
 [[nodiscard]] std::span<const EnumWord<LifeEventKind>> enum_words(LifeEventKind);
 [[nodiscard]] std::span<const EnumWord<FinishBy>> enum_words(FinishBy);
 [[nodiscard]] std::span<const EnumWord<MadeBy>> enum_words(MadeBy);
-[[nodiscard]] std::span<const EnumWord<BornHere>> enum_words(BornHere);
+[[nodiscard]] std::span<const EnumWord<OfThisReel>> enum_words(OfThisReel);
 [[nodiscard]] std::span<const EnumWord<Pattern>> enum_words(Pattern);
 [[nodiscard]] std::span<const EnumWord<PieceRole>> enum_words(PieceRole);
 [[nodiscard]] std::span<const EnumWord<Whereabouts::Kind>> enum_words(Whereabouts::Kind);

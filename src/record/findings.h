@@ -19,7 +19,7 @@ enum class SurfaceState {
   stripped,
   repaired,
   refinished,
-  artificially_toned,
+  darkened_on_purpose,
 };
 
 /// How much of a piece's exposed area is in one state.

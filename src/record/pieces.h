@@ -39,7 +39,7 @@ struct FinishLayer {
 };
 
 enum class MadeBy { this_maker, another, bench, owner, not_determined };
-enum class BornHere { yes, no, not_determined };
+enum class OfThisReel { yes, no, not_determined };
 enum class Pattern { right, running_change, service_spare, wrong, not_determined };
 
 /// What part a piece plays: in the reel, or with it.
@@ -88,7 +88,7 @@ struct Piece {
   std::vector<FinishLayer> finish;  ///< lowest first; empty: bare
   Judgement<MadeBy> made_by;
   std::string maker_name;  ///< when another's: whose, if known
-  Judgement<BornHere> born_here;
+  Judgement<OfThisReel> of_this_reel;
   Judgement<Pattern> pattern;
   std::optional<DonorId> donor;        ///< the reel it came from, when not this one
   std::optional<PieceId> fragment_of;  ///< a broken-off part of that piece

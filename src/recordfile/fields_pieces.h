@@ -37,7 +37,8 @@ void fields(auto& io, Of<record::FinishLayer> auto& layer) {
 
 template <class Value>
 concept SomeJudgement = Of<Value, record::Judgement<record::MadeBy>> ||
-    Of<Value, record::Judgement<record::BornHere>> || Of<Value, record::Judgement<record::Pattern>>;
+    Of<Value, record::Judgement<record::OfThisReel>> ||
+    Of<Value, record::Judgement<record::Pattern>>;
 
 void fields(auto& io, SomeJudgement auto& judgement) {
   io.need("answer", judgement.answer);
@@ -64,7 +65,7 @@ void fields(auto& io, Of<record::Piece> auto& piece) {
   io.many("finish", piece.finish);
   io.may("made-by", piece.made_by);
   io.may("maker-name", piece.maker_name);
-  io.may("born-here", piece.born_here);
+  io.may("of-this-reel", piece.of_this_reel);
   io.may("pattern", piece.pattern);
   io.may("donor", piece.donor);
   io.may("fragment-of", piece.fragment_of);

@@ -270,22 +270,22 @@ void certainty_told(const LoadedRecord& loaded, Diagnostics& found) {
                               : "take the certainty out"));
     };
     look(piece.made_by, "made-by");
-    look(piece.born_here, "born-here");
+    look(piece.of_this_reel, "of-this-reel");
     look(piece.pattern, "pattern");
   }
 }
 
-void born_elsewhere(const LoadedRecord& loaded, Diagnostics& found) {
+void original_elsewhere(const LoadedRecord& loaded, Diagnostics& found) {
   for (const Piece& piece : loaded.record.pieces) {
     const bool elsewhere = piece.donor || piece.made_by.answer == MadeBy::bench ||
                            piece.made_by.answer == MadeBy::owner;
-    if (!elsewhere || piece.born_here.answer != BornHere::yes) continue;
+    if (!elsewhere || piece.of_this_reel.answer != OfThisReel::yes) continue;
     found.push_back(
         error_at(loaded.where(piece.id.text),
-                 fmt::format("piece \"{}\" is told to be born in this reel, and {}", piece.id.text,
+                 fmt::format("piece \"{}\" is told to be original, and {}", piece.id.text,
                              piece.donor ? fmt::format("donor \"{}\" gave it", piece.donor->text)
                                          : std::string("was made by a bench or an owner")),
-                 "answer <born-here> with no, or correct where the piece came from"));
+                 "answer <of-this-reel> with no, or correct where the piece came from"));
   }
 }
 

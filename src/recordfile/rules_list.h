@@ -22,7 +22,7 @@ void bag_label(const LoadedRecord& loaded, Diagnostics& found);
 void leave_given(const LoadedRecord& loaded, Diagnostics& found);
 void fragment(const LoadedRecord& loaded, Diagnostics& found);
 void certainty_told(const LoadedRecord& loaded, Diagnostics& found);
-void born_elsewhere(const LoadedRecord& loaded, Diagnostics& found);
+void original_elsewhere(const LoadedRecord& loaded, Diagnostics& found);
 void mark_window(const LoadedRecord& loaded, Diagnostics& found);
 void serial_marked(const LoadedRecord& loaded, Diagnostics& found);
 

@@ -18,9 +18,9 @@ document::Share share_of(const Position& position) {
 }
 
 std::string surface_fact(const Telling& telling, const Readings& at) {
-  if (!at.surface.share) return telling.words.say("condition.not-examined");
+  if (!at.finish_left.share) return telling.words.say("condition.not-examined");
   return telling.words.say("condition.surface-fact",
-                           {{"share", telling.hundredths(*at.surface.share)}});
+                           {{"share", telling.hundredths(*at.finish_left.share)}});
 }
 
 std::string structure_fact(const Telling& telling, const Readings& at) {
@@ -53,7 +53,7 @@ struct AxisRow {
 };
 
 constexpr std::array<AxisRow, kStateAxes.size()> kRows{{
-    {[](const Readings& at) { return at.surface.position; }, surface_fact},
+    {[](const Readings& at) { return at.finish_left.position; }, surface_fact},
     {[](const Readings& at) { return at.structure.position; }, structure_fact},
     {[](const Readings& at) { return at.working.position; }, working_fact},
     {[](const Readings& at) { return at.completeness.position; }, completeness_fact},

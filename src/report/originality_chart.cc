@@ -32,15 +32,15 @@ void add_question(const Telling& telling, const char* key, const assess::origina
 std::optional<document::ChartFigure> originality_chart(
     const Telling& telling, const assess::originality::Finding& finding) {
   document::ChartFigure figure{document::OriginalityChart{}, ""};
-  add_question(telling, "ledger.parts", finding.born_here, figure);
-  add_question(telling, "ledger.surfaces", finding.surface, figure);
+  add_question(telling, "ledger.parts", finding.original, figure);
+  add_question(telling, "ledger.surfaces", finding.untouched_surface, figure);
   auto& chart = std::get<document::OriginalityChart>(figure.chart);
   if (chart.questions.empty()) return std::nullopt;
   std::string below = telling.words.say("ledger.hatched");
-  if (finding.way_back.born_here_restored) {
+  if (finding.way_back.original_restored) {
     below += " " + telling.words.say(
                        "ledger.refit",
-                       {{"share", telling.hundredths(*finding.way_back.born_here_restored)}});
+                       {{"share", telling.hundredths(*finding.way_back.original_restored)}});
   }
   chart.below = document::plain(joined({below, telling.judged("ledger.judged")}));
   return figure;

@@ -44,7 +44,7 @@ TEST_CASE("every answer has its word, and the tables stand in the order of their
   walk(Return::Outcome::nothing_there, "answer.grade.outcome");
   walk(Return::Because::was_missing, "answer.grade.because");
   walk(AreaBasis::none, "answer.grade.area");
-  walk(record::SurfaceState::artificially_toned, "answer.grade.state");
+  walk(record::SurfaceState::darkened_on_purpose, "answer.grade.state");
   walk(record::Severity::unsafe, "answer.grade.severity");
   CHECK(term(Standing::not_determined).word == "not-determined");
   CHECK(term(Standing::bench).word == "bench");
@@ -57,7 +57,7 @@ TEST_CASE("every answer has its word, and the tables stand in the order of their
   CHECK(term(Return::Outcome::nothing_there).word == "nothing-there");
   CHECK(term(Return::Because::was_missing).word == "was-missing");
   CHECK(term(AreaBasis::none).word == "none");
-  CHECK(term(record::SurfaceState::artificially_toned).word == "artificially-toned");
+  CHECK(term(record::SurfaceState::darkened_on_purpose).word == "darkened-on-purpose");
   CHECK(term(record::Severity::unsafe).word == "unsafe");
 }
 
@@ -77,10 +77,10 @@ TEST_CASE("the words and the JSON of a grading tell the same figures") {
   const auto json = nlohmann::json::parse(grade_as_json(graded));
   const auto& originality = graded.assessment.last()->originality;
   CHECK(words.find(graded.loaded.record.reel.name) != std::string::npos);
-  CHECK(words.find(points(*originality.born_here.left, 1)) != std::string::npos);
+  CHECK(words.find(points(*originality.original.left, 1)) != std::string::npos);
   const auto& told = json.at("visits").back().at("originality");
-  CHECK(told.at("born_here").at("left").at(0).get<double>() ==
-        doctest::Approx(static_cast<double>(originality.born_here.left->low.rounded(10000)) / 100));
+  CHECK(told.at("original").at("left").at(0).get<double>() ==
+        doctest::Approx(static_cast<double>(originality.original.left->low.rounded(10000)) / 100));
   CHECK(told.at("rows").size() == originality.rows.size());
   CHECK(json.at("reel").at("kind") == "multiplier");
 }

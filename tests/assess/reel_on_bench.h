@@ -85,14 +85,14 @@ class ReelOnBench {
     return record.places.back();
   }
 
-  /// A piece by this maker, born here, right for the model.
+  /// A piece by this maker, original, right for the model.
   record::Piece& piece(const std::string& id, int count = 1) {
     record::Piece one;
     one.id = {id};
     one.name = "piece " + id;
     one.count = count;
     one.made_by.answer = record::MadeBy::this_maker;
-    one.born_here.answer = record::BornHere::yes;
+    one.of_this_reel.answer = record::OfThisReel::yes;
     one.pattern.answer = record::Pattern::right;
     one.now.kind = record::Whereabouts::Kind::fitted;
     record.pieces.push_back(one);
@@ -102,13 +102,13 @@ class ReelOnBench {
   record::Piece& bench_piece(const std::string& id, int count = 1) {
     record::Piece& one = piece(id, count);
     one.made_by.answer = record::MadeBy::bench;
-    one.born_here.answer = record::BornHere::no;
+    one.of_this_reel.answer = record::OfThisReel::no;
     return one;
   }
 
   record::Piece& donor_piece(const std::string& id, const std::string& donor, int count = 1) {
     record::Piece& one = piece(id, count);
-    one.born_here.answer = record::BornHere::no;
+    one.of_this_reel.answer = record::OfThisReel::no;
     one.donor = record::DonorId{donor};
     return one;
   }
@@ -201,7 +201,7 @@ inline ReelOnBench any_reel(unsigned seed) {
       const int count = 1 + dice.below(dice.one_in(9) ? free + 1 : free);
       const std::string name = "old" + n + "-" + std::to_string(k);
       record::Piece& piece = reel.piece(name, count);
-      piece.born_here.answer = static_cast<record::BornHere>(dice.below(3));
+      piece.of_this_reel.answer = static_cast<record::OfThisReel>(dice.below(3));
       piece.made_by.answer = static_cast<record::MadeBy>(dice.below(5));
       piece.pattern.answer = static_cast<record::Pattern>(dice.below(5));
       if (dice.one_in(6)) piece.donor = record::DonorId{"d" + std::to_string(dice.below(3))};
@@ -222,8 +222,8 @@ inline ReelOnBench any_reel(unsigned seed) {
         const std::string fresh = "new" + n + "-" + std::to_string(k);
         record::Piece& other =
             dice.one_in(2) ? reel.bench_piece(fresh, count) : reel.donor_piece(fresh, "d1", count);
-        other.born_here.answer =
-            static_cast<record::BornHere>(dice.below(3));  // whatever is written
+        other.of_this_reel.answer =
+            static_cast<record::OfThisReel>(dice.below(3));  // whatever is written
         reel.fit(fresh, id, name, dice.below(101));
         reel.now(name, static_cast<record::Whereabouts::Kind>(dice.below(8)));
         if (dice.one_in(3)) reel.record.fittings.back().instead_of.reset();

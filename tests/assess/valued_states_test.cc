@@ -57,11 +57,11 @@ TEST_CASE("a box counts when it is of this reel, came with it, and is still ther
   auto reel = with_content("Maker's box");
   record::Piece& box = reel.record.pieces.back();
   CHECK(box_of(reel.record, box_words()) == &box);
-  box.born_here.answer = record::BornHere::no;
+  box.of_this_reel.answer = record::OfThisReel::no;
   CHECK(box_of(reel.record, box_words()) == nullptr);
-  box.born_here.answer = record::BornHere::not_determined;
+  box.of_this_reel.answer = record::OfThisReel::not_determined;
   CHECK(box_of(reel.record, box_words()) == nullptr);
-  box.born_here.answer = record::BornHere::yes;
+  box.of_this_reel.answer = record::OfThisReel::yes;
   box.role = record::PieceRole::part;
   CHECK(box_of(reel.record, box_words()) == nullptr);
   box.role = record::PieceRole::content;
@@ -96,7 +96,7 @@ TEST_CASE("ten points of originality lost are one step, and a wide range is not 
     return states.back().state[Trait::originality];
   };
   CHECK(originality() == 1);
-  reel.record.pieces.front().born_here.answer = record::BornHere::not_determined;
+  reel.record.pieces.front().of_this_reel.answer = record::OfThisReel::not_determined;
   CHECK_FALSE(originality());
 }
 

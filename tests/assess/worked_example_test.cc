@@ -83,11 +83,11 @@ void sit_down(ReelOnBench& reel, const Row& row) {
   } else {
     record::Piece& piece = reel.piece(id, count);
     if (row[4] == "not determined") {
-      piece.born_here.answer = record::BornHere::not_determined;
+      piece.of_this_reel.answer = record::OfThisReel::not_determined;
       piece.made_by.answer = record::MadeBy::not_determined;
     }
     if (row[4] == "of its life") {
-      piece.born_here.answer = record::BornHere::no;
+      piece.of_this_reel.answer = record::OfThisReel::no;
       piece.made_by.answer = record::MadeBy::owner;
       piece.pattern.answer = record::Pattern::wrong;
     }
@@ -182,15 +182,15 @@ TEST_CASE("the worked example: its indices come out as printed") {
   const auto stands = [&](const std::string& figure) {
     CHECK_MESSAGE(text().find("**" + figure + "**") != std::string::npos, figure);
   };
-  CHECK(told(*finding.born_here.found) == "80.0 to 85.0");
+  CHECK(told(*finding.original.found) == "80.0 to 85.0");
   for (const originality::Index* index :
-       {&finding.born_here, &finding.surface, &finding.right_for_model}) {
+       {&finding.original, &finding.untouched_surface, &finding.right_for_model}) {
     stands(told(*index->found));
     stands(told(*index->left));
   }
   const Table sums = table(text(), "place | as found | as left |\n|---|---|---|\n| Plate");
-  CHECK(sums.back()[1] == weight(*finding.surface.found, 17));
-  CHECK(sums.back()[2] == weight(*finding.surface.left, 17));
+  CHECK(sums.back()[1] == weight(*finding.untouched_surface.found, 17));
+  CHECK(sums.back()[2] == weight(*finding.untouched_surface.left, 17));
   for (const originality::PieceRow& row : finding.rows) {
     for (const Row& sum : sums) {
       if (sum[0] != row.place.text || !row.found.surface_weighed) continue;
@@ -222,8 +222,8 @@ TEST_CASE("the worked example: the change is split as printed") {
     }
     CHECK(expected.empty());
   };
-  check("born here", finding.born_here, finding.born_here_change);
-  check("surface", finding.surface, finding.surface_change);
+  check("original", finding.original, finding.original_change);
+  check("surface", finding.untouched_surface, finding.untouched_surface_change);
   check("right for the model", finding.right_for_model, finding.right_for_model_change);
   CHECK(rows == 7);
 }
@@ -231,8 +231,8 @@ TEST_CASE("the worked example: the change is split as printed") {
 TEST_CASE("the worked example: the way back comes out as printed") {
   const originality::WayBack& way = answer().originality.way_back;
   const Table rows = table(text(), "index | restored");
-  CHECK(rows[0][1] == told(*way.born_here_restored));
-  CHECK(rows[1][1] == told(*way.surface_restored));
+  CHECK(rows[0][1] == told(*way.original_restored));
+  CHECK(rows[1][1] == told(*way.untouched_surface_restored));
   REQUIRE(way.surface_losses.size() == 1);
   const std::string stays =
       told({way.surface_losses[0].lost.at_low, way.surface_losses[0].lost.at_low});
@@ -260,12 +260,12 @@ TEST_CASE("the worked example: the axes come out as printed") {
   };
   const Table rows = table(text(), "axis | as found");
   REQUIRE(rows.size() == 4);
-  check(rows[0], finding.found.surface, finding.left.surface, rules.surface.words);
+  check(rows[0], finding.found.finish_left, finding.left.finish_left, rules.surface.words);
   check(rows[1], finding.found.structure, finding.left.structure, rules.structure);
   check(rows[2], finding.found.working, finding.left.working, rules.working);
   check(rows[3], finding.found.completeness, finding.left.completeness, rules.completeness.words);
-  CHECK(told(*finding.found.surface.share) == "86.0 to 89.0");
-  CHECK(told(*finding.left.surface.share) == "78.5 to 81.5");
+  CHECK(told(*finding.found.finish_left.share) == "86.0 to 89.0");
+  CHECK(told(*finding.left.finish_left.share) == "78.5 to 81.5");
   CHECK(finding.found.completeness.filled == 10);
   CHECK(finding.found.completeness.seats == 11);
   REQUIRE(finding.corrosion.size() == 1);

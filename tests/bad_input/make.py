@@ -58,7 +58,7 @@ def empty(folder):
 
 
 def cut_short(folder):
-    write(folder, (folder / "record.xml").read_bytes()[:4000])
+    write(folder, (folder / "record.xml").read_bytes()[:4012])
 
 
 def wrong_root(folder):

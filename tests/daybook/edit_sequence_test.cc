@@ -119,7 +119,7 @@ std::vector<Verb> verbs_of_the_visit() {
       [](Chance& chance, int) {
         Entered entered{grade_set_job,
                         {{"PARTS", chance.one_of(kParts)},
-                         {"--set", "born here, likely, untouched 80, worn through"},
+                         {"--set", "original, likely, untouched 80, worn through"},
                          {"--note", chance.one_of(kTexts)}}};
         if (chance.below(2) == 0) entered.fields.emplace_back("--left", "");
         return entered;

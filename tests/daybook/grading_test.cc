@@ -15,9 +15,9 @@ Grading grading_of(std::string_view typed) {
 
 TEST_CASE("phrases of a part are answers, a certainty and a state") {
   const Grading grading = grading_of(
-      "not born here, another maker's, running change, possible, untouched 84.5, worn through, "
+      "not original, another maker's, running change, possible, untouched 84.5, worn through, "
       "corroded 0.5, defects 2, material brass, finish nickel plate");
-  CHECK(grading.born_here == record::BornHere::no);
+  CHECK(grading.of_this_reel == record::OfThisReel::no);
   CHECK(grading.made_by == record::MadeBy::another);
   CHECK(grading.pattern == record::Pattern::running_change);
   CHECK(grading.certainty == record::Certainty::possible);
@@ -35,11 +35,11 @@ TEST_CASE("phrases of a part are answers, a certainty and a state") {
 }
 
 TEST_CASE("what is said later is said of the same parts") {
-  Grading grading = grading_of("born here");
+  Grading grading = grading_of("original");
   CHECK(read_typed("missing", grading).empty());
-  CHECK(grading.born_here == record::BornHere::yes);
+  CHECK(grading.of_this_reel == record::OfThisReel::yes);
   CHECK(grading.presence == record::Presence::missing);
-  CHECK(grading.typed == "born here, missing");
+  CHECK(grading.typed == "original, missing");
 }
 
 TEST_CASE("a place is filled, filled in part, empty or not examined") {
@@ -52,7 +52,7 @@ TEST_CASE("a place is filled, filled in part, empty or not examined") {
 
 TEST_CASE("every phrase that says nothing is told, and nothing of the rest is taken") {
   Grading grading;
-  const auto faults = read_typed("born here, shiny, corroded much", grading);
+  const auto faults = read_typed("original, shiny, corroded much", grading);
   REQUIRE(faults.size() == 2);
   CHECK(faults[0].message == "\"shiny\" says nothing of a part");
   CHECK(faults[1].message == "\"corroded much\" says nothing of a part");

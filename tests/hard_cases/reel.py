@@ -96,13 +96,13 @@ class Reel:
             tag("assembly", assembly) if assembly else "", id=key))  # fmt: skip
         return key
 
-    def piece(self, name, made_by="this-maker", born_here="yes", pattern="right", now="fitted",
+    def piece(self, name, made_by="this-maker", original="yes", pattern="right", now="fitted",
               donor="", bag="", because=""):  # fmt: skip
         key = f"pc-{len(self.pieces) + 1}"
         finish = tag("finish", tag("what", "nickel plate"), tag("by", "maker"))
         self.pieces.append(tag(
             "piece", tag("name", name), tag("material", "brass"), finish,
-            judged("made-by", made_by, because=because), judged("born-here", born_here),
+            judged("made-by", made_by, because=because), judged("of-this-reel", original),
             judged("pattern", pattern), ref("donor", donor) if donor else "",
             tag("now", tag("kind", now), tag("bag", bag) if bag else ""), id=key))  # fmt: skip
         return key

@@ -127,7 +127,7 @@ TEST_CASE(
   CHECK(words_of("life-event-kind") == known(record::LifeEventKind{}));
   CHECK(words_of("finish-by") == known(record::FinishBy{}));
   CHECK(words_of("made-by-answer") == known(record::MadeBy{}));
-  CHECK(words_of("born-here-answer") == known(record::BornHere{}));
+  CHECK(words_of("of-this-reel-answer") == known(record::OfThisReel{}));
   CHECK(words_of("pattern-answer") == known(record::Pattern{}));
   CHECK(words_of("piece-role") == known(record::PieceRole{}));
   CHECK(words_of("whereabouts-kind") == known(record::Whereabouts::Kind{}));

@@ -94,10 +94,10 @@ TEST_CASE("an intake receipt tells what was known on its day, and nothing later"
   CHECK_FALSE(says(later, "Not examined yet"));
 }
 
-TEST_CASE("what came with the reel is listed with whether it was born with it") {
+TEST_CASE("what came with the reel is listed with whether it is original to the reel") {
   const std::string text = intake(report_test::demo("skerry-40"), kIntake);
   CHECK(says(text, "Biscuit tin: joined it later."));
-  CHECK(says(text, "Ferry ticket, return half: not known whether it was born with the reel."));
+  CHECK(says(text, "Ferry ticket, return half: not known whether it is original to the reel."));
   CHECK(says(text, "Line, linen, about 95 m"));
   // the bench wound that on itself
   CHECK_FALSE(says(text, "braided polyester"));

@@ -596,7 +596,7 @@ class Teller:
     def tell_answers(self, visit):
         self.script.say("Whose each part is, and why")
         for id_, piece in self.pieces.items():
-            for question in ("made-by", "born-here", "pattern"):
+            for question in ("made-by", "of-this-reel", "pattern"):
                 answer = piece.sub(question)
                 if answer is None:
                     continue
@@ -1100,9 +1100,9 @@ PHRASES = {
     ("made-by", "bench"): "bench made",
     ("made-by", "owner"): "owner made",
     ("made-by", "not-determined"): "maker not known",
-    ("born-here", "yes"): "born here",
-    ("born-here", "no"): "not born here",
-    ("born-here", "not-determined"): "born here not known",
+    ("of-this-reel", "yes"): "original",
+    ("of-this-reel", "no"): "not original",
+    ("of-this-reel", "not-determined"): "originality not known",
     ("pattern", "right"): "right pattern",
     ("pattern", "running-change"): "running change",
     ("pattern", "service-spare"): "service spare",

@@ -207,149 +207,149 @@ In 1979 she handed it to her nephew <person ref="edwin">Edwin</person> and told 
 
 # Whose each part is, and why
 w grade "$reel" handle-plate --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Moulded with the maker’s deep housing for the gears, in the same rubber as the other.'
-w grade "$reel" handle-plate --set 'born here, certain' --on 2026-03-10 --because 'It was on the reel by August 1962, and its six screw holes have taken one set of screws only.' --mark mk-pencil
+w grade "$reel" handle-plate --set 'original, certain' --on 2026-03-10 --because 'It was on the reel by August 1962, and its six screw holes have taken one set of screws only.' --mark mk-pencil
 w grade "$reel" handle-plate --set 'right pattern, certain' --on 2026-03-10 --because 'The same as the bench has seen on three other No. 40s.'
 w grade "$reel" handle-ring --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Pressed over the maker’s plate and not moved since; the plate shows a clean edge beneath.'
-w grade "$reel" handle-ring --set 'born here, certain' --on 2026-03-10 --because 'Bedded on its plate with the maker’s own cement.'
+w grade "$reel" handle-ring --set 'original, certain' --on 2026-03-10 --because 'Bedded on its plate with the maker’s own cement.'
 w grade "$reel" handle-ring --set 'right pattern, certain' --on 2026-03-10 --because 'Rolled edge, as on every No. 40 seen.'
 w grade "$reel" handle-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'One thread, one head, one slot width; no other maker’s pattern is known to match it.'
-w grade "$reel" handle-screws --set 'born here, likely' --on 2026-03-10 --because 'All six turned down to the same ring mark.'
+w grade "$reel" handle-screws --set 'original, likely' --on 2026-03-10 --because 'All six turned down to the same ring mark.'
 w grade "$reel" handle-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As the five that remain on the tail side.'
 w grade "$reel" gear-cap --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped with the maker’s name.' --mark mk-cap
-w grade "$reel" gear-cap --set 'born here, likely' --on 2026-03-10 --because 'Its edge and the scar on the plate match.'
+w grade "$reel" gear-cap --set 'original, likely' --on 2026-03-10 --because 'Its edge and the scar on the plate match.'
 w grade "$reel" gear-cap --set 'right pattern, certain' --on 2026-03-10 --because 'Flat-topped, as in the years after the war.' --mark mk-cap
 w grade "$reel" cap-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Slots and threads of the maker’s smaller screw.'
-w grade "$reel" cap-screws --set 'born here, likely' --on 2026-03-10 --because 'When the bench first drew them, in 2014, old lacquer lay whole across their slots.'
+w grade "$reel" cap-screws --set 'original, likely' --on 2026-03-10 --because 'When the bench first drew them, in 2014, old lacquer lay whole across their slots.'
 w grade "$reel" cap-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
 w grade "$reel" lever --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Waisted, with the maker’s riveted cam.'
-w grade "$reel" lever --set 'born here, likely' --on 2026-03-10 --because 'It has worn its own arc in the plate.'
+w grade "$reel" lever --set 'original, likely' --on 2026-03-10 --because 'It has worn its own arc in the plate.'
 w grade "$reel" lever --set 'right pattern, certain' --on 2026-03-10 --because 'As on every No. 40 seen.'
 w grade "$reel" tail-plate --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Maker, model and patent are moulded in it, and its mould number inside.' --mark mk-maker --mark mk-model --mark mk-number --mark mk-patent --mark mk-mould --photo ph-tail-found
-w grade "$reel" tail-plate --set 'born here, certain' --on 2026-03-10 --because 'Its holes, its ring and the wear round the click’s button agree; it came with the one serial number and no other.' --mark mk-mould --mark mk-serial
+w grade "$reel" tail-plate --set 'original, certain' --on 2026-03-10 --because 'Its holes, its ring and the wear round the click’s button agree; it came with the one serial number and no other.' --mark mk-mould --mark mk-serial
 w grade "$reel" tail-plate --set 'right pattern, certain' --on 2026-03-10 --because 'Lettering of the third mould.' --mark mk-mould
 w grade "$reel" tail-ring --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Fellow of the ring on the handle side.'
-w grade "$reel" tail-ring --set 'born here, certain' --on 2026-03-10 --because 'Never off its plate.'
+w grade "$reel" tail-ring --set 'original, certain' --on 2026-03-10 --because 'Never off its plate.'
 w grade "$reel" tail-ring --set 'right pattern, certain' --on 2026-03-10 --because 'Rolled edge, as its fellow.'
 w grade "$reel" tail-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Same thread and head as the handle side’s six.'
-w grade "$reel" tail-screws --set 'born here, likely' --on 2026-03-10 --because 'Each has its own ring mark on the ring.'
+w grade "$reel" tail-screws --set 'original, likely' --on 2026-03-10 --because 'Each has its own ring mark on the ring.'
 w grade "$reel" tail-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the handle side.'
 w grade "$reel" wood-screw --set 'another maker'"'"'s, certain' --on 2026-03-10 --because 'A common countersunk wood screw with a coarse thread.' --photo ph-screw-old
-w grade "$reel" wood-screw --set 'not born here, certain' --on 2026-03-10 --because 'No reel was ever put together with one.'
+w grade "$reel" wood-screw --set 'not original, certain' --on 2026-03-10 --because 'No reel was ever put together with one.'
 w grade "$reel" wood-screw --set 'wrong pattern, certain' --on 2026-03-10 --because 'Wrong metal, wrong thread, wrong head.'
 w grade "$reel" screw-new --set 'bench made, certain' --on 2026-05-14 --because 'Turned here on 14 May 2026; LB 26 under the head.' --mark mk-lb-screw
-w grade "$reel" screw-new --set 'not born here, certain' --on 2026-05-14 --because 'Made seventy-eight years later.'
+w grade "$reel" screw-new --set 'not original, certain' --on 2026-05-14 --because 'Made seventy-eight years later.'
 w grade "$reel" screw-new --set 'right pattern, certain' --on 2026-05-14 --because 'Copied in head, slot and thread from its neighbour.'
 w grade "$reel" click-button --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Knurled by the same wheel as the bearing cap.'
-w grade "$reel" click-button --set 'born here, likely' --on 2026-03-10 --because 'The slot in the plate is worn to its neck.'
+w grade "$reel" click-button --set 'original, likely' --on 2026-03-10 --because 'The slot in the plate is worn to its neck.'
 w grade "$reel" click-button --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
 w grade "$reel" tongue-new --set 'bench made, certain' --on 2026-05-12 --because 'Filed here on 12 May 2026; LB 26 on the hidden face.' --mark mk-lb-tongue --photo ph-tongue-new
-w grade "$reel" tongue-new --set 'not born here, certain' --on 2026-05-12 --because 'Made for the reel in 2026.'
+w grade "$reel" tongue-new --set 'not original, certain' --on 2026-05-12 --because 'Made for the reel in 2026.'
 w grade "$reel" tongue-new --set 'right pattern, likely' --on 2026-05-12 --because 'Shaped to the wear on the pin and to the tongue of the No. 30, which was broken.'
 w grade "$reel" click-spring --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Blued, with the maker’s square hook.'
-w grade "$reel" click-spring --set 'born here, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
+w grade "$reel" click-spring --set 'original, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
 w grade "$reel" click-spring --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" foot --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped with country and serial number.' --mark mk-country --mark mk-serial --photo ph-foot
-w grade "$reel" foot --set 'born here, certain' --on 2026-03-10 --because 'The serial number is here and nowhere else.' --mark mk-serial
+w grade "$reel" foot --set 'original, certain' --on 2026-03-10 --because 'The serial number is here and nowhere else.' --mark mk-serial
 w grade "$reel" foot --set 'right pattern, certain' --on 2026-03-10 --because 'Full length, never filed to fit a rod.' --photo ph-foot
 w grade "$reel" foot-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Large flat heads, as on the No. 30.'
-w grade "$reel" foot-screws --set 'born here, likely' --on 2026-03-10 --because 'Bedded in old wax.'
+w grade "$reel" foot-screws --set 'original, likely' --on 2026-03-10 --because 'Bedded in old wax.'
 w grade "$reel" foot-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
 w grade "$reel" pillars --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Turned, with the maker’s collared ends.'
-w grade "$reel" pillars --set 'born here, certain' --on 2026-03-10 --because 'All six are of one length to 0.05 mm, and of one wear.'
+w grade "$reel" pillars --set 'original, certain' --on 2026-03-10 --because 'All six are of one length to 0.05 mm, and of one wear.'
 w grade "$reel" pillars --set 'right pattern, certain' --on 2026-03-10 --because 'Six, as on every No. 40 seen.'
 w grade "$reel" bearing-cap --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Sits on the maker’s thread, with the maker’s bush.'
-w grade "$reel" bearing-cap --set 'born here, likely' --on 2026-03-10 --because 'Its knurl has the same wear as the star.'
+w grade "$reel" bearing-cap --set 'original, likely' --on 2026-03-10 --because 'Its knurl has the same wear as the star.'
 w grade "$reel" bearing-cap --set 'right pattern, certain' --on 2026-03-10 --because 'Forty-eight ridges to the knurl.'
 w grade "$reel" bearing-cap-tail --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'The maker’s thread and bush.'
-w grade "$reel" bearing-cap-tail --set 'born here not known' --on 2026-03-10 --because 'Its knurl is finer than any the bench has seen on a No. 40, sixty ridges, and its nickel is the brightest on the reel. It may be a late change or another Harroway’s cap.' --photo ph-tail-found
+w grade "$reel" bearing-cap-tail --set 'originality not known' --on 2026-03-10 --because 'Its knurl is finer than any the bench has seen on a No. 40, sixty ridges, and its nickel is the brightest on the reel. It may be a late change or another Harroway’s cap.' --photo ph-tail-found
 w grade "$reel" bearing-cap-tail --set 'pattern not known' --on 2026-03-10 --because 'Three others seen have fifty-two ridges.'
 w grade "$reel" spool --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Turned in one piece with the maker’s undercut flanges.'
-w grade "$reel" spool --set 'born here, likely' --on 2026-03-10 --because 'Runs in the plates without rubbing; no rub marks of any other.'
+w grade "$reel" spool --set 'original, likely' --on 2026-03-10 --because 'Runs in the plates without rubbing; no rub marks of any other.'
 w grade "$reel" spool --set 'right pattern, certain' --on 2026-03-10 --because 'Diameter and width of the model.'
 w grade "$reel" spindle --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Pressed and pinned in the spool.'
-w grade "$reel" spindle --set 'born here, likely' --on 2026-03-10 --because 'Its pin has not been moved.'
+w grade "$reel" spindle --set 'original, likely' --on 2026-03-10 --because 'Its pin has not been moved.'
 w grade "$reel" spindle --set 'right pattern, certain' --on 2026-03-10 --because 'Diameter and length of the model.'
 w grade "$reel" bridge --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Milled, with the maker’s four posts.'
-w grade "$reel" bridge --set 'born here, likely' --on 2026-03-10 --because 'The dog’s post and the dog have worn together.'
+w grade "$reel" bridge --set 'original, likely' --on 2026-03-10 --because 'The dog’s post and the dog have worn together.'
 w grade "$reel" bridge --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" main-gear --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped 30, which is half of its sixty teeth, as the maker counted.' --mark mk-gear
-w grade "$reel" main-gear --set 'born here, likely' --on 2026-03-10 --because 'Its teeth and the old pinion’s are worn to each other.'
+w grade "$reel" main-gear --set 'original, likely' --on 2026-03-10 --because 'Its teeth and the old pinion’s are worn to each other.'
 w grade "$reel" main-gear --set 'right pattern, certain' --on 2026-03-10 --because 'Sixty teeth.' --mark mk-gear
 w grade "$reel" pinion-old --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped 7, which is half of its fourteen teeth.' --mark mk-pinion --photo ph-pinion-old
-w grade "$reel" pinion-old --set 'born here, likely' --on 2026-03-10 --because 'Worn to the main gear, tooth for tooth.' --photo ph-pinion-old
+w grade "$reel" pinion-old --set 'original, likely' --on 2026-03-10 --because 'Worn to the main gear, tooth for tooth.' --photo ph-pinion-old
 w grade "$reel" pinion-old --set 'right pattern, certain' --on 2026-03-10 --because 'Fourteen teeth.' --mark mk-pinion
 w grade "$reel" pinion-new --set 'the maker'"'"'s, certain' --on 2026-04-22 --because 'Stamped 7, with the maker’s tooth form.' --mark mk-pinion-new --photo ph-pinion-new
-w grade "$reel" pinion-new --set 'not born here, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
+w grade "$reel" pinion-new --set 'not original, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
 w grade "$reel" pinion-new --set 'right pattern, certain' --on 2026-04-22 --because 'The maker used one pinion for both sizes.' --mark mk-pinion-new
 w grade "$reel" yoke --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Pressed, with the maker’s folded ears.'
-w grade "$reel" yoke --set 'born here, likely' --on 2026-03-10 --because 'Worn in the groove only, as one yoke with one pinion.'
+w grade "$reel" yoke --set 'original, likely' --on 2026-03-10 --because 'Worn in the groove only, as one yoke with one pinion.'
 w grade "$reel" yoke --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" yoke-springs --set 'maker not known' --on 2026-03-10 --because 'Plain springs; any works wound such.'
-w grade "$reel" yoke-springs --set 'born here not known' --on 2026-03-10 --because 'Of one length and one colour, which is all that can be said.'
+w grade "$reel" yoke-springs --set 'originality not known' --on 2026-03-10 --because 'Of one length and one colour, which is all that can be said.'
 w grade "$reel" yoke-springs --set 'right pattern, likely' --on 2026-03-10 --because 'They lift the yoke as they should.'
 w grade "$reel" sleeve --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Two flats and the maker’s thread for the star.'
-w grade "$reel" sleeve --set 'born here, likely' --on 2026-03-10 --because 'The star runs on it without shake.'
+w grade "$reel" sleeve --set 'original, likely' --on 2026-03-10 --because 'The star runs on it without shake.'
 w grade "$reel" sleeve --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" dog --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Sawn and filed to the maker’s shape.'
-w grade "$reel" dog --set 'born here, likely' --on 2026-03-10 --because 'Its nose fits the wear on the ratchet.'
+w grade "$reel" dog --set 'original, likely' --on 2026-03-10 --because 'Its nose fits the wear on the ratchet.'
 w grade "$reel" dog --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" dog-spring-old --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Hairpin of the maker’s wire, 0.64 mm.' --photo ph-spring-old
-w grade "$reel" dog-spring-old --set 'born here, likely' --on 2026-03-10 --because 'Whole, and noted as tired, in 2014.'
+w grade "$reel" dog-spring-old --set 'original, likely' --on 2026-03-10 --because 'Whole, and noted as tired, in 2014.'
 w grade "$reel" dog-spring-old --set 'right pattern, certain' --on 2026-03-10 --because 'As the one in the No. 30.'
 w grade "$reel" dog-spring-part --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'The break fits.' --photo ph-spring-old
-w grade "$reel" dog-spring-part --set 'born here, likely' --on 2026-03-10 --because 'The break fits.'
+w grade "$reel" dog-spring-part --set 'original, likely' --on 2026-03-10 --because 'The break fits.'
 w grade "$reel" dog-spring-part --set 'right pattern, certain' --on 2026-03-10 --because 'As the one in the No. 30.'
 w grade "$reel" dog-spring-new --set 'the maker'"'"'s, certain' --on 2026-04-22 --because 'Taken whole out of a reel of the same maker.' --photo ph-spring-new
-w grade "$reel" dog-spring-new --set 'not born here, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
+w grade "$reel" dog-spring-new --set 'not original, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
 w grade "$reel" dog-spring-new --set 'right pattern, certain' --on 2026-04-22 --because 'Same wire, same coil, same legs.'
 w grade "$reel" leather-washers --set 'maker not known' --on 2014-05-20 --because 'Cut by hand or by a worn punch.'
-w grade "$reel" leather-washers --set 'born here not known' --on 2014-05-20 --because 'The maker used leather until about 1950, but leather wears out; these may be the second set or the third.'
+w grade "$reel" leather-washers --set 'originality not known' --on 2014-05-20 --because 'The maker used leather until about 1950, but leather wears out; these may be the second set or the third.'
 w grade "$reel" leather-washers --set 'right pattern, likely' --on 2014-05-20 --because 'Of the size that the gear wants.'
 w grade "$reel" cork-washers --set 'bench made, certain' --on 2014-05-20 --because 'Cut at this bench from 1.6 mm sheet.' --photo ph-washers-old
-w grade "$reel" cork-washers --set 'not born here, certain' --on 2014-05-20 --because 'Made in 2014.'
+w grade "$reel" cork-washers --set 'not original, certain' --on 2014-05-20 --because 'Made in 2014.'
 w grade "$reel" cork-washers --set 'wrong pattern, certain' --on 2014-05-20 --because 'The maker never used cork.'
 w grade "$reel" fibre-washers --set 'another maker'"'"'s, certain' --on 2026-04-24 --because 'Taken from a Calder & Finch reel that was complete.' --photo ph-washers-new
-w grade "$reel" fibre-washers --set 'not born here, certain' --on 2026-04-24 --because 'Another maker’s.'
+w grade "$reel" fibre-washers --set 'not original, certain' --on 2026-04-24 --because 'Another maker’s.'
 w grade "$reel" fibre-washers --set 'wrong pattern, likely' --on 2026-04-24 --because 'Right in size once trimmed; Harroway is not known to have used fibre.'
 w grade "$reel" metal-eared --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Blanked, with the maker’s pair of ears.' --photo ph-drag-found
-w grade "$reel" metal-eared --set 'born here, likely' --on 2026-03-10 --because 'Their ears have worn the slots of this gear.'
+w grade "$reel" metal-eared --set 'original, likely' --on 2026-03-10 --because 'Their ears have worn the slots of this gear.'
 w grade "$reel" metal-eared --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" metal-keyed --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Its hole has the two flats of the sleeve.' --photo ph-drag-found
-w grade "$reel" metal-keyed --set 'born here, likely' --on 2026-03-10 --because 'Blued on one face like the other two.'
+w grade "$reel" metal-keyed --set 'original, likely' --on 2026-03-10 --because 'Blued on one face like the other two.'
 w grade "$reel" metal-keyed --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" tension-washer --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Dished, of the maker’s thickness.'
-w grade "$reel" tension-washer --set 'born here, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
+w grade "$reel" tension-washer --set 'original, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
 w grade "$reel" tension-washer --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" spacer --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Turned, with the maker’s chamfer at one end only.'
-w grade "$reel" spacer --set 'born here, likely' --on 2026-03-10 --because 'Its end has printed a ring on the star.'
+w grade "$reel" spacer --set 'original, likely' --on 2026-03-10 --because 'Its end has printed a ring on the star.'
 w grade "$reel" spacer --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
 w grade "$reel" star --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Five arms with the maker’s blunt ends.'
-w grade "$reel" star --set 'born here, likely' --on 2026-03-10 --because 'The print of the spacer fits.'
+w grade "$reel" star --set 'original, likely' --on 2026-03-10 --because 'The print of the spacer fits.'
 w grade "$reel" star --set 'right pattern, certain' --on 2026-03-10 --because 'As on every No. 40 seen.'
 w grade "$reel" handle-arm --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Waisted, with the maker’s counterweight.'
-w grade "$reel" handle-arm --set 'born here, certain' --on 2026-03-10 --because 'Its bend belongs to the fall of 1962.' --told-by nell
+w grade "$reel" handle-arm --set 'original, certain' --on 2026-03-10 --because 'Its bend belongs to the fall of 1962.' --told-by nell
 w grade "$reel" handle-arm --set 'right pattern, certain' --on 2026-03-10 --because 'Length of the model.'
 w grade "$reel" knob --set 'owner made, certain' --on 2026-03-10 --because 'Turned by a joiner of the family in August 1962.' --mark mk-pencil --photo ph-knob --told-by nell
-w grade "$reel" knob --set 'not born here, certain' --on 2026-03-10 --because 'The maker’s knob was black and split that August.' --told-by nell
+w grade "$reel" knob --set 'not original, certain' --on 2026-03-10 --because 'The maker’s knob was black and split that August.' --told-by nell
 w grade "$reel" knob --set 'wrong pattern, certain' --on 2026-03-10 --because 'Fuller than the maker’s, and of wood.'
 w grade "$reel" knob-spindle --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Riveted through the arm in the maker’s manner, and not disturbed.'
-w grade "$reel" knob-spindle --set 'born here, likely' --on 2026-03-10 --because 'The rivet is the first one.'
+w grade "$reel" knob-spindle --set 'original, likely' --on 2026-03-10 --because 'The rivet is the first one.'
 w grade "$reel" knob-spindle --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
 w grade "$reel" handle-nut --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Drilled at the edge for the maker’s lock screw.'
-w grade "$reel" handle-nut --set 'born here, likely' --on 2026-03-10 --because 'The hole meets the thread in the arm.'
+w grade "$reel" handle-nut --set 'original, likely' --on 2026-03-10 --because 'The hole meets the thread in the arm.'
 w grade "$reel" handle-nut --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
 w grade "$reel" lock-screw-old --set 'the maker'"'"'s, likely' --on 2014-05-12 --because 'Noted as the maker’s in 2014.'
-w grade "$reel" lock-screw-old --set 'born here, likely' --on 2014-05-12 --because 'It sat in its hole without play.'
+w grade "$reel" lock-screw-old --set 'original, likely' --on 2014-05-12 --because 'It sat in its hole without play.'
 w grade "$reel" lock-screw-old --set 'right pattern, certain' --on 2014-05-12 --because 'As on the No. 30.'
 w grade "$reel" lock-screw-new --set 'another maker'"'"'s, certain' --on 2026-05-14 --because 'Taken from the Calder & Finch.' --photo ph-lock-new
-w grade "$reel" lock-screw-new --set 'not born here, certain' --on 2026-05-14 --because 'Another maker’s.'
+w grade "$reel" lock-screw-new --set 'not original, certain' --on 2026-05-14 --because 'Another maker’s.'
 w grade "$reel" lock-screw-new --set 'wrong pattern, likely' --on 2026-05-14 --because 'Cheese head, where the maker’s was round; the No. 30 had lost its own.'
-w grade "$reel" tin --set 'not born here, certain' --on 2014-05-12 --because 'It came into the family about 1994, with biscuits.' --told-by edwin
-w grade "$reel" flannel --set 'not born here, certain' --on 2026-03-03 --because 'Cut from a shirt.' --told-by nell
-w grade "$reel" ticket --set 'born here not known' --on 2026-03-05 --because 'No date, no name, not punched.'
-w grade "$reel" old-line --set 'born here not known' --on 2026-03-10 --because 'Twisted linen, rotten near the spool; it may be her last line or his first.'
+w grade "$reel" tin --set 'not original, certain' --on 2014-05-12 --because 'It came into the family about 1994, with biscuits.' --told-by edwin
+w grade "$reel" flannel --set 'not original, certain' --on 2026-03-03 --because 'Cut from a shirt.' --told-by nell
+w grade "$reel" ticket --set 'originality not known' --on 2026-03-05 --because 'No date, no name, not punched.'
+w grade "$reel" old-line --set 'originality not known' --on 2026-03-10 --because 'Twisted linen, rotten near the spool; it may be her last line or his first.'
 w grade "$reel" new-line --set 'another maker'"'"'s, certain' --on 2026-06-12 --because 'Bought for the reel.'
-w grade "$reel" new-line --set 'not born here, certain' --on 2026-06-12 --because 'Bought in 2026.'
+w grade "$reel" new-line --set 'not original, certain' --on 2026-06-12 --because 'Bought in 2026.'
 
 # As found
 w part "$reel" lock-screw-old --known --until 2014/2025 --now lost --since 2026-03-03 --now-note 'Lost between May 2014 and March 2026.'
@@ -500,7 +500,7 @@ w measure "$reel" --washer 'metal-eared: to-gear 7.4 23.6 0.9' --washer 'fibre-w
 w grade "$reel" --findings-note 'The hard rubber has gone from black to olive-brown, as it does in light, and is black still where the star kept the sun off. The nickel is worn to the brass where hands, line and the rod’s bands have been: on both rings, on the pillars, at the ends of the foot. Inside, our own grease of 2014 had turned brown round the gears and was full of crumbs of our own cork. The gears jumped once in three turns, the drag slipped and then grabbed, and the click was silent. The screw that locks the handle nut had gone, so that the handle worked loose as it was wound. The teak knob was sound.' --on 2026-06-12
 
 # Hand-back
-w handback "$reel" --on 2026-06-19 --to nell --bag 'bag 1' --bag 'bag 2' --bag 'bag 3' --bag 'bag 4' --bag 'bag 5' --bag 'bag 6' --note 'Six bags, in the tin with the flannel and the ticket.' --not-put-right 'The maker’s black knob, click tongue, lock screw and fourth tail-plate screw are lost, and nobody has them to give back.' --not-put-right 'Whether the tail-side bearing cap and the two yoke springs were born on this reel we could not tell, and have not guessed.' --not-put-right 'Who drove the wood screw, and when, is not known.' --drag '8 to 14 N' --line 'braided polyester, 0.60 mm, 100 m' --fish 'On a spring balance that drag is 0.8 to 1.4 kg.' --fish 'Slacken the star after every day, or the washers take a set.' --fish 'Look at the crack through a glass before each season. It is 9 mm long.' --keep 'Wipe it with a cloth wrung out in fresh water and dry it. Do not hold it under a tap.' --keep 'Keep it out of the sun, which browns hard rubber, and out of the flannel, which held damp. The ticket may have the flannel.' --keep 'No metal polish, no wire wool. One drop of light oil at each bearing cap and at the spindle of the knob, every tenth day’s fishing.' --caution 'The crack: If it is longer than 12 mm, or can be felt with a nail, do not fish the reel until the plate has been seen.' --caution 'The line: No nylon monofilament: wound on tight it shrinks and can burst an old spool.' --caution 'The handle: Under a fish keep fingers clear of the arm. The dog was tried to 3 N·m, and to no more.' --next-service 2029 --review-by 2036 --summary 'Taken apart, cleaned and put back to work. Eight parts, in six entries, were put in that were not on the reel when it was new; every old one that came with it is in a bag.'
+w handback "$reel" --on 2026-06-19 --to nell --bag 'bag 1' --bag 'bag 2' --bag 'bag 3' --bag 'bag 4' --bag 'bag 5' --bag 'bag 6' --note 'Six bags, in the tin with the flannel and the ticket.' --not-put-right 'The maker’s black knob, click tongue, lock screw and fourth tail-plate screw are lost, and nobody has them to give back.' --not-put-right 'Whether the tail-side bearing cap and the two yoke springs left the works on this reel we could not tell, and have not guessed.' --not-put-right 'Who drove the wood screw, and when, is not known.' --drag '8 to 14 N' --line 'braided polyester, 0.60 mm, 100 m' --fish 'On a spring balance that drag is 0.8 to 1.4 kg.' --fish 'Slacken the star after every day, or the washers take a set.' --fish 'Look at the crack through a glass before each season. It is 9 mm long.' --keep 'Wipe it with a cloth wrung out in fresh water and dry it. Do not hold it under a tap.' --keep 'Keep it out of the sun, which browns hard rubber, and out of the flannel, which held damp. The ticket may have the flannel.' --keep 'No metal polish, no wire wool. One drop of light oil at each bearing cap and at the spindle of the knob, every tenth day’s fishing.' --caution 'The crack: If it is longer than 12 mm, or can be felt with a nail, do not fish the reel until the plate has been seen.' --caution 'The line: No nylon monofilament: wound on tight it shrinks and can burst an old spool.' --caution 'The handle: Under a fish keep fingers clear of the arm. The dog was tried to 3 N·m, and to no more.' --next-service 2029 --review-by 2036 --summary 'Taken apart, cleaned and put back to work. Eight parts, in six entries, were put in that were not on the reel when it was new; every old one that came with it is in a bag.'
 w part "$reel" wood-screw --known --now bagged --label 'bag 5' --since 2026-05-14
 w part "$reel" pinion-old --known --now bagged --label 'bag 2' --since 2026-04-22
 w part "$reel" dog-spring-old --known --now bagged --label 'bag 4' --since 2026-04-22

@@ -124,13 +124,13 @@ class Scoring {
   }
 
   std::optional<Score> originality(Course course) const {
-    const auto& born = grounds_.originality.born_here;
+    const auto& original = grounds_.originality.original;
     std::optional<int> points;
     if (is_as_left(course)) {
-      points = middle(born.left);
+      points = middle(original.left);
     } else if (is_as_found(course)) {
-      points = middle(born.found);
-    } else if (const auto found = middle(born.found)) {
+      points = middle(original.found);
+    } else if (const auto found = middle(original.found)) {
       points = *found * benchs(course, Matter::originality).points / kWhole;
     }
     if (!points) return std::nullopt;

@@ -54,7 +54,7 @@ struct Stop {
 /// Where a score came from.
 enum class ScoreFrom {
   bench,   ///< the bench's own points for the course, shared/advice/courses.xml
-  index,   ///< born here, as found or as left
+  index,   ///< original, as found or as left
   tests,   ///< the working axis, as found or as left
   costs,   ///< the record's costs of the courses
   sales,   ///< the values after each course

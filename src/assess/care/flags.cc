@@ -33,7 +33,7 @@ bool is_with_reel(const Piece& piece) {
 }
 
 /// When a piece can have been made: as it says itself; at the bench, on the day it was fitted; with
-/// the reel, when it was born here; else not after it was fitted.
+/// the reel, when it is original; else not after it was fitted.
 Made made_of(const record::Record& record, const Piece& piece, const Made& reel) {
   if (piece.made) return {piece.made->earliest(), piece.made->latest()};
   std::optional<base::EdtfDate> fitted;
@@ -43,7 +43,8 @@ Made made_of(const record::Record& record, const Piece& piece, const Made& reel)
   if (piece.made_by.answer == record::MadeBy::bench) {
     return fitted ? Made{fitted->earliest(), fitted->latest()} : Made{};
   }
-  if (piece.role == record::PieceRole::content || piece.born_here.answer == record::BornHere::yes) {
+  if (piece.role == record::PieceRole::content ||
+      piece.of_this_reel.answer == record::OfThisReel::yes) {
     return reel;
   }
   return {std::nullopt, fitted ? fitted->latest() : std::nullopt};

@@ -38,7 +38,7 @@ bool names_restoring(record::SurfaceState state) {
 bool perhaps_makers(const record::Piece& piece) {
   return piece.made_by.answer == record::MadeBy::this_maker ||
          piece.made_by.answer == record::MadeBy::not_determined ||
-         piece.born_here.answer == record::BornHere::yes;
+         piece.of_this_reel.answer == record::OfThisReel::yes;
 }
 
 bool later_finish(const record::Piece& piece, const record::Visit& visit, Moment moment) {

@@ -82,7 +82,7 @@ struct CompletenessReading {
 
 /// The four axes at one end of the visit. Nothing joins them.
 struct Readings {
-  SurfaceReading surface;
+  SurfaceReading finish_left;
   StructureReading structure;
   WorkingReading working;
   CompletenessReading completeness;
@@ -97,7 +97,8 @@ struct Corrosion {
   std::optional<int> appearance_left;
 };
 
-/// A surface that the bench or somebody before it made new, toned or shiny: named beside the axis.
+/// A surface that the bench or somebody before it made new, darkened or shiny: named beside the
+/// axis.
 struct Restored {
   record::PieceId piece;
   record::SurfaceState state = record::SurfaceState::refinished;

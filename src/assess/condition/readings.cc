@@ -132,8 +132,8 @@ Finish finish_of(const record::Piece& piece, const record::Visit& visit, Moment 
                  const knowledge::ConditionRules& rules) {
   using record::FinishBy;
   using record::MadeBy;
-  const bool makers =
-      piece.made_by.answer == MadeBy::this_maker || piece.born_here.answer == record::BornHere::yes;
+  const bool makers = piece.made_by.answer == MadeBy::this_maker ||
+                      piece.of_this_reel.answer == record::OfThisReel::yes;
   const bool perhaps_makers = piece.made_by.answer == MadeBy::not_determined;
   const FinishBy uppermost = record::uppermost_finish(piece, visit, moment);
   if (!makers && !perhaps_makers) return {};

@@ -30,22 +30,22 @@ enum class Tier {
 
 /// Why a piece of evidence, or a whole piece, does not count.
 enum class LeftOut {
-  no,               ///< it counts
-  not_born_here,    ///< the record answers: not born here
-  made_at_bench,    ///< made at a bench, whatever the record answers
-  put_in_by_bench,  ///< left open, but it came with the bench
-  from_donor,       ///< came off a donor, whatever the record answers
-  content,          ///< line, box, papers: not part of the reel
-  not_legible,      ///< the mark cannot be read
-  crossed,          ///< its own ends exclude each other
-  after_arrival,    ///< it says a day on which the reel lay on the bench already
-  suspect,          ///< its piece must go before any year fits the rest
+  no,                ///< it counts
+  not_of_this_reel,  ///< the record answers: not original
+  made_at_bench,     ///< made at a bench, whatever the record answers
+  put_in_by_bench,   ///< left open, but it came with the bench
+  from_donor,        ///< came off a donor, whatever the record answers
+  content,           ///< line, box, papers: not part of the reel
+  not_legible,       ///< the mark cannot be read
+  crossed,           ///< its own ends exclude each other
+  after_arrival,     ///< it says a day on which the reel lay on the bench already
+  suspect,           ///< its piece must go before any year fits the rest
 };
 
 [[nodiscard]] constexpr auto enum_words(LeftOut /*list*/) {
   return std::to_array<base::EnumWord<LeftOut>>({
       {LeftOut::no, "no"},
-      {LeftOut::not_born_here, "not-born-here"},
+      {LeftOut::not_of_this_reel, "not-of-this-reel"},
       {LeftOut::made_at_bench, "made-at-bench"},
       {LeftOut::put_in_by_bench, "put-in-by-bench"},
       {LeftOut::from_donor, "from-donor"},
@@ -117,7 +117,7 @@ struct Conflict {
   std::size_t alternatives_in_all = 0;
 };
 
-/// A piece that the first ledger should call *born here: not determined*. The record is not
+/// A piece that the first ledger should call *original: not determined*. The record is not
 /// changed.
 struct Suspect {
   record::PieceId piece;

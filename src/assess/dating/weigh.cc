@@ -247,7 +247,7 @@ class Weighing {
     if (tier == Tier::custom && (!surely || own.empty() || years_apart(own, agreed) <= kStockYears))
       return;
     Suspect suspect{piece.piece, tier, !surely, {}, own, agreed, {}};
-    suspect.already_open = of_record->born_here.answer == record::BornHere::not_determined;
+    suspect.already_open = of_record->of_this_reel.answer == record::OfThisReel::not_determined;
     each_end(piece, tier, [&](std::size_t i, Side side) {
       const DaySpan span = span_of(*end_of(finding_.evidence[i], side), side);
       const bool fits = !common(span, agreed).empty();

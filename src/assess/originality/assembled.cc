@@ -24,15 +24,15 @@ struct Origins {
 
   void add(const record::Record& record, const record::Piece& piece, Ratio weight) {
     present = present + weight;
-    switch (born_here(record, piece).answer) {
-      case record::BornHere::yes:
+    switch (of_this_reel(record, piece).answer) {
+      case record::OfThisReel::yes:
         is_there_ = true;
         own = own + weight;
         return;
-      case record::BornHere::not_determined:
+      case record::OfThisReel::not_determined:
         open = open + weight;
         return;
-      case record::BornHere::no:
+      case record::OfThisReel::no:
         break;
     }
     if (piece.donor) {
@@ -43,7 +43,7 @@ struct Origins {
       return;
     }
     // A spare, a bench's piece or one made for it in its life came off no reel.
-    const Standing whose = standing(record, piece, record::BornHere::no);
+    const Standing whose = standing(record, piece, record::OfThisReel::no);
     if (whose == Standing::same_maker) unnamed_of_maker = true;
     if (whose == Standing::another_maker) unnamed_of_others.insert(piece.maker_name);
   }

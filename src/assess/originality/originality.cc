@@ -14,8 +14,8 @@ namespace {
 
 using base::Ratio;
 using base::RatioRange;
-using record::BornHere;
 using record::Moment;
+using record::OfThisReel;
 
 constexpr RatioRange kNothing{Ratio(0, 1), Ratio(0, 1)};
 constexpr RatioRange kFull{Ratio(1, 1), Ratio(1, 1)};
@@ -26,7 +26,7 @@ struct Draft {
   PieceRow row;
   std::int64_t units = 0;          ///< of weight, all seats
   std::int64_t surface_units = 0;  ///< 0 when no surface of this reel's own came
-  RatioRange born_found = kNothing, born_left = kNothing;
+  RatioRange original_found = kNothing, original_left = kNothing;
   RatioRange surface_found = kNothing, surface_left = kNothing;
   RatioRange model_found = kNothing, model_left = kNothing;
 };
@@ -46,18 +46,18 @@ template <class Noting> void note(Noting& noting, Reason reason) {
   }
 }
 
-RatioRange counted(BornHere answer) {
-  if (answer == BornHere::yes) return kFull;
-  return answer == BornHere::no ? kNothing : kAnything;
+RatioRange counted(OfThisReel answer) {
+  if (answer == OfThisReel::yes) return kFull;
+  return answer == OfThisReel::no ? kNothing : kAnything;
 }
 
-/// What an occupant counts as born here.
-RatioRange born_credit(const Bench& bench, const Occupant& occupant, Side& side) {
+/// What an occupant counts as original.
+RatioRange original_credit(const Bench& bench, const Occupant& occupant, Side& side) {
   switch (occupant.kind) {
     case Occupant::Kind::piece: {
-      const Born born = born_here(bench.record, *occupant.piece);
-      note(side, born.reason);
-      return counted(born.answer);
+      const Originality original = of_this_reel(bench.record, *occupant.piece);
+      note(side, original.reason);
+      return counted(original.answer);
     }
     case Occupant::Kind::empty:
       note(side, Reason::place_empty);
@@ -83,7 +83,7 @@ Side side_of(const Bench& bench, const Occupant& occupant, Moment moment) {
   if (occupant.piece == nullptr) return side;
   const record::Piece& piece = *occupant.piece;
   side.piece = piece.id;
-  side.standing = standing(bench.record, piece, born_here(bench.record, piece).answer);
+  side.standing = standing(bench.record, piece, of_this_reel(bench.record, piece).answer);
   side.makers_surface =
       side.standing == Standing::original || side.standing == Standing::not_determined ||
       side.standing == Standing::same_maker || side.standing == Standing::service_spare;
@@ -113,13 +113,13 @@ void hold(RatioRange& found, RatioRange& left, PieceRow& row) {
 void weigh_surface(const Bench& bench, const SeatGroup& group, Draft& draft) {
   const record::Piece* own = group.came_loose ? group.left.piece : group.found.piece;
   if (own == nullptr || draft.units == 0) return;
-  const BornHere born = born_here(bench.record, *own).answer;
-  if (born == BornHere::no) return;
+  const OfThisReel original = of_this_reel(bench.record, *own).answer;
+  if (original == OfThisReel::no) return;
   draft.surface_units = draft.units;
   if (own == group.found.piece) draft.row.found.surface_weighed = true;
   const bool stays = own == group.left.piece;
   if (stays) draft.row.left.surface_weighed = true;
-  if (born == BornHere::not_determined) {
+  if (original == OfThisReel::not_determined) {
     note(draft.row, Reason::surface_perhaps_anothers);
     draft.surface_found = kAnything;
     draft.surface_left = stays ? kAnything : kNothing;
@@ -159,7 +159,7 @@ Draft draft_row(const Bench& bench, const record::Place& place, const SeatGroup&
   row.changed = group.found.piece != group.left.piece;
   if (group.fitting != nullptr) row.fitting = group.fitting->id;
   if (piece != nullptr) {
-    row.evidence = piece->born_here.evidence;
+    row.evidence = piece->of_this_reel.evidence;
     row.marks = marks_on(bench.record, *piece);
   }
   note(row, seat.reason);
@@ -171,19 +171,19 @@ Draft draft_row(const Bench& bench, const record::Place& place, const SeatGroup&
   draft.units = left_so ? 0 : seat.units * group.seats;
   row.weighed = draft.units > 0;
 
-  draft.born_found = born_credit(bench, group.found, row.found);
-  draft.born_left = born_credit(bench, group.left, row.left);
+  draft.original_found = original_credit(bench, group.found, row.found);
+  draft.original_left = original_credit(bench, group.left, row.left);
   if (group.came_loose) {
     note(row, Reason::came_loose);
-    const RatioRange loose = draft.born_left;
-    draft.born_found = {std::max(draft.born_found.low, loose.low),
-                        std::max(draft.born_found.high, loose.high)};
+    const RatioRange loose = draft.original_left;
+    draft.original_found = {std::max(draft.original_found.low, loose.low),
+                            std::max(draft.original_found.high, loose.high)};
   }
-  // Something undescribed stands where nothing was: it was not born here.
+  // Something undescribed stands where nothing was: it is not original.
   if (group.found.kind == Occupant::Kind::empty && group.left.piece == nullptr) {
-    draft.born_left = kNothing;
+    draft.original_left = kNothing;
   }
-  hold(draft.born_found, draft.born_left, row);
+  hold(draft.original_found, draft.original_left, row);
   draft.model_found = model_credit(bench, group.found);
   draft.model_left = model_credit(bench, group.left);
   weigh_surface(bench, group, draft);
@@ -270,8 +270,8 @@ std::vector<PieceRow> weighed(std::vector<Draft> drafts) {
     PieceRow& row = draft.row;
     row.number = static_cast<int>(rows.size()) + 1;
     if (draft.units > 0) row.weight = Ratio(draft.units, whole);
-    row.found.born_here = of_whole(draft.born_found, draft.units, whole);
-    row.left.born_here = of_whole(draft.born_left, draft.units, whole);
+    row.found.original = of_whole(draft.original_found, draft.units, whole);
+    row.left.original = of_whole(draft.original_left, draft.units, whole);
     row.found.right_for_model = of_whole(draft.model_found, draft.units, whole);
     row.left.right_for_model = of_whole(draft.model_left, draft.units, whole);
     row.found.surface_points = of_whole(draft.surface_found, draft.surface_units, surface_whole);
@@ -292,11 +292,11 @@ void letter_rows(Finding& finding) {
 /// Without a reel to speak of there is no index of what is its own.
 void withhold(const Assembled& assembled, Finding& finding) {
   const bool found = assembled.when == Moment::found;
-  for (Index* index : {&finding.born_here, &finding.surface}) {
+  for (Index* index : {&finding.original, &finding.untouched_surface}) {
     (found ? index->found : index->left).reset();
   }
-  finding.born_here_change.shares.clear();
-  finding.surface_change.shares.clear();
+  finding.original_change.shares.clear();
+  finding.untouched_surface_change.shares.clear();
 }
 
 void drop_if_unweighed(Finding& finding) {
@@ -304,13 +304,13 @@ void drop_if_unweighed(Finding& finding) {
     return std::any_of(finding.rows.begin(), finding.rows.end(), weighs);
   };
   if (!any([](const PieceRow& row) { return row.weighed; })) {
-    finding.born_here = {};
+    finding.original = {};
     finding.right_for_model = {};
   }
   if (!any([](const PieceRow& row) {
         return row.weighed && (row.found.surface_weighed || row.left.surface_weighed);
       })) {
-    finding.surface = {};
+    finding.untouched_surface = {};
   }
 }
 
@@ -333,7 +333,7 @@ std::vector<Entry> second_ledger(const record::Record& record, const record::Vis
   for (const record::Fitting& fitting : record.fittings) {
     const record::Piece* piece = find(record, fitting.piece);
     if (fitting.visit != visit.id || piece == nullptr) continue;
-    if (born_here(record, *piece).answer != BornHere::no) continue;
+    if (of_this_reel(record, *piece).answer != OfThisReel::no) continue;
     entries.push_back({letters(static_cast<int>(entries.size())), fitting.id});
   }
   return entries;
@@ -347,8 +347,9 @@ Finding assess(const record::Record& record, const record::Visit& visit,
   finding.rows = weighed(draft_rows(bench));
   finding.second_ledger = second_ledger(record, visit);
   letter_rows(finding);
-  sum_up(finding.rows, &Side::born_here, finding.born_here, finding.born_here_change);
-  sum_up(finding.rows, &Side::surface_points, finding.surface, finding.surface_change);
+  sum_up(finding.rows, &Side::original, finding.original, finding.original_change);
+  sum_up(finding.rows, &Side::surface_points, finding.untouched_surface,
+         finding.untouched_surface_change);
   sum_up(finding.rows, &Side::right_for_model, finding.right_for_model,
          finding.right_for_model_change);
   drop_if_unweighed(finding);

@@ -11,13 +11,13 @@
 #include "record/record.h"
 
 /// What is the maker's, and how much of it. Bench work never raises it: what was made at a bench or
-/// came off a donor counts as not born here whatever the record answers, and what is written better
+/// came off a donor counts as not original whatever the record answers, and what is written better
 /// as left than as found is held at found, with the reason.
 namespace winchbook::assess::originality {
 
 /// What sits in a place, seen from the maker's ledger.
 enum class Standing {
-  original,       ///< the maker's, born on this reel
+  original,       ///< the maker's, of this reel
   same_maker,     ///< the maker's, from another reel
   service_spare,  ///< the maker's, sold as a spare
   life,           ///< made for it or put on it in its life, before this bench
@@ -44,15 +44,15 @@ enum class Standing {
 
 /// Why a row counts as it does. The words for them are the reader's.
 enum class Reason {
-  record_born_here,      ///< the record answers yes
-  record_not_born_here,  ///< the record answers no
-  born_not_determined,   ///< the record leaves it open: from nothing to full
-  made_at_bench,         ///< made at the bench: never born here, whatever the record answers
-  brought_by_bench,      ///< left open, but it came with the bench: not counted as born here
-  from_donor,            ///< came off a donor: never born here, whatever the record answers
-  place_empty,           ///< the place is empty
-  place_not_examined,    ///< nobody says whether anything is there: from nothing to full
-  piece_not_described,   ///< something is there that the record does not describe
+  record_of_this_reel,      ///< the record answers yes
+  record_not_of_this_reel,  ///< the record answers no
+  original_not_determined,  ///< the record leaves it open: from nothing to full
+  made_at_bench,            ///< made at the bench: never original, whatever the record answers
+  brought_by_bench,         ///< left open, but it came with the bench: not counted as original
+  from_donor,               ///< came off a donor: never original, whatever the record answers
+  place_empty,              ///< the place is empty
+  place_not_examined,       ///< nobody says whether anything is there: from nothing to full
+  piece_not_described,      ///< something is there that the record does not describe
   came_loose,        ///< came with the reel out of its place; put back, so it was there as found
   consumable,        ///< worn and replaced as a matter of course: weighs nothing
   weight_of_record,  ///< the weight is written in the record
@@ -74,8 +74,8 @@ struct Side {
       surface;                   ///< as written; empty: not examined, or not the maker's
   bool makers_surface = false;   ///< false: a dash stands in the ledger
   bool surface_weighed = false;  ///< the surface is this reel's own and counts in the index
-  /// Points of the born-here index that this row brings, of Finding's whole.
-  base::RatioRange born_here;
+  /// Points of the of-this-reel index that this row brings, of Finding's whole.
+  base::RatioRange original;
   base::RatioRange surface_points;
   base::RatioRange right_for_model;
   std::vector<Reason> reasons;  ///< why it counts so at this moment
@@ -94,15 +94,15 @@ struct PieceRow {
   Side left;
   bool changed = false;                  ///< another piece (or none) sits there as left
   std::vector<Reason> reasons;           ///< that hold at both moments, or for the difference
-  record::Evidence evidence;             ///< of the answer "born here" about the piece found
+  record::Evidence evidence;             ///< of the answer "original" about the piece found
   std::vector<record::MarkingId> marks;  ///< on the piece found
   std::optional<std::string>
       letter;  ///< of the second ledger, when a fitting of this visit applies
   std::optional<record::FittingId> fitting;  ///< that fitting
 };
 
-/// One entry of the second ledger: a fitting by which the bench put in a piece that was not born
-/// here.
+/// One entry of the second ledger: a fitting by which the bench put in a piece that was not
+/// original here.
 struct Entry {
   std::string letter;  ///< "A" … "Z", "AA" …, in the record's order of fittings
   record::FittingId fitting;
@@ -173,8 +173,8 @@ struct Return {
   Because because = Because::at_hand;
   std::optional<base::Percent> degree;
   bool reel_altered = false;  ///< something of the reel itself was cut, bored or bent for it
-  Ends born_here;             ///< what the return gives back to the index
-  Ends surface;
+  Ends original;              ///< what the return gives back to the index
+  Ends untouched_surface;
 };
 
 /// A surface that the bench's work changed and that is not (wholly) to be had back.
@@ -194,8 +194,8 @@ struct WayBack {
   int not_determined = 0;
   int nothing_there = 0;
   /// The indices with every piece at hand back in its place.
-  std::optional<base::RatioRange> born_here_restored;
-  std::optional<base::RatioRange> surface_restored;
+  std::optional<base::RatioRange> original_restored;
+  std::optional<base::RatioRange> untouched_surface_restored;
 };
 
 /// No one reel gave enough of it to be called the reel.
@@ -218,13 +218,13 @@ struct Counts {
 /// Originality in one visit. All shares are exact; print them with Ratio::rounded.
 struct Finding {
   record::VisitId visit;
-  Index born_here;  ///< empty at a moment at which the reel is assembled from several
-  Index surface;
+  Index original;  ///< empty at a moment at which the reel is assembled from several
+  Index untouched_surface;
   Index right_for_model;
   std::vector<PieceRow> rows;
   std::vector<Entry> second_ledger;
-  Change born_here_change;
-  Change surface_change;
+  Change original_change;
+  Change untouched_surface_change;
   Change right_for_model_change;
   WayBack way_back;
   std::vector<Assembled> assembled;  ///< none, or one per moment at which it holds

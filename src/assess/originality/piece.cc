@@ -70,26 +70,27 @@ std::int64_t hundredths(const base::Percent& percent) {
   return std::clamp<std::int64_t>(units, 0, kAll);
 }
 
-Born born_here(const record::Record& record, const record::Piece& piece) {
-  using record::BornHere;
-  if (piece.made_by.answer == record::MadeBy::bench) return {BornHere::no, Reason::made_at_bench};
-  if (piece.donor) return {BornHere::no, Reason::from_donor};
-  switch (piece.born_here.answer) {
-    case BornHere::yes:
-      return {BornHere::yes, Reason::record_born_here};
-    case BornHere::no:
-      return {BornHere::no, Reason::record_not_born_here};
-    case BornHere::not_determined:
+Originality of_this_reel(const record::Record& record, const record::Piece& piece) {
+  using record::OfThisReel;
+  if (piece.made_by.answer == record::MadeBy::bench) return {OfThisReel::no, Reason::made_at_bench};
+  if (piece.donor) return {OfThisReel::no, Reason::from_donor};
+  switch (piece.of_this_reel.answer) {
+    case OfThisReel::yes:
+      return {OfThisReel::yes, Reason::record_of_this_reel};
+    case OfThisReel::no:
+      return {OfThisReel::no, Reason::record_not_of_this_reel};
+    case OfThisReel::not_determined:
       break;
   }
-  if (brought_by_bench(record, piece.id)) return {BornHere::no, Reason::brought_by_bench};
-  return {BornHere::not_determined, Reason::born_not_determined};
+  if (brought_by_bench(record, piece.id)) return {OfThisReel::no, Reason::brought_by_bench};
+  return {OfThisReel::not_determined, Reason::original_not_determined};
 }
 
-Standing standing(const record::Record& record, const record::Piece& piece, record::BornHere born) {
+Standing standing(const record::Record& record, const record::Piece& piece,
+                  record::OfThisReel original) {
   using record::MadeBy;
-  if (born == record::BornHere::yes) return Standing::original;
-  if (born == record::BornHere::not_determined) return Standing::not_determined;
+  if (original == record::OfThisReel::yes) return Standing::original;
+  if (original == record::OfThisReel::not_determined) return Standing::not_determined;
   const MadeBy maker = piece.made_by.answer;
   if (maker == MadeBy::bench) return Standing::bench;
   if (maker == MadeBy::owner || was_in_its_life(record, piece.id)) return Standing::life;

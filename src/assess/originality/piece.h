@@ -7,19 +7,19 @@
 
 namespace winchbook::assess::originality {
 
-/// The answer "born here" that the index uses, and why it is not always the record's.
-struct Born {
-  record::BornHere answer = record::BornHere::not_determined;
-  Reason reason = Reason::born_not_determined;
+/// The answer "original" that the index uses, and why it is not always the record's.
+struct Originality {
+  record::OfThisReel answer = record::OfThisReel::not_determined;
+  Reason reason = Reason::original_not_determined;
 };
 
-/// A piece made at the bench, or off a donor, was not born here whatever is written. One that the
-/// record leaves open counts as not born here when a bench put it in during a visit to which it had
+/// A piece made at the bench, or off a donor, is not original whatever is written. One that the
+/// record leaves open counts as not original when a bench put it in during a visit to which it had
 /// not come: bench work can then never raise the index.
-[[nodiscard]] Born born_here(const record::Record& record, const record::Piece& piece);
+[[nodiscard]] Originality of_this_reel(const record::Record& record, const record::Piece& piece);
 
 [[nodiscard]] Standing standing(const record::Record& record, const record::Piece& piece,
-                                record::BornHere born);
+                                record::OfThisReel original);
 
 /// What the piece's surface keeps, from 0 to 1, and why it is a range.
 struct SurfaceCredit {

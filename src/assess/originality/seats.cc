@@ -25,8 +25,10 @@ struct Seated {
   int missing = 0;
 };
 
-int rank(record::BornHere born) {
-  return born == record::BornHere::yes ? 0 : born == record::BornHere::not_determined ? 1 : 2;
+int rank(record::OfThisReel original) {
+  return original == record::OfThisReel::yes              ? 0
+         : original == record::OfThisReel::not_determined ? 1
+                                                          : 2;
 }
 
 Seated seated(const record::Record& record, const record::Visit& visit, const record::Place& place,
@@ -45,8 +47,9 @@ Seated seated(const record::Record& record, const record::Visit& visit, const re
   // The maker's own first, so that a place with more pieces than seats tells the same story
   // whatever the order of the record.
   std::sort(all.there.begin(), all.there.end(), [&](const Sitting& a, const Sitting& b) {
-    return std::make_tuple(rank(born_here(record, *a.piece).answer), a.piece->id, a.fitting->id) <
-           std::make_tuple(rank(born_here(record, *b.piece).answer), b.piece->id, b.fitting->id);
+    return std::make_tuple(rank(of_this_reel(record, *a.piece).answer), a.piece->id,
+                           a.fitting->id) <
+           std::make_tuple(rank(of_this_reel(record, *b.piece).answer), b.piece->id, b.fitting->id);
   });
   return all;
 }
@@ -136,7 +139,7 @@ class PlaceStory {
                                   : Occupant{Occupant::Kind::empty, nullptr};
     if (after != nullptr && (before == nullptr || before->piece != after->piece)) {
       group.fitting = after->fitting;
-      group.came_loose = born_here(record_, *after->piece).answer != record::BornHere::no;
+      group.came_loose = of_this_reel(record_, *after->piece).answer != record::OfThisReel::no;
       if (group.came_loose && before == nullptr) group.found = group.left;
     }
     if (before != nullptr) before->seats -= seats;
@@ -191,7 +194,7 @@ bool was_ever_filled(const record::Record& record, const record::PlaceId& place)
       record.fittings.begin(), record.fittings.end(), [&](const record::Fitting& fitting) {
         if (fitting.place != place) return false;
         const record::Piece* piece = find(record, fitting.piece);
-        return piece != nullptr && born_here(record, *piece).answer != record::BornHere::no;
+        return piece != nullptr && of_this_reel(record, *piece).answer != record::OfThisReel::no;
       });
 }
 

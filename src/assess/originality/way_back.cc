@@ -71,14 +71,14 @@ Return return_of(const record::Record& record, const record::Visit& visit, const
     return back;
   }
   back.old_piece = row.found.piece;
-  const Ends born = lost(row.found.born_here, row.left.born_here);
+  const Ends original = lost(row.found.original, row.left.original);
   const Ends surface = lost(row.found.surface_points, row.left.surface_points);
   const record::Piece* old = find(record, *row.found.piece);
   back.because = old == nullptr ? Because::whereabouts_not_known : where_is(*old);
   if (back.because == Because::whereabouts_not_known) {
     back.outcome = Outcome::not_determined;
-    back.born_here.at_high = born.at_high;
-    back.surface.at_high = surface.at_high;
+    back.original.at_high = original.at_high;
+    back.untouched_surface.at_high = surface.at_high;
     return back;
   }
   if (back.because != Because::at_hand) {
@@ -88,14 +88,14 @@ Return return_of(const record::Record& record, const record::Visit& visit, const
   const std::optional<record::WayBack> way = written_way_back(record, visit, row);
   if (!way) {
     back.outcome = Outcome::not_determined;
-    back.born_here.at_high = born.at_high;
-    back.surface.at_high = surface.at_high;
+    back.original.at_high = original.at_high;
+    back.untouched_surface.at_high = surface.at_high;
     return back;
   }
   back.degree = way->degree;
   const Ratio degree = degree_of(way->degree);
-  back.born_here = times(born, degree);
-  back.surface = times(surface, degree);
+  back.original = times(original, degree);
+  back.untouched_surface = times(surface, degree);
   if (degree == Ratio()) {
     back.outcome = Outcome::never;
     back.because = Because::degree_nought;
@@ -150,8 +150,9 @@ void count(WayBack& way, Outcome outcome) {
 WayBack way_back(const record::Record& record, const record::Visit& visit, const Finding& finding) {
   WayBack way;
   // Without both ends there is no way to speak of.
-  if (finding.born_here.found) way.born_here_restored = finding.born_here.left;
-  if (finding.surface.found) way.surface_restored = finding.surface.left;
+  if (finding.original.found) way.original_restored = finding.original.left;
+  if (finding.untouched_surface.found)
+    way.untouched_surface_restored = finding.untouched_surface.left;
   const auto give_back = [](std::optional<RatioRange>& index, const Ends& ends) {
     if (index) index = plus(*index, ends);
   };
@@ -159,15 +160,15 @@ WayBack way_back(const record::Record& record, const record::Visit& visit, const
     if (row.changed) {
       const Return back = return_of(record, visit, row);
       count(way, back.outcome);
-      give_back(way.born_here_restored, back.born_here);
-      give_back(way.surface_restored, back.surface);
+      give_back(way.original_restored, back.original);
+      give_back(way.untouched_surface_restored, back.untouched_surface);
       way.returns.push_back(back);
       continue;
     }
     const Ends gone = lost(row.found.surface_points, row.left.surface_points);
     if (gone == Ends{} || !row.found.piece) continue;
     const Ends recovered = times(gone, surface_degree(visit, *row.found.piece));
-    give_back(way.surface_restored, recovered);
+    give_back(way.untouched_surface_restored, recovered);
     way.surface_losses.push_back({row.number, gone, recovered});
   }
   return way;

@@ -209,7 +209,7 @@ base::Result<record::PieceId> add_piece(const FitRequest& request,
   piece.material = request.material;
   piece.made_by = judged(made_by_of(request), request.certainty);
   piece.maker_name = request.maker_name;
-  piece.born_here = judged(record::BornHere::no, record::Certainty::certain);
+  piece.of_this_reel = judged(record::OfThisReel::no, record::Certainty::certain);
   if (request.pattern) piece.pattern = judged(*request.pattern, request.certainty);
   piece.donor = donor;
   if (request.state == PartState::made) piece.made = date_of(request.on);

@@ -12,7 +12,7 @@ namespace winchbook::daybook {
 /// What a fitted part was before.
 enum class PartState { fresh, used, made };
 
-/// A part put into the reel that was not born in it.
+/// A part put into the reel that is not original.
 struct FitRequest : Entry {
   std::string name;    ///< "Pinion"
   std::string id;      ///< of the part; empty: made from its name

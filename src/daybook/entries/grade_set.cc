@@ -69,7 +69,7 @@ forms::Form form(GradeRequest& request) {
   Form form{
       field("PARTS", "the parts to set, or whose fault to enter", request.parts),
       phrases_field("--set",
-                    "what is so: \"born here, the maker's, right pattern, certain, untouched 85, "
+                    "what is so: \"original, the maker's, right pattern, certain, untouched 85, "
                     "worn through 15\"",
                     request.said)
           .asks("How is it: filled, in part, empty, not examined?", of_place),
@@ -87,10 +87,10 @@ template <class Answer> struct Phrase {
   Answer answer;
 };
 
-constexpr auto kBornHere = std::to_array<Phrase<record::BornHere>>({
-    {"born here", record::BornHere::yes},
-    {"not born here", record::BornHere::no},
-    {"born here not known", record::BornHere::not_determined},
+constexpr auto kOfThisReel = std::to_array<Phrase<record::OfThisReel>>({
+    {"original", record::OfThisReel::yes},
+    {"not original", record::OfThisReel::no},
+    {"originality not known", record::OfThisReel::not_determined},
 });
 
 constexpr auto kMadeBy = std::to_array<Phrase<record::MadeBy>>({
@@ -169,7 +169,7 @@ bool read_surface(std::string_view phrase, Grading& grading) {
 }
 
 bool read_phrase(std::string_view phrase, Grading& grading) {
-  return read_answer(phrase, kBornHere, grading.born_here) ||
+  return read_answer(phrase, kOfThisReel, grading.of_this_reel) ||
          read_answer(phrase, kMadeBy, grading.made_by) ||
          read_answer(phrase, kPattern, grading.pattern) || read_word(phrase, grading.certainty) ||
          read_word(phrase, grading.presence) || read_share(phrase, "corroded ", grading.corroded) ||
@@ -209,7 +209,7 @@ void judge(record::Judgement<Answer>& judgement, const std::optional<Answer>& an
 }
 
 void set_answers(record::Piece& piece, const Grading& grading, const Grounds& grounds) {
-  judge(piece.born_here, grading.born_here, grounds);
+  judge(piece.of_this_reel, grading.of_this_reel, grounds);
   judge(piece.made_by, grading.made_by, grounds);
   judge(piece.pattern, grading.pattern, grounds);
   if (!grading.material.empty()) piece.material = grading.material;
@@ -276,7 +276,7 @@ base::Diagnostics read_typed(std::string_view typed, Grading& into) {
     if (phrase.empty() || read_phrase(phrase, grading) || of_a_place) continue;
     faults.push_back(base::error(
         fmt::format("\"{}\" says nothing of a part", phrase),
-        "say such as \"born here, the maker's, right pattern, certain\" or \"untouched 85, worn "
+        "say such as \"original, the maker's, right pattern, certain\" or \"untouched 85, worn "
         "through 15\"; of a place, filled, in part, empty or not examined",
         "command-grade"));
   }

@@ -12,7 +12,7 @@
 namespace winchbook::daybook {
 
 /// What is said of some parts, in phrases parted by commas:
-///   born here | not born here | born here not known
+///   original | not original | originality not known
 ///   the maker's | another maker's | bench made | owner made | maker not known
 ///   right pattern | running change | service spare | wrong pattern | pattern not known
 ///   certain | likely | possible        how sure, of the answers before it and after it
@@ -24,7 +24,7 @@ namespace winchbook::daybook {
 /// or of a place: filled | in part | empty | not examined.
 struct Grading {
   std::string typed;  ///< all phrases, as they are told
-  std::optional<record::BornHere> born_here;
+  std::optional<record::OfThisReel> of_this_reel;
   std::optional<record::MadeBy> made_by;
   std::optional<record::Pattern> pattern;
   std::optional<record::Certainty> certainty;
@@ -36,7 +36,7 @@ struct Grading {
   std::string finish;
   std::optional<record::Filled> filled;  ///< of a place
 
-  [[nodiscard]] bool has_answer() const { return born_here || made_by || pattern; }
+  [[nodiscard]] bool has_answer() const { return of_this_reel || made_by || pattern; }
   [[nodiscard]] bool has_state() const {
     return presence || !surface.empty() || corroded || defects;
   }

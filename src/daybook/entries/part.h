@@ -64,7 +64,7 @@ struct PartRequest : Entry {
 };
 
 /// Adds the part with its place and its fitting, or sets what is given of one that is known. What
-/// was not born here and is put in by the bench is entered with fit (daybook/entries/fit.h).
+/// is not original and is put in by the bench is entered with fit (daybook/entries/fit.h).
 [[nodiscard]] base::Result<Said> part(const PartRequest& request, Draft& draft);
 
 [[nodiscard]] forms::Job part_job();

@@ -32,13 +32,13 @@ bool named_in(const std::vector<record::PieceId>& pieces, const record::PieceId&
   return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
 }
 
-/// Line, box, papers, pouch, spare spool: each with whether it was born with the reel.
+/// Line, box, papers, pouch, spare spool: each with whether it was original to the reel.
 std::vector<Text> with_it(const Telling& telling) {
   std::vector<Text> lines;
   for (const Piece* piece : assess::came_with_it(telling.record, telling.visit)) {
-    const std::string born(record::word_of(piece->born_here.answer));
+    const std::string original(record::word_of(piece->of_this_reel.answer));
     lines.push_back(document::plain(telling.words.say(
-        "receipt.content", {{"name", name_and_count(telling, *piece)}, {"born", born}})));
+        "receipt.content", {{"name", name_and_count(telling, *piece)}, {"original", original}})));
   }
   const record::Words& told = telling.record.reel.box_and_papers;
   if (lines.empty() && !told.empty()) lines.push_back(telling.text(told));
@@ -73,7 +73,7 @@ std::string axes(const Telling& telling) {
     assess::condition::WordRange word;
   };
   const std::array<Axis, 4> all{{
-      {"surface", {"nearlyall", "most", "half", "little"}, at.surface.word},
+      {"surface", {"nearlyall", "most", "half", "little"}, at.finish_left.word},
       {"structure", {"sound", "marked", "weakened", "unsafe"}, at.structure.word},
       {"working", {"asmade", "withcare", "inpart", "not"}, at.working.word},
       {"completeness", {"whole", "nearly", "part", "little"}, at.completeness.word},

@@ -32,13 +32,13 @@ Tally::Figure of_hundred(const Telling& telling, const std::string& key, const S
 Tally originality(const Telling& telling, const Finding& finding) {
   Tally tally;
   tally.figures.push_back(
-      of_hundred(telling, "statement.parts", finding.born_here.found, finding.born_here.left));
-  tally.figures.push_back(
-      of_hundred(telling, "statement.surfaces", finding.surface.found, finding.surface.left));
+      of_hundred(telling, "statement.parts", finding.original.found, finding.original.left));
+  tally.figures.push_back(of_hundred(telling, "statement.surfaces", finding.untouched_surface.found,
+                                     finding.untouched_surface.left));
   tally.figures.push_back(of_hundred(telling, "statement.right", finding.right_for_model.found,
                                      finding.right_for_model.left));
-  tally.figures.push_back(of_hundred(telling, "statement.back", finding.born_here.found,
-                                     finding.way_back.born_here_restored));
+  tally.figures.push_back(of_hundred(telling, "statement.back", finding.original.found,
+                                     finding.way_back.original_restored));
   return tally;
 }
 
@@ -54,7 +54,7 @@ std::string word(const Telling& telling, const StateAxis& axis, const WordRange&
 WordRange range_of(const Readings& at, std::size_t axis) {
   switch (axis) {
     case 0:
-      return at.surface.word;
+      return at.finish_left.word;
     case 1:
       return at.structure.word;
     case 2:
@@ -89,7 +89,7 @@ std::optional<document::Table> changes(const Telling& telling, const Finding& fi
     return tenths < 0 ? "\u2212" + digits : tenths > 0 ? "+" + digits : digits;
   };
   for (const auto& share :
-       assess::originality::printed(finding.born_here, finding.born_here_change, kTenths)) {
+       assess::originality::printed(finding.original, finding.original_change, kTenths)) {
     const auto& row = finding.rows.at(static_cast<std::size_t>(share.row) - 1);
     const std::string low = signed_tenths(share.low);
     const std::string high = signed_tenths(share.high);

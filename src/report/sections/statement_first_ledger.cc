@@ -69,7 +69,7 @@ Text evidence(const Telling& telling, const PieceRow& row) {
   Text text;
   if (piece != nullptr && row.found.standing != Standing::not_determined) {
     text = document::plain(
-        telling.words.capitalised(how_sure(telling, piece->born_here.certainty)) + ".");
+        telling.words.capitalised(how_sure(telling, piece->of_this_reel.certainty)) + ".");
   } else if (has(row.found.reasons, Reason::place_not_examined)) {
     return document::plain(telling.words.say("statement.place-not-examined"));
   } else if (piece == nullptr && row.found.standing == Standing::missing) {

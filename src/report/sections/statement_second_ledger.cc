@@ -265,13 +265,14 @@ std::vector<HalfBlock> way_back(const Telling& telling, const Finding& finding) 
                                                              {"open", way.not_determined},
                                                              {"none", way.nothing_there}}));
   }
-  if (way.born_here_restored) {
-    answer.push_back(telling.words.say("ledger.refit",
-                                       {{"share", telling.hundredths(*way.born_here_restored)}}));
+  if (way.original_restored) {
+    answer.push_back(
+        telling.words.say("ledger.refit", {{"share", telling.hundredths(*way.original_restored)}}));
   }
-  if (way.surface_restored) {
-    answer.push_back(telling.words.say("statement.surface-restored",
-                                       {{"share", telling.hundredths(*way.surface_restored)}}));
+  if (way.untouched_surface_restored) {
+    answer.push_back(
+        telling.words.say("statement.surface-restored",
+                          {{"share", telling.hundredths(*way.untouched_surface_restored)}}));
   }
   blocks.emplace_back(note_paragraph(joined(answer)));
   for (const Return& one : way.returns) {

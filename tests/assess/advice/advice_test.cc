@@ -150,8 +150,8 @@ TEST_CASE("what the record knows takes the place of the bench's points") {
                     {Course::make_it_fish, pounds(80), pounds(120), {}},
                     {Course::rebuild_to_fish, pounds(400), pounds(400), {}}};
   known.visit.advice = advice;
-  known.originality.born_here.found = winchbook::base::RatioRange{Ratio(90, 100), Ratio(94, 100)};
-  known.originality.born_here.left = winchbook::base::RatioRange{Ratio(80, 100), Ratio(80, 100)};
+  known.originality.original.found = winchbook::base::RatioRange{Ratio(90, 100), Ratio(94, 100)};
+  known.originality.original.left = winchbook::base::RatioRange{Ratio(80, 100), Ratio(80, 100)};
   known.condition.found.working.word = {2, 2};
   known.condition.left.working.word = {0, 0};
   known.values = {100, 100, 80, std::nullopt};

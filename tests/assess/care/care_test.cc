@@ -55,7 +55,7 @@ struct Reel {
     one.name = id;
     one.material = material;
     one.now.kind = record::Whereabouts::Kind::fitted;
-    one.born_here.answer = record::BornHere::yes;
+    one.of_this_reel.answer = record::OfThisReel::yes;
     if (*finish != '\0') one.finish.push_back({finish, record::FinishBy::maker, {}, {}});
     record.pieces.push_back(one);
     return record.pieces.back();
@@ -246,7 +246,7 @@ TEST_CASE("a washer that the bench made is not older than the bench's work") {
   Reel reel;
   reel.place("stack", "drag-washer");
   record::Piece& fibre = reel.piece("fibre", "red fibre");
-  fibre.born_here.answer = record::BornHere::no;
+  fibre.of_this_reel.answer = record::OfThisReel::no;
   fibre.made_by.answer = record::MadeBy::bench;
   reel.fit("fibre", "stack");
   reel.record.fittings.back().from = date("2026-04-24");

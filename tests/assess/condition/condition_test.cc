@@ -118,10 +118,10 @@ TEST_CASE("boundary: surface words begin strictly over their thresholds") {
     const int thousandths = share;
     CAPTURE(thousandths);
     const Finding finding = assess(plate(share));
-    CHECK(finding.left.surface.word == one(word));
-    CHECK(*finding.left.surface.share ==
+    CHECK(finding.left.finish_left.word == one(word));
+    CHECK(*finding.left.finish_left.share ==
           base::RatioRange{per_thousand(share), per_thousand(share)});
-    CHECK(finding.found.surface.word == one(0));
+    CHECK(finding.found.finish_left.word == one(0));
   }
 }
 
@@ -169,10 +169,10 @@ TEST_CASE("each state of a surface is, or is not, the maker's finish") {
         std::tuple{SurfaceState::worn_through, 0, 0}, std::tuple{SurfaceState::polished, 0, 0},
         std::tuple{SurfaceState::stripped, 0, 0}, std::tuple{SurfaceState::repaired, 0, 0},
         std::tuple{SurfaceState::refinished, 0, 0},
-        std::tuple{SurfaceState::artificially_toned, 0, 1}}) {
+        std::tuple{SurfaceState::darkened_on_purpose, 0, 1}}) {
     ReelOnBench reel = plate(1000);
     reel.visit().findings.pieces[0].left = bench_test::state({{state, 100}});
-    CHECK(*assess(reel).left.surface.share == base::RatioRange{Ratio(low, 1), Ratio(high, 1)});
+    CHECK(*assess(reel).left.finish_left.share == base::RatioRange{Ratio(low, 1), Ratio(high, 1)});
   }
 }
 
@@ -184,21 +184,21 @@ TEST_CASE("surface goes by exposed area: measured, else the usual shares, never 
   reel.sits("knob", "knob");
   reel.seen("knob", {{SurfaceState::untouched, 100}}, {{SurfaceState::untouched, 100}});
   CHECK(assess(reel).area_basis == AreaBasis::measured);
-  CHECK(assess(reel).left.surface.share->low == Ratio(3, 4));
-  CHECK(assess(reel).left.surface.word == one(1));
+  CHECK(assess(reel).left.finish_left.share->low == Ratio(3, 4));
+  CHECK(assess(reel).left.finish_left.word == one(1));
 
   reel.record.places[1].exposed_area.reset();  // not measured: not weighed
-  CHECK(assess(reel).left.surface.share->low == Ratio(0, 1));
+  CHECK(assess(reel).left.finish_left.share->low == Ratio(0, 1));
 
   reel.record.places[0].exposed_area.reset();
   reel.record.places[0].kind = "tail-plate";  // 18 of the outside; the knob 6
   CHECK(assess(reel).area_basis == AreaBasis::usual_shares);
-  CHECK(assess(reel).left.surface.share->low == Ratio(1, 4));
+  CHECK(assess(reel).left.finish_left.share->low == Ratio(1, 4));
 
   reel.record.places[0].kind = reel.record.places[1].kind = "nowhere";
   CHECK(assess(reel).area_basis == AreaBasis::none);
-  CHECK(assess(reel).left.surface.word == WordRange{0, 3});
-  CHECK_FALSE(assess(reel).left.surface.share);
+  CHECK(assess(reel).left.finish_left.word == WordRange{0, 3});
+  CHECK_FALSE(assess(reel).left.finish_left.share);
 }
 
 TEST_CASE("only the maker's finish counts, on whichever reel he put it") {
@@ -208,9 +208,9 @@ TEST_CASE("only the maker's finish counts, on whichever reel he put it") {
         std::tuple{MadeBy::bench, 0, 0}, std::tuple{MadeBy::owner, 0, 0},
         std::tuple{MadeBy::not_determined, 0, 1}}) {
     ReelOnBench reel = plate(1000);
-    reel.record.pieces[0].born_here.answer = record::BornHere::no;
+    reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
     reel.record.pieces[0].made_by.answer = made_by;
-    CHECK(*assess(reel).found.surface.share == base::RatioRange{Ratio(low, 1), Ratio(high, 1)});
+    CHECK(*assess(reel).found.finish_left.share == base::RatioRange{Ratio(low, 1), Ratio(high, 1)});
   }
 }
 
@@ -222,8 +222,8 @@ TEST_CASE("restored label: refinished or plated again is never the maker's finis
   reel.record.pieces[0].finish = {{"nickel", record::FinishBy::maker, {}, {}},
                                   {"chrome", record::FinishBy::life, {}, {}}};
   Finding finding = assess(reel);
-  CHECK(finding.found.surface.word == one(3));
-  CHECK(finding.found.surface.share->high == Ratio(0, 1));
+  CHECK(finding.found.finish_left.word == one(3));
+  CHECK(finding.found.finish_left.share->high == Ratio(0, 1));
   REQUIRE(finding.restored.size() == 1);
   CHECK(finding.restored[0].state == SurfaceState::refinished);
   CHECK(finding.restored[0].found);
@@ -232,25 +232,25 @@ TEST_CASE("restored label: refinished or plated again is never the maker's finis
   reel.visit().findings.pieces[0].left =
       bench_test::state({{SurfaceState::untouched, 90}, {SurfaceState::refinished, 10}});
   finding = assess(reel);
-  CHECK(finding.left.surface.word == one(0));  // the word does not fall, and yet it is named
+  CHECK(finding.left.finish_left.word == one(0));  // the word does not fall, and yet it is named
   REQUIRE(finding.restored.size() == 1);
   CHECK_FALSE(finding.restored[0].found);
   CHECK(finding.restored[0].left);
 
   // A piece of its life was always so.
   reel.record.pieces[0].made_by.answer = record::MadeBy::owner;
-  reel.record.pieces[0].born_here.answer = record::BornHere::no;
+  reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
   CHECK(assess(reel).restored.empty());
 }
 
 TEST_CASE("unknown: an axis that nobody examined is a range, not the best word") {
   const Finding nothing = assess(ReelOnBench());
   for (const Readings* readings : {&nothing.found, &nothing.left}) {
-    CHECK(readings->surface.word == WordRange{0, 3});
+    CHECK(readings->finish_left.word == WordRange{0, 3});
     CHECK(readings->structure.word == WordRange{0, 3});
     CHECK(readings->working.word == WordRange{0, 3});
     CHECK(readings->completeness.word == WordRange{0, 3});
-    for (const Position& position : {readings->surface.position, readings->structure.position,
+    for (const Position& position : {readings->finish_left.position, readings->structure.position,
                                      readings->working.position, readings->completeness.position}) {
       CHECK(position == Position{Ratio(0, 1), Ratio(1, 1)});
     }
@@ -258,8 +258,8 @@ TEST_CASE("unknown: an axis that nobody examined is a range, not the best word")
   // A surface examined in part is open by what is left over.
   ReelOnBench reel = plate(1000);
   reel.visit().findings.pieces[0].left = bench_test::state({{SurfaceState::untouched, 60}});
-  CHECK(assess(reel).left.surface.word == WordRange{0, 1});
-  CHECK(*assess(reel).left.surface.share == base::RatioRange{Ratio(60, 100), Ratio(1, 1)});
+  CHECK(assess(reel).left.finish_left.word == WordRange{0, 1});
+  CHECK(*assess(reel).left.finish_left.share == base::RatioRange{Ratio(60, 100), Ratio(1, 1)});
   // A place that nobody looked into may be filled.
   CHECK(assess(with_places(1, 2)).found.completeness.word == WordRange{1, 2});
   CHECK(assess(with_places(0, 2)).found.completeness.not_examined == 2);
@@ -341,7 +341,7 @@ TEST_CASE("no average: what befalls one axis moves no other") {
   reel.visit().findings.faults.push_back(crack);
   const Finding cracked = assess(reel);
   CHECK(cracked.found.structure.word == one(3));
-  CHECK(cracked.found.surface.position == good.found.surface.position);
+  CHECK(cracked.found.finish_left.position == good.found.finish_left.position);
   CHECK(cracked.found.completeness.position == good.found.completeness.position);
   CHECK(cracked.found.working.position == good.found.working.position);
 
@@ -427,10 +427,10 @@ TEST_CASE("monotone: better evidence on an axis never lowers it") {
     CHECK(after.working.word.worst <= before.working.word.worst);
     CHECK(after.structure.position.high >= before.structure.position.high);
     CHECK(after.structure.word.best <= before.structure.word.best);
-    CHECK(after.surface.position.low >= before.surface.position.low);
-    CHECK(after.surface.position.high >= before.surface.position.high);
+    CHECK(after.finish_left.position.low >= before.finish_left.position.low);
+    CHECK(after.finish_left.position.high >= before.finish_left.position.high);
     CHECK(after.completeness.position == before.completeness.position);
-    if (after.surface.position.low > before.surface.position.low) ++raised;
+    if (after.finish_left.position.low > before.finish_left.position.low) ++raised;
   }
   CHECK(raised > 50);
 }
@@ -443,7 +443,7 @@ TEST_CASE("permutation: the order in which things are entered changes no axis") 
     const Finding one_way = assess(reel.record);
     const Finding other = assess(bench_test::shuffled(reel.record, seed));
     const auto same = [](const Readings& a, const Readings& b) {
-      CHECK(a.surface.position == b.surface.position);
+      CHECK(a.finish_left.position == b.finish_left.position);
       CHECK(a.structure.position == b.structure.position);
       CHECK(a.working.position == b.working.position);
       CHECK(a.completeness.position == b.completeness.position);

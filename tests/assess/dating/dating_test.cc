@@ -8,8 +8,8 @@
 #include "evidence_on_bench.h"
 
 using namespace winchbook::dating_test;  // NOLINT: the words of these tests
-using winchbook::record::BornHere;
 using winchbook::record::Legibility;
+using winchbook::record::OfThisReel;
 using winchbook::record::PieceId;
 
 namespace {
@@ -56,10 +56,10 @@ TEST_CASE("no evidence, no year") {
   CHECK_FALSE(finding.range50.has_value());
 }
 
-TEST_CASE("what was not born here says nothing of the reel, and the reason is kept") {
+TEST_CASE("what is not original says nothing of the reel, and the reason is kept") {
   Case one;
   one.piece("plate");
-  one.piece("spool", BornHere::no);
+  one.piece("spool", OfThisReel::no);
   one.piece("screw").made_by.answer = winchbook::record::MadeBy::bench;
   one.piece("knob").donor = winchbook::record::DonorId{"another"};
   one.piece("box").role = winchbook::record::PieceRole::content;
@@ -69,7 +69,7 @@ TEST_CASE("what was not born here says nothing of the reel, and the reason is ke
   const Finding finding = one.weighed();
   CHECK(text(finding.window.days()) == "1930-01-01/1940-12-31");
   CHECK(finding.conflicts.empty());
-  CHECK(finding.uses[1].left_out == LeftOut::not_born_here);
+  CHECK(finding.uses[1].left_out == LeftOut::not_of_this_reel);
   CHECK(finding.uses[2].left_out == LeftOut::made_at_bench);
   CHECK(finding.uses[3].left_out == LeftOut::from_donor);
   CHECK(finding.uses[4].left_out == LeftOut::content);
@@ -78,7 +78,7 @@ TEST_CASE("what was not born here says nothing of the reel, and the reason is ke
 
 TEST_CASE("a piece about which the record is not sure counts") {
   Case one;
-  one.piece("plate", BornHere::not_determined);
+  one.piece("plate", OfThisReel::not_determined);
   one.says("plate", "1930/1940");
   CHECK(text(one.weighed().window.days()) == "1930-01-01/1940-12-31");
 }

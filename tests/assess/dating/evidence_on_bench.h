@@ -38,11 +38,12 @@ struct Case {
   record::Record record;
   std::vector<Evidence> evidence;
 
-  record::Piece& piece(const std::string& id, record::BornHere born_here = record::BornHere::yes) {
+  record::Piece& piece(const std::string& id,
+                       record::OfThisReel original = record::OfThisReel::yes) {
     record::Piece one;
     one.id = {id};
     one.name = id;
-    one.born_here.answer = born_here;
+    one.of_this_reel.answer = original;
     record.pieces.push_back(one);
     return record.pieces.back();
   }

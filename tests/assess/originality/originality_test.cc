@@ -53,32 +53,33 @@ const PieceRow& row_at(const Finding& finding, const std::string& place) {
 
 }  // namespace
 
-TEST_CASE("a reel of the maker's own pieces is born here to the full") {
+TEST_CASE("a reel of the maker's own pieces is original to the full") {
   const Finding finding = assess(ten_places());
-  CHECK(*finding.born_here.found == share(100, 100));
-  CHECK(*finding.born_here.left == share(100, 100));
-  CHECK(finding.born_here_change.shares.empty());
+  CHECK(*finding.original.found == share(100, 100));
+  CHECK(*finding.original.left == share(100, 100));
+  CHECK(finding.original_change.shares.empty());
   CHECK(finding.found.original == 10);
   CHECK(finding.found.places_for == 10);
 }
 
-TEST_CASE("each answer to \"born here\" counts as it should") {
+TEST_CASE("each answer to \"original\" counts as it should") {
   for (const auto& [answer, low, high, standing, reason] :
-       {std::tuple{record::BornHere::yes, 100, 100, Standing::original, Reason::record_born_here},
-        std::tuple{record::BornHere::no, 90, 90, Standing::same_maker,
-                   Reason::record_not_born_here},
-        std::tuple{record::BornHere::not_determined, 90, 100, Standing::not_determined,
-                   Reason::born_not_determined}}) {
+       {std::tuple{record::OfThisReel::yes, 100, 100, Standing::original,
+                   Reason::record_of_this_reel},
+        std::tuple{record::OfThisReel::no, 90, 90, Standing::same_maker,
+                   Reason::record_not_of_this_reel},
+        std::tuple{record::OfThisReel::not_determined, 90, 100, Standing::not_determined,
+                   Reason::original_not_determined}}) {
     ReelOnBench reel = ten_places();
-    reel.record.pieces[3].born_here.answer = answer;
+    reel.record.pieces[3].of_this_reel.answer = answer;
     const Finding finding = assess(reel);
-    CHECK(*finding.born_here.found == share(low, high));
+    CHECK(*finding.original.found == share(low, high));
     CHECK(finding.rows[3].found.standing == standing);
     CHECK(has(finding.rows[3], reason));
   }
 }
 
-TEST_CASE("who made a piece that was not born here decides what it is called") {
+TEST_CASE("who made a piece that is not original decides what it is called") {
   using record::MadeBy;
   for (const auto& [made_by, pattern, standing] :
        {std::tuple{MadeBy::this_maker, record::Pattern::right, Standing::same_maker},
@@ -88,7 +89,7 @@ TEST_CASE("who made a piece that was not born here decides what it is called") {
         std::tuple{MadeBy::owner, record::Pattern::wrong, Standing::life},
         std::tuple{MadeBy::not_determined, record::Pattern::wrong, Standing::another_maker}}) {
     ReelOnBench reel = ten_places();
-    reel.record.pieces[0].born_here.answer = record::BornHere::no;
+    reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
     reel.record.pieces[0].made_by.answer = made_by;
     reel.record.pieces[0].pattern.answer = pattern;
     CHECK(assess(reel).rows[0].found.standing == standing);
@@ -97,7 +98,7 @@ TEST_CASE("who made a piece that was not born here decides what it is called") {
 
 TEST_CASE("a piece of its life is neither the maker's nor the bench's") {
   ReelOnBench reel = ten_places();
-  reel.record.pieces[9].born_here.answer = record::BornHere::no;
+  reel.record.pieces[9].of_this_reel.answer = record::OfThisReel::no;
   reel.record.pieces[9].made_by.answer = record::MadeBy::another;
   CHECK(assess(reel).rows[9].found.standing == Standing::another_maker);
 
@@ -108,39 +109,39 @@ TEST_CASE("a piece of its life is neither the maker's nor the bench's") {
   CHECK(finding.rows[9].found.standing == Standing::life);
   CHECK(finding.found.life == 1);
   CHECK(finding.found.other == 0);
-  CHECK(*finding.born_here.found == share(90, 90));
+  CHECK(*finding.original.found == share(90, 90));
   CHECK(finding.second_ledger.empty());
 }
 
-TEST_CASE("what the bench made or took from a donor was not born here, whatever is written") {
+TEST_CASE("what the bench made or took from a donor is not original, whatever is written") {
   ReelOnBench reel = ten_places();
-  reel.bench_piece("fresh").born_here.answer = record::BornHere::yes;
-  reel.donor_piece("given", "donor").born_here.answer = record::BornHere::yes;
+  reel.bench_piece("fresh").of_this_reel.answer = record::OfThisReel::yes;
+  reel.donor_piece("given", "donor").of_this_reel.answer = record::OfThisReel::yes;
   reel.fit("fresh", "at-p0", "p0");
   reel.fit("given", "at-p1", "p1");
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.left == share(80, 80));
+  CHECK(*finding.original.left == share(80, 80));
   CHECK(has(finding.rows[0], Reason::made_at_bench));
   CHECK(has(finding.rows[1], Reason::from_donor));
 }
 
-TEST_CASE("a piece left open that the bench brought is not counted as born here") {
+TEST_CASE("a piece left open that the bench brought is not counted as original") {
   ReelOnBench reel = ten_places();
-  reel.piece("stray").born_here.answer = record::BornHere::not_determined;
+  reel.piece("stray").of_this_reel.answer = record::OfThisReel::not_determined;
   reel.fit("stray", "at-p0", "p0");
-  CHECK(*assess(reel).born_here.left == share(90, 90));
+  CHECK(*assess(reel).original.left == share(90, 90));
   CHECK(has(assess(reel).rows[0], Reason::brought_by_bench));
 
   // It had come with the reel, loose: then it may be the reel's.
   reel.seen("stray", {}, {}).found->presence = record::Presence::loose;
-  CHECK(*assess(reel).born_here.left == share(90, 100));
+  CHECK(*assess(reel).original.left == share(90, 100));
 }
 
 TEST_CASE("places are weighed by the record, else by the parts list, else alike") {
   ReelOnBench reel = ten_places();
-  reel.record.pieces[0].born_here.answer = record::BornHere::no;
+  reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
   reel.record.places[0].weight = bench_test::decimal("110");
-  CHECK(*assess(reel).born_here.found == share(45, 45));  // 90 of 200
+  CHECK(*assess(reel).original.found == share(45, 45));  // 90 of 200
   CHECK(has(assess(reel).rows[0], Reason::weight_of_record));
 
   ReelOnBench listed;
@@ -161,16 +162,16 @@ TEST_CASE("consumables weigh nothing") {
   ReelOnBench reel = ten_places();
   reel.bench_piece("washers");
   reel.fit("washers", "at-p4", "p4");
-  CHECK(*assess(reel).born_here.left == share(90, 90));
+  CHECK(*assess(reel).original.left == share(90, 90));
   reel.record.places[4].consumable = true;
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.left == share(100, 100));
+  CHECK(*finding.original.left == share(100, 100));
   CHECK_FALSE(finding.rows[4].weighed);
   CHECK(finding.rows[4].letter == "A");
 
   reel.record.places[4].consumable = false;
   reel.record.places[4].kind = "drag-washer";  // consumable by the parts list
-  CHECK(*assess(reel).born_here.left == share(100, 100));
+  CHECK(*assess(reel).original.left == share(100, 100));
 }
 
 TEST_CASE("each of several pieces in a place bears its part of the weight") {
@@ -184,7 +185,7 @@ TEST_CASE("each of several pieces in a place bears its part of the weight") {
   reel.piece("foot");
   reel.sits("foot", "foot");
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.found == share(70, 70));
+  CHECK(*finding.original.found == share(70, 70));
   REQUIRE(finding.rows.size() == 3);
   CHECK(finding.rows[0].name == "piece two");
   CHECK(finding.rows[0].seats == 2);
@@ -204,7 +205,7 @@ TEST_CASE("an empty place counts nothing; one that nobody looked into is open") 
     reel.record.fittings.pop_back();
     reel.visit().findings.places.push_back({{"at-p9"}, found, found, {}});
     const Finding finding = assess(reel);
-    CHECK(*finding.born_here.found == share(90, high));
+    CHECK(*finding.original.found == share(90, high));
     CHECK(finding.rows[9].found.standing == standing);
   }
   // A piece that was looked for and is not there.
@@ -212,7 +213,7 @@ TEST_CASE("an empty place counts nothing; one that nobody looked into is open") 
   reel.seen("p9", {}, {});
   reel.visit().findings.pieces[0].found->presence = record::Presence::missing;
   reel.visit().findings.pieces[0].left->presence = record::Presence::missing;
-  CHECK(*assess(reel).born_here.found == share(90, 90));
+  CHECK(*assess(reel).original.found == share(90, 90));
   CHECK(assess(reel).found.missing == 1);
 }
 
@@ -220,18 +221,18 @@ TEST_CASE(
     "a place that the maker may have left empty weighs nothing until a piece of his was there") {
   ReelOnBench reel = ten_places();
   reel.place("harness-lug", "10").may_be_empty = true;
-  CHECK(*assess(reel).born_here.found == share(100, 100));
+  CHECK(*assess(reel).original.found == share(100, 100));
   CHECK(assess(reel).rows[10].found.standing == Standing::left_empty);
   CHECK(assess(reel).found.places_for == 10);
 
   reel.bench_piece("lug");
   reel.fit("lug", "harness-lug");
-  CHECK(*assess(reel).born_here.left == share(100, 100));
+  CHECK(*assess(reel).original.left == share(100, 100));
 
   reel.piece("own-lug");
   reel.sits("own-lug", "harness-lug").removed_in = reel.visit().id;
-  CHECK(*assess(reel).born_here.found == share(100, 100));
-  CHECK(assess(reel).born_here.left->high == Ratio(100, 110));
+  CHECK(*assess(reel).original.found == share(100, 100));
+  CHECK(assess(reel).original.left->high == Ratio(100, 110));
 }
 
 TEST_CASE("a reel that comes in pieces is what its pieces are") {
@@ -242,8 +243,8 @@ TEST_CASE("a reel that comes in pieces is what its pieces are") {
     reel.seen(fitting.piece.text, {}, {}).found->presence = record::Presence::loose;
   }
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.found == share(100, 100));
-  CHECK(*finding.born_here.left == share(100, 100));
+  CHECK(*finding.original.found == share(100, 100));
+  CHECK(*finding.original.left == share(100, 100));
   CHECK(*finding.right_for_model.found == share(100, 100));
   CHECK(has(finding.rows[0], Reason::came_loose));
   CHECK_FALSE(finding.rows[0].changed);
@@ -253,18 +254,18 @@ TEST_CASE("a reel that comes in pieces is what its pieces are") {
 
 TEST_CASE("the maker's piece found loose and put back counts as found, though another sat there") {
   ReelOnBench reel = ten_places();
-  reel.record.pieces[0].born_here.answer = record::BornHere::no;
+  reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
   reel.record.pieces[0].made_by.answer = record::MadeBy::another;
   reel.record.pieces[0].pattern.answer = record::Pattern::wrong;
   reel.piece("own");
   reel.seen("own", {}, {}).found->presence = record::Presence::loose;
   CHECK(assess(reel).loose_not_refitted == std::vector<record::PieceId>{{"own"}});
-  CHECK(*assess(reel).born_here.found == share(90, 90));
+  CHECK(*assess(reel).original.found == share(90, 90));
 
   reel.fit("own", "at-p0", "p0");
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.found == share(100, 100));
-  CHECK(*finding.born_here.left == share(100, 100));
+  CHECK(*finding.original.found == share(100, 100));
+  CHECK(*finding.original.left == share(100, 100));
   CHECK(*finding.right_for_model.found == share(90, 90));
   CHECK(*finding.right_for_model.left == share(100, 100));
   CHECK(finding.rows[0].found.standing == Standing::another_maker);
@@ -334,21 +335,21 @@ TEST_CASE("earlier visits are told as they were") {
   reel.fit("pinion", "at-p1", "p1");
 
   const Finding first = assess(reel.record, 0);
-  CHECK(*first.born_here.found == share(100, 100));
-  CHECK(*first.born_here.left == share(90, 90));
+  CHECK(*first.original.found == share(100, 100));
+  CHECK(*first.original.left == share(90, 90));
   const Finding last = assess(reel.record, 1);
-  CHECK(*last.born_here.found == share(90, 90));
-  CHECK(*last.born_here.left == share(80, 80));
+  CHECK(*last.original.found == share(90, 90));
+  CHECK(*last.original.left == share(80, 80));
   CHECK_FALSE(last.rows[0].letter);  // the first visit's fitting is not this ledger's
   CHECK(last.rows[1].letter == "A");
 }
 
 TEST_CASE("a record without anything to weigh has no index") {
   ReelOnBench reel;
-  CHECK_FALSE(assess(reel).born_here.found);
-  CHECK_FALSE(assess(reel).surface.left);
+  CHECK_FALSE(assess(reel).original.found);
+  CHECK_FALSE(assess(reel).untouched_surface.left);
   reel.place("line", "5").consumable = true;
-  CHECK_FALSE(assess(reel).born_here.found);
+  CHECK_FALSE(assess(reel).original.found);
 }
 
 // ---- surfaces
@@ -359,15 +360,15 @@ TEST_CASE("each state of a surface keeps its credit") {
        {std::pair{SurfaceState::untouched, 100}, std::pair{SurfaceState::cleaned, 100},
         std::pair{SurfaceState::worn_through, 60}, std::pair{SurfaceState::polished, 30},
         std::pair{SurfaceState::stripped, 10}, std::pair{SurfaceState::repaired, 40},
-        std::pair{SurfaceState::refinished, 0}, std::pair{SurfaceState::artificially_toned, 20}}) {
+        std::pair{SurfaceState::refinished, 0}, std::pair{SurfaceState::darkened_on_purpose, 20}}) {
     ReelOnBench reel;
     reel.place("plate", "1");
     reel.piece("plate");
     reel.sits("plate", "plate");
     reel.seen("plate", {{SurfaceState::untouched, 100}}, {{what, 100}});
     const Finding finding = assess(reel);
-    CHECK(*finding.surface.found == share(100, 100));
-    CHECK(*finding.surface.left == share(kept, kept));
+    CHECK(*finding.untouched_surface.found == share(100, 100));
+    CHECK(*finding.untouched_surface.left == share(kept, kept));
   }
 }
 
@@ -379,11 +380,11 @@ TEST_CASE("shares of a surface are weighed, and what they leave is open") {
   const bench_test::Surface mixed{{SurfaceState::untouched, 50}, {SurfaceState::polished, 30}};
   reel.seen("plate", mixed, mixed);
   const Finding finding = assess(reel);
-  CHECK(*finding.surface.found == share(59, 79));
+  CHECK(*finding.untouched_surface.found == share(59, 79));
   CHECK(has(finding.rows[0], Reason::surface_not_examined));
 
   reel.visit().findings.pieces.clear();
-  CHECK(*assess(reel).surface.found == share(0, 100));
+  CHECK(*assess(reel).untouched_surface.found == share(0, 100));
 }
 
 TEST_CASE("washing lowers nothing, unless a loss was seen") {
@@ -395,10 +396,10 @@ TEST_CASE("washing lowers nothing, unless a loss was seen") {
   record::Cleaning cleaning;
   cleaning.pieces = {{"plate"}};
   reel.visit().cleaning.push_back(cleaning);
-  CHECK(*assess(reel).surface.left == share(100, 100));
+  CHECK(*assess(reel).untouched_surface.left == share(100, 100));
   reel.visit().cleaning[0].loss = bench_test::words("a flake of nickel by the rim");
   const Finding finding = assess(reel);
-  CHECK(*finding.surface.left == share(80, 80));
+  CHECK(*finding.untouched_surface.left == share(80, 80));
   CHECK(has(finding.rows[0], Reason::loss_measured));
   // The loss stays with it at the next visit.
   record::Visit next;
@@ -408,7 +409,7 @@ TEST_CASE("washing lowers nothing, unless a loss was seen") {
                            bench_test::state({{SurfaceState::cleaned, 100}}),
                            bench_test::state({{SurfaceState::cleaned, 100}})}};
   reel.record.visits.push_back(next);
-  CHECK(*assess(reel.record, 1).surface.found == share(80, 80));
+  CHECK(*assess(reel.record, 1).untouched_surface.found == share(80, 80));
 }
 
 TEST_CASE("only this reel's own surfaces are weighed") {
@@ -419,15 +420,15 @@ TEST_CASE("only this reel's own surfaces are weighed") {
   }
   reel.visit().findings.pieces[0].found->surface[0].state = SurfaceState::refinished;
   reel.visit().findings.pieces[0].left->surface[0].state = SurfaceState::refinished;
-  CHECK(*assess(reel).surface.found == share(90, 90));
-  reel.record.pieces[0].born_here.answer = record::BornHere::no;
-  CHECK(*assess(reel).surface.found == share(100, 100));
+  CHECK(*assess(reel).untouched_surface.found == share(90, 90));
+  reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::no;
+  CHECK(*assess(reel).untouched_surface.found == share(100, 100));
   CHECK_FALSE(assess(reel).rows[0].found.surface_weighed);
   CHECK(assess(reel).rows[0].found.makers_surface);
   reel.record.pieces[0].made_by.answer = record::MadeBy::another;
   CHECK_FALSE(assess(reel).rows[0].found.makers_surface);
-  reel.record.pieces[0].born_here.answer = record::BornHere::not_determined;
-  CHECK(*assess(reel).surface.found == share(90, 100));
+  reel.record.pieces[0].of_this_reel.answer = record::OfThisReel::not_determined;
+  CHECK(*assess(reel).untouched_surface.found == share(90, 100));
   CHECK(has(assess(reel).rows[0], Reason::surface_perhaps_anothers));
 }
 
@@ -441,8 +442,8 @@ TEST_CASE("a surface that left the reel is not there as left") {
   reel.seen("bright", {}, {{SurfaceState::untouched, 100}});
   reel.fit("bright", "at-p0", "p0");
   const Finding finding = assess(reel);
-  CHECK(*finding.surface.found == share(30, 30));
-  CHECK(*finding.surface.left == share(27, 27));
+  CHECK(*finding.untouched_surface.found == share(30, 30));
+  CHECK(*finding.untouched_surface.left == share(27, 27));
 }
 
 TEST_CASE("no more is left than was found, whatever is written") {
@@ -452,13 +453,13 @@ TEST_CASE("no more is left than was found, whatever is written") {
   reel.sits("plate", "plate");
   reel.seen("plate", {{SurfaceState::polished, 100}}, {{SurfaceState::untouched, 100}});
   Finding finding = assess(reel);
-  CHECK(*finding.surface.left == share(30, 30));
+  CHECK(*finding.untouched_surface.left == share(30, 30));
   CHECK(has(finding.rows[0], Reason::held_at_found));
 
   // Not examined as found: what was seen as left was there as found.
   reel.visit().findings.pieces[0].found->surface.clear();
   finding = assess(reel);
-  CHECK(*finding.surface.found == share(100, 100));
+  CHECK(*finding.untouched_surface.found == share(100, 100));
   CHECK(has(finding.rows[0], Reason::found_at_least_as_left));
 }
 
@@ -469,18 +470,18 @@ TEST_CASE("a later finish is never reported as the maker's") {
   ring.finish = {{"nickel", record::FinishBy::maker, {}, {}}};
   reel.sits("ring", "ring");
   reel.seen("ring", {{SurfaceState::untouched, 100}}, {{SurfaceState::cleaned, 100}});
-  CHECK(*assess(reel).surface.found == share(100, 100));
+  CHECK(*assess(reel).untouched_surface.found == share(100, 100));
 
   ring.finish.push_back({"chrome", record::FinishBy::life, {}, {}});
-  CHECK(*assess(reel).surface.found == share(0, 0));
+  CHECK(*assess(reel).untouched_surface.found == share(0, 0));
   CHECK(has(assess(reel).rows[0], Reason::finished_later));
   ring.finish.back().by = record::FinishBy::not_determined;
-  CHECK(*assess(reel).surface.found == share(0, 100));
+  CHECK(*assess(reel).untouched_surface.found == share(0, 100));
   ring.finish.back().by = record::FinishBy::bench;
-  CHECK(*assess(reel).surface.found == share(100, 100));
-  CHECK(*assess(reel).surface.left == share(0, 0));
+  CHECK(*assess(reel).untouched_surface.found == share(100, 100));
+  CHECK(*assess(reel).untouched_surface.left == share(0, 0));
   ring.finish.back().when = bench_test::date("2014");
-  CHECK(*assess(reel).surface.found == share(0, 0));
+  CHECK(*assess(reel).untouched_surface.found == share(0, 0));
 }
 
 // ---- assembled
@@ -491,22 +492,22 @@ TEST_CASE("a reel of which no reel gave half is assembled, and has no index") {
     ReelOnBench reel = ten_places();
     for (int i = own; i < 10; ++i) {
       record::Piece& piece = reel.record.pieces[static_cast<std::size_t>(i)];
-      piece.born_here.answer = record::BornHere::no;
+      piece.of_this_reel.answer = record::OfThisReel::no;
       piece.donor = record::DonorId{i % 2 == 0 ? "even" : "odd"};
     }
     return reel;
   };
   CHECK(assess(with_own(5)).assembled.empty());  // half is enough
-  CHECK(*assess(with_own(5)).born_here.found == share(50, 50));
+  CHECK(*assess(with_own(5)).original.found == share(50, 50));
   const Finding finding = assess(with_own(4));
   REQUIRE(finding.assembled.size() == 2);
   CHECK(finding.assembled[0].at_least_reels == 3);
   CHECK(finding.assembled[0].largest_share == share(40, 40));
-  CHECK_FALSE(finding.born_here.found);
-  CHECK_FALSE(finding.surface.found);
+  CHECK_FALSE(finding.original.found);
+  CHECK_FALSE(finding.untouched_surface.found);
   CHECK(finding.right_for_model.found);
-  CHECK(finding.born_here_change.shares.empty());
-  CHECK_FALSE(finding.way_back.born_here_restored);
+  CHECK(finding.original_change.shares.empty());
+  CHECK_FALSE(finding.way_back.original_restored);
 
   // A donor may be the reel; then there is one to speak of.
   ReelOnBench donors = with_own(2);
@@ -518,7 +519,7 @@ TEST_CASE("a reel of which no reel gave half is assembled, and has no index") {
   // What is not determined may all be one reel's.
   ReelOnBench open = with_own(4);
   open.record.pieces[9].donor.reset();
-  open.record.pieces[9].born_here.answer = record::BornHere::not_determined;
+  open.record.pieces[9].of_this_reel.answer = record::OfThisReel::not_determined;
   CHECK(assess(open).assembled.empty());
 }
 
@@ -533,14 +534,14 @@ TEST_CASE("the bench can assemble a reel, and then only the index as left is gon
   REQUIRE(finding.assembled.size() == 1);
   CHECK(finding.assembled[0].when == record::Moment::left);
   CHECK(finding.assembled[0].at_least_reels == 3);
-  CHECK(*finding.born_here.found == share(100, 100));
-  CHECK_FALSE(finding.born_here.left);
+  CHECK(*finding.original.found == share(100, 100));
+  CHECK_FALSE(finding.original.left);
 }
 
 TEST_CASE("spares and pieces made for it came off no reel") {
   ReelOnBench reel = ten_places();
   for (std::size_t i = 4; i < 10; ++i) {
-    reel.record.pieces[i].born_here.answer = record::BornHere::no;
+    reel.record.pieces[i].of_this_reel.answer = record::OfThisReel::no;
     reel.record.pieces[i].pattern.answer = record::Pattern::service_spare;
   }
   CHECK(assess(reel).assembled.empty());
@@ -578,7 +579,7 @@ TEST_CASE("what a fitting took can go back as far as the record says") {
     REQUIRE(way.returns.size() == 1);
     CHECK(way.returns[0].outcome == outcome);
     CHECK(way.returns[0].because == because);
-    CHECK(*way.born_here_restored == share(low, high));
+    CHECK(*way.original_restored == share(low, high));
   }
 }
 
@@ -592,9 +593,9 @@ TEST_CASE("without a written way back it is open, and a place found empty has no
   reel.bench_piece("tongue");
   reel.fit("tongue", "at-p1");
   const Finding finding = assess(reel);
-  CHECK(*finding.born_here.found == share(90, 90));
-  CHECK(*finding.born_here.left == share(80, 80));
-  CHECK(*finding.way_back.born_here_restored == share(80, 90));
+  CHECK(*finding.original.found == share(90, 90));
+  CHECK(*finding.original.left == share(80, 80));
+  CHECK(*finding.way_back.original_restored == share(80, 90));
   CHECK(finding.way_back.not_determined == 1);
   CHECK(finding.way_back.nothing_there == 1);
   CHECK(row_at(finding, "at-p1").found.standing == Standing::missing);
@@ -607,7 +608,7 @@ TEST_CASE("a changed surface comes back only as far as is written") {
   reel.piece("plate");
   reel.sits("plate", "plate");
   reel.seen("plate", {{SurfaceState::untouched, 100}}, {{SurfaceState::repaired, 100}});
-  CHECK(*assess(reel).way_back.surface_restored == share(40, 40));
+  CHECK(*assess(reel).way_back.untouched_surface_restored == share(40, 40));
   REQUIRE(assess(reel).way_back.surface_losses.size() == 1);
   CHECK(assess(reel).way_back.surface_losses[0].lost.at_low == Ratio(60, 100));
 
@@ -615,7 +616,7 @@ TEST_CASE("a changed surface comes back only as far as is written") {
   work.pieces = {{"plate"}};
   work.way_back = record::WayBack{{base::Decimal(50, 0)}, {}};
   reel.visit().work.push_back(work);
-  CHECK(*assess(reel).way_back.surface_restored == share(70, 70));
+  CHECK(*assess(reel).way_back.untouched_surface_restored == share(70, 70));
 }
 
 // ---- the printed change

@@ -72,19 +72,19 @@ bool same(const Counts& a, const Counts& b) {
 
 }  // namespace
 
-TEST_CASE("bench work never raises what was born here, nor its surface, in total or in a row") {
+TEST_CASE("bench work never raises what is original, nor its surface, in total or in a row") {
   int lowered = 0;
   on_every_reel([&](const record::Record&, const Finding& finding, unsigned) {
-    never_above(finding.born_here);
-    never_above(finding.surface);
+    never_above(finding.original);
+    never_above(finding.untouched_surface);
     for (const PieceRow& row : finding.rows) {
-      CHECK(row.left.born_here.low <= row.found.born_here.low);
-      CHECK(row.left.born_here.high <= row.found.born_here.high);
+      CHECK(row.left.original.low <= row.found.original.low);
+      CHECK(row.left.original.high <= row.found.original.high);
       CHECK(row.left.surface_points.low <= row.found.surface_points.low);
       CHECK(row.left.surface_points.high <= row.found.surface_points.high);
     }
-    if (finding.born_here.found && finding.born_here.left &&
-        finding.born_here.left->low < finding.born_here.found->low) {
+    if (finding.original.found && finding.original.left &&
+        finding.original.left->low < finding.original.found->low) {
       ++lowered;
     }
   });
@@ -93,7 +93,8 @@ TEST_CASE("bench work never raises what was born here, nor its surface, in total
 
 TEST_CASE("every figure is a range within nothing and all, and the weights are one whole") {
   on_every_reel([](const record::Record&, const Finding& finding, unsigned) {
-    for (const Index* index : {&finding.born_here, &finding.surface, &finding.right_for_model}) {
+    for (const Index* index :
+         {&finding.original, &finding.untouched_surface, &finding.right_for_model}) {
       if (index->found) CHECK(in_order(*index->found));
       if (index->left) CHECK(in_order(*index->left));
     }
@@ -114,10 +115,10 @@ TEST_CASE("every figure is a range within nothing and all, and the weights are o
 TEST_CASE("the change is split over the rows without a rest") {
   int split = 0;
   on_every_reel([&](const record::Record&, const Finding& finding, unsigned) {
-    adds_up(finding.born_here, finding.born_here_change);
-    adds_up(finding.surface, finding.surface_change);
+    adds_up(finding.original, finding.original_change);
+    adds_up(finding.untouched_surface, finding.untouched_surface_change);
     adds_up(finding.right_for_model, finding.right_for_model_change);
-    if (finding.surface_change.shares.size() > 2) ++split;
+    if (finding.untouched_surface_change.shares.size() > 2) ++split;
   });
   CHECK(split > 100);
 }
@@ -125,13 +126,13 @@ TEST_CASE("the change is split over the rows without a rest") {
 TEST_CASE("permutation: the order in which things are entered changes no figure") {
   on_every_reel([](const record::Record& record, const Finding& finding, unsigned seed) {
     const Finding other = assess(bench_test::shuffled(record, seed + 99));
-    CHECK(same(finding.born_here, other.born_here));
-    CHECK(same(finding.surface, other.surface));
+    CHECK(same(finding.original, other.original));
+    CHECK(same(finding.untouched_surface, other.untouched_surface));
     CHECK(same(finding.right_for_model, other.right_for_model));
     CHECK(same(finding.found, other.found));
     CHECK(same(finding.left, other.left));
-    CHECK(finding.way_back.born_here_restored == other.way_back.born_here_restored);
-    CHECK(finding.way_back.surface_restored == other.way_back.surface_restored);
+    CHECK(finding.way_back.original_restored == other.way_back.original_restored);
+    CHECK(finding.way_back.untouched_surface_restored == other.way_back.untouched_surface_restored);
     CHECK(finding.way_back.fully == other.way_back.fully);
     CHECK(finding.assembled.size() == other.assembled.size());
   });
@@ -147,8 +148,8 @@ TEST_CASE("the way back never gives more than was found, nor less than is left")
       CHECK(restored->high <= index.found->high);
       CHECK(restored->low <= restored->high);
     };
-    between(finding.born_here, finding.way_back.born_here_restored);
-    between(finding.surface, finding.way_back.surface_restored);
+    between(finding.original, finding.way_back.original_restored);
+    between(finding.untouched_surface, finding.way_back.untouched_surface_restored);
   });
 }
 
@@ -164,17 +165,17 @@ TEST_CASE("monotone: better evidence never lowers the figure, worse never raises
         std::any_of(better.places.begin(), better.places.end(),
                     [](const record::Place& place) { return place.may_be_empty; });
     if (place_may_weigh_nothing) return;  // then the whole changes, and two wholes are compared
-    piece.born_here.answer = record::BornHere::yes;
+    piece.of_this_reel.answer = record::OfThisReel::yes;
     const Finding up = assess(better);
-    if (finding.born_here.found && up.born_here.found) {
-      CHECK(up.born_here.found->low >= finding.born_here.found->low);
-      CHECK(up.born_here.found->high >= finding.born_here.found->high);
+    if (finding.original.found && up.original.found) {
+      CHECK(up.original.found->low >= finding.original.found->low);
+      CHECK(up.original.found->high >= finding.original.found->high);
     }
-    piece.born_here.answer = record::BornHere::no;
+    piece.of_this_reel.answer = record::OfThisReel::no;
     const Finding down = assess(better);
-    if (finding.born_here.found && down.born_here.found) {
-      CHECK(down.born_here.found->low <= finding.born_here.found->low);
-      CHECK(down.born_here.found->high <= finding.born_here.found->high);
+    if (finding.original.found && down.original.found) {
+      CHECK(down.original.found->low <= finding.original.found->low);
+      CHECK(down.original.found->high <= finding.original.found->high);
     }
   });
 }
@@ -185,8 +186,8 @@ TEST_CASE("unknown: the range holds the figure however the open questions turn o
     bench_test::Dice dice(seed);
     record::Record answered = record;
     for (record::Piece& piece : answered.pieces) {
-      if (piece.born_here.answer != record::BornHere::not_determined) continue;
-      piece.born_here.answer = dice.one_in(2) ? record::BornHere::yes : record::BornHere::no;
+      if (piece.of_this_reel.answer != record::OfThisReel::not_determined) continue;
+      piece.of_this_reel.answer = dice.one_in(2) ? record::OfThisReel::yes : record::OfThisReel::no;
     }
     // A piece that the bench put in is not among the open questions of its place.
     for (const record::Fitting& fitting : record.fittings) {
@@ -206,9 +207,9 @@ TEST_CASE("unknown: the range holds the figure however the open questions turn o
       CHECK(range->low <= figure->low);
       CHECK(figure->high <= range->high);
     };
-    held(finding.born_here.found, sure.born_here.found);
-    held(finding.born_here.left, sure.born_here.left);
-    if (finding.born_here.found && !finding.born_here.found->exact()) ++open;
+    held(finding.original.found, sure.original.found);
+    held(finding.original.left, sure.original.left);
+    if (finding.original.found && !finding.original.found->exact()) ++open;
   });
   CHECK(open > 300);
 }
