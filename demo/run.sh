@@ -14,14 +14,14 @@ winchbook=${WINCHBOOK:-build/winchbook}
 documents="\
 skerry-40 keepsake 2026-06-19
 dunlin-2 keepsake 2026-06-12
-sandling-300 keepsake 2026-08-28
+sandling-tern keepsake 2026-08-28
 wharfinger-5 keepsake 2026-10-09
 skerry-40 collector-statement 2026-06-19
 dunlin-2 collector-statement 2026-06-12
-sandling-300 collector-statement 2026-08-28
+sandling-tern collector-statement 2026-08-28
 wharfinger-5 collector-statement 2026-10-09
 skerry-40 value-statement 2026-06-19 --sales demo/sales/sales.csv
-sandling-300 value-statement 2026-08-28 --sales demo/sales/sales.csv
+sandling-tern value-statement 2026-08-28 --sales demo/sales/sales.csv
 wharfinger-5 value-statement 2026-10-09 --sales demo/sales/sales.csv
 skerry-40 intake-receipt 2026-03-03
 dunlin-2 intake-receipt 2026-06-08
@@ -29,7 +29,7 @@ skerry-40 hand-back-receipt 2026-06-19
 dunlin-2 hand-back-receipt 2026-06-12
 skerry-40 labels 2026-03-03
 skerry-40 bench-sheet 2026-06-19
-sandling-300 bench-sheet 2026-08-28
+sandling-tern bench-sheet 2026-08-28
 skerry-40 care-card 2026-06-19
 dunlin-2 care-card 2026-06-12
 wharfinger-5 care-card 2026-10-09"

@@ -163,7 +163,7 @@ def body(parent, open_side=False):
 def letters():
     t = list(text_tris('VELLACOTT OF MARRAMOUTH', .30, (1.47, 'top'), font=FONT))
     t += list(text_tris('REGD. DESIGN 911207', .29, (1.69, 'bottom'), font=FONT))
-    t += list(text_tris('SANDLING', .54, at=(0, .26), font=FONT)) + list(text_tris('300', .66, at=(0, -.42), font=FONT))
+    t += list(text_tris('SANDLING', .54, at=(0, .26), font=FONT)) + list(text_tris('TERN', .54, at=(0, -.42), font=FONT))
     t += list(text_tris('MADE IN ENGLAND', .21, at=(0, -.84), font=FONT))
     t += ring_tris(1.92, 1.955)
     return t

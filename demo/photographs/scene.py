@@ -18,5 +18,5 @@ import centrepin_views  # noqa: E402
 import darkroom  # noqa: E402
 
 materials.prepare()
-{'sandling-300': fixed_spool_views, 'wharfinger-5': centrepin_views}.get(settings.REEL, views).build(settings.VIEW)
+{'sandling-tern': fixed_spool_views, 'wharfinger-5': centrepin_views}.get(settings.REEL, views).build(settings.VIEW)
 darkroom.develop(settings.OUT)

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "answers/assessed.h"
+#include "assess/value/apart.h"
 #include "json/json.h"
 #include "record/enum_words.h"
 #include "record/ranking.h"
@@ -53,6 +54,23 @@ std::string key_of(Matter matter) {
   return key;
 }
 
+/// The middle after each course; that of keeping it as found where the sales do not tell the two
+/// apart.
+std::array<std::optional<double>, advice::kCourses> values_of(const Valued& valued) {
+  using assess::value::Estimate;
+  using assess::value::Method;
+  std::array<std::optional<double>, advice::kCourses> values;
+  const Estimate* kept = nullptr;
+  for (std::size_t i = 0; i < valued.courses.size(); ++i) {
+    const Estimate& estimate = estimate_of(valued.finding, valued.courses[i]);
+    if (estimate.method == Method::none) continue;
+    if (valued.courses[i].course == Course::keep_as_found) kept = &estimate;
+    const bool apart = kept == nullptr || assess::value::told_apart(*kept, estimate);
+    values.at(i) = apart ? estimate.middle : kept->middle;
+  }
+  return values;
+}
+
 }  // namespace
 
 base::Result<Advised> advise(library::Library& library, const ValueRequest& request,
@@ -74,11 +92,7 @@ base::Result<Advised> advise(Valued valued, const assess::Assessment& assessment
     return base::error_at({valued.loaded.file, 0, 0}, "there is no visit to advise on",
                           "take the reel in first: winchbook intake", "advice-visit");
   }
-  std::array<std::optional<double>, advice::kCourses> values;
-  for (std::size_t i = 0; i < valued.courses.size(); ++i) {
-    const auto& estimate = estimate_of(valued.finding, valued.courses[i]);
-    if (estimate.method != assess::value::Method::none) values.at(i) = estimate.middle;
-  }
+  const auto values = values_of(valued);
   const assess::VisitAssessment& last = *assessment.last();
   Advised advised;
   advised.finding = advice::advise(

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "answers/assessed.h"
 #include "json/json.h"
 #include "library/photographs.h"
 #include "photo/jpeg.h"
@@ -130,6 +131,29 @@ base::Result<forms::Outcome> run(const CheckRequest& request, forms::Setting& se
   return outcome;
 }
 
+/// Each cleaning that the care table speaks against and for which no reason was written.
+Diagnostics unanswered_cleanings(library::Library& library,
+                                 const recordfile::LoadedRecord& loaded) {
+  const auto assessment = assessed(library, loaded.record);
+  if (!assessment) return assessment.faults();
+  Diagnostics found;
+  for (std::size_t v = 0; v < loaded.record.visits.size(); ++v) {
+    const record::Visit& visit = loaded.record.visits[v];
+    const auto& judged = assessment->visits[v].care.cleanings;
+    for (std::size_t i = 0; i < judged.size() && i < visit.cleaning.size(); ++i) {
+      if (!visit.cleaning[i].against_warning.empty() || judged[i].empty()) continue;
+      const assess::care::Judged& worst = judged[i].front();
+      if (worst.verdict < knowledge::CareVerdict::harm || worst.row == nullptr) continue;
+      found.push_back(base::warning_at(
+          loaded.where(visit.id.text, "cleaning", i),
+          fmt::format("the care table speaks against this ({}), and no reason was written: {}",
+                      worst.method->name, worst.row->reason),
+          "write the reason into <against-warning>, or correct the method", "care"));
+    }
+  }
+  return found;
+}
+
 }  // namespace
 
 CheckReport check(library::Library& library, const fs::path& path) {
@@ -141,6 +165,8 @@ CheckReport check(library::Library& library, const fs::path& path) {
     return report;
   }
   report.found = loaded->warnings;
+  const Diagnostics unanswered = unanswered_cleanings(library, *loaded);
+  report.found.insert(report.found.end(), unanswered.begin(), unanswered.end());
   for (const record::Photo& photo : loaded->record.photos) {
     Diagnostics found = check_photograph(library.files(), loaded->folder, photo);
     if (!base::has_error(found) && !photo.withheld) ++report.photographs;

@@ -104,12 +104,23 @@ Json piece_of(const dating::PieceWindow& window) {
           {"evidence", window.evidence}};
 }
 
+Json made_as_json(const assess::Made& made) {
+  using By = assess::Made::By;
+  if (made.by == By::nobody) return nullptr;
+  return {{"by", made.by == By::marks ? "marks" : "bench"},
+          {"settled", made.settled},
+          {"certain", made.certain},
+          {"not_before", date(made.days.first)},
+          {"not_after", date(made.days.last)},
+          {"written", made.written ? date(*made.written) : Json(nullptr)}};
+}
+
 }  // namespace
 
 std::string date_as_json(const Graded& graded) {
-  const record::Record& record = graded.loaded.record;
   const dating::Finding& finding = graded.assessment.dating;
-  Json all{{"reel", {{"name", record.reel.name}, {"model", or_null(record.reel.model)}}}};
+  Json all{{"reel", identity_as_json(graded.assessment.identity)},
+           {"made", made_as_json(graded.assessment.identity.made)}};
   add_end(all, "not_before", finding.window.not_before);
   add_end(all, "not_after", finding.window.not_after);
   all["attributed"] = finding.attributed;

@@ -202,7 +202,7 @@ base::Result<DragAnswer> reckon_recorded_drag(library::Library& library,
     for (const assess::fitting::Lacking one : drag.lacking)
       missing += (missing.empty() ? "" : ", ") + std::string(name_of(one));
     return base::error_at(loaded->where(visit->id.text),
-                          "the drag of this record cannot be reckoned; missing: " + missing,
+                          "the drag of this record cannot be worked out; missing: " + missing,
                           "write them down with winchbook measure, or in the visit's <drag>",
                           "drag-measures");
   }

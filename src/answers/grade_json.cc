@@ -1,6 +1,7 @@
 #include "answers/grade.h"
 #include "answers/grade_words.h"
 #include "json/json.h"
+#include "record/moments.h"
 
 namespace winchbook::answers {
 namespace {
@@ -133,7 +134,9 @@ Json originality_of(const record::Record& record, const originality::Finding& of
         {"right_for_model", change(of.right_for_model, of.right_for_model_change)}}},
       {"way_back", way_back(of.way_back)},
       {"loose_not_refitted",
-       list(of.loose_not_refitted, [](const record::PieceId& piece) { return Json(piece.text); })}};
+       list(of.loose_not_refitted, [](const record::PieceId& piece) { return Json(piece.text); })},
+      {"places_not_entered",
+       list(of.places_not_entered, [](const record::PlaceId& place) { return Json(place.text); })}};
 }
 
 template <class Axis> Json words_of(const condition::WordRange& range, const Axis& words) {
@@ -183,7 +186,8 @@ Json faults(const record::Visit& visit) {
                 {"name", fault.name},
                 {"piece", id(fault.piece)},
                 {"found", severity(fault.found)},
-                {"left", severity(fault.left)}};
+                {"left", severity(record::severity_at(fault, record::Moment::left))},
+                {"put_right", record::put_right(fault)}};
   });
 }
 
@@ -216,14 +220,27 @@ Json condition_of(const Graded& graded, const record::Visit& visit, const condit
        })}};
 }
 
+const char* maker_word(assess::Identity::Maker how) {
+  using Maker = assess::Identity::Maker;
+  return how == Maker::made_by ? "made-by" : how == Maker::attributed ? "attributed" : "not-known";
+}
+
 }  // namespace
+
+Json identity_as_json(const assess::Identity& reel) {
+  return {{"name", reel.name},
+          {"maker", or_null(reel.maker)},
+          {"maker_is", maker_word(reel.how)},
+          {"model", or_null(reel.model)},
+          {"serial", or_null(reel.serial)},
+          {"at_least_reels", reel.reels}};
+}
 
 std::string grade_as_json(const Graded& graded) {
   const record::Record& record = graded.loaded.record;
-  Json all{{"reel",
-            {{"name", record.reel.name},
-             {"model", or_null(record.reel.model)},
-             {"kind", record::word_of(record.reel.kind)}}}};
+  Json reel = identity_as_json(graded.assessment.identity);
+  reel["kind"] = record::word_of(record.reel.kind);
+  Json all{{"reel", std::move(reel)}};
   all["visits"] = list(graded.assessment.visits, [&](const assess::VisitAssessment& answer) {
     const record::Visit& visit = *find(record, answer.visit);
     return Json{{"visit", visit.id.text},

@@ -4,6 +4,8 @@
 
 #include "answers/grade.h"
 #include "answers/grade_words.h"
+#include "base/degree_words.h"
+#include "record/moments.h"
 
 namespace winchbook::answers {
 namespace {
@@ -63,8 +65,10 @@ class Telling {
   }
 
   std::string range(const base::RatioRange& of) const {
-    const std::string low = points(of.low, 1);
-    const std::string high = points(of.high, 1);
+    constexpr std::int64_t kTenths = 1000;
+    const base::ToldShare share = base::told(of, kTenths);
+    const std::string low = points(base::Ratio(share.low, kTenths), 1);
+    const std::string high = points(base::Ratio(share.high, kTenths), 1);
     return low == high ? low : words_.say("range", {{"low", low}, {"high", high}});
   }
 
@@ -107,6 +111,13 @@ class Telling {
     }
     blocks_.emplace_back(next_line(text + counts("answer.grade.counts-found", finding.found) +
                                    "\n" + counts("answer.grade.counts-left", finding.left)));
+    if (finding.places_not_entered.empty()) return;
+    std::vector<std::string> names;
+    for (const record::PlaceId& place : finding.places_not_entered)
+      names.push_back(find(record_, place)->name);
+    blocks_.emplace_back(next_line(
+        words_.say("answer.grade.not-entered", {{"count", finding.places_not_entered.size()},
+                                                {"names", words_.joined("join.comma", names)}})));
   }
 
   std::string surface(const originality::Side& side) const {
@@ -228,7 +239,8 @@ class Telling {
     if (back.because != Because::at_hand && back.because != Because::was_missing)
       parts.push_back(called_by_word("answer.grade.because", back.because));
     if (back.degree && back.degree->value < base::Decimal(100, 0)) {
-      parts.push_back(words_.say("answer.grade.degree", {{"degree", back.degree->value.text()}}));
+      parts.push_back(
+          words_.say("answer.grade.degree", {{"form", base::degree_word(*back.degree).word}}));
     }
     if (back.reel_altered) parts.push_back(words_.say("answer.grade.reel-altered"));
     return words_.joined("join.semicolon", parts);
@@ -351,10 +363,13 @@ class Telling {
   void named(const record::Visit& visit, const condition::Finding& finding) {
     std::vector<std::string> items;
     for (const record::Fault& fault : visit.findings.faults) {
-      items.push_back(words_.say("answer.grade.fault",
-                                 {{"name", fault.name},
-                                  {"found", severity(fault.found, "answer.grade.not-seen")},
-                                  {"left", severity(fault.left, "answer.grade.put-right")}}));
+      items.push_back(
+          words_.say("answer.grade.fault",
+                     {{"name", fault.name},
+                      {"found", severity(fault.found, "answer.grade.not-seen")},
+                      {"left", severity(record::severity_at(fault, record::Moment::left),
+                                        record::put_right(fault) ? "answer.grade.put-right"
+                                                                 : "answer.grade.not-seen")}}));
     }
     const auto name_of = [&](const record::PieceId& id) { return find(record_, id)->name; };
     for (const condition::Restored& one : finding.restored) {

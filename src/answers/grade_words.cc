@@ -32,7 +32,7 @@ Term term(assess::originality::Standing standing) {
 }
 
 Term term(assess::originality::Reason reason) {
-  static constexpr std::array<Term, 20> kTerms{{
+  static constexpr std::array<Term, 21> kTerms{{
       {"record-of-this-reel"},
       {"record-not-of-this-reel"},
       {"original-not-determined"},
@@ -52,6 +52,7 @@ Term term(assess::originality::Reason reason) {
       {"loss-measured"},
       {"finished-later"},
       {"held-at-found"},
+      {"no-entry-changed-it"},
       {"found-at-least-as-left"},
   }};
   return at(kTerms, reason);

@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "assess/assessment.h"
+#include "json/json.h"
 
 namespace winchbook::answers {
 
@@ -26,5 +27,8 @@ struct Term {
 [[nodiscard]] std::string points(base::Ratio share, int places);
 /// "90.1 to 93.2", or one figure when nothing is left open.
 [[nodiscard]] std::string points(const base::RatioRange& range, int places);
+
+/// Which reel it is, as every answer in JSON tells it.
+[[nodiscard]] json::Json identity_as_json(const assess::Identity& reel);
 
 }  // namespace winchbook::answers

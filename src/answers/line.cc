@@ -79,7 +79,7 @@ base::Result<forms::Outcome> run(const LineTyped& typed, forms::Setting& setting
   const LineAnswer answer = reckon_line(request_of(typed));
   if (!answer.capacity && !answer.retrieve_full && !answer.retrieve_empty) {
     return base::of_command(base::error(
-        "nothing was asked that can be reckoned",
+        "nothing was asked that can be worked out",
         "for how much goes on: --holds \"200 m\" --of \"0.30 mm\" --diameter \"0.20 mm\"; "
         "for a turn of the handle: --spool-full \"45 mm\" --gear 4:1",
         "command-options"));

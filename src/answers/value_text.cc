@@ -144,7 +144,7 @@ class Telling {
                                {{"columns", columns},
                                 {"explained", fmt::format("{:.2f}", first.fit->r_squared)},
                                 {"condition", fmt::format("{:.1f}", first.fit->condition)},
-                                {"interval", fmt::format("{}", valued_.rules.interval)},
+                                {"interval", valued_.rules.interval},
                                 {"degrees", fmt::format("{}", first.fit->degrees)}})));
     }
     if (const auto& trial = valued_.finding.trial) {

@@ -24,13 +24,13 @@ Diagnostics reword(const report::Template& chapters, const fs::path& file,
   Diagnostics faults;
   words::Messages own;
   const std::vector<std::string> names = report::name_messages(chapters);
-  for (const auto& [key, pattern] : chapters.rewordings) {
+  for (const auto& [key, pattern, needs] : chapters.rewordings) {
     if (!words.has(key) && !holds(names, key)) {
       faults.push_back(base::error_at({file.string(), 0, 0},
                                       "there is no message \"" + key + "\" to reword",
                                       "take a key of shared/words/en-GB.xml", "template-words"));
     }
-    words.reword(key, pattern);
+    words.reword(key, pattern, needs);
     own.insert_or_assign(key, pattern);
   }
   for (base::Diagnostic& fault : words::Catalogue(words.language(), std::move(own)).faults()) {

@@ -25,6 +25,7 @@
 #include "pdf/draw.h"
 #include "photo/remarks.h"
 #include "record/enum_words.h"
+#include "record/latest_day.h"
 #include "recordfile/record_file.h"
 #include "report/write.h"
 
@@ -197,6 +198,11 @@ IssueRequest completed(IssueRequest request, const report::Template& chapters) {
   return request;
 }
 
+Diagnostics no_day(const recordfile::LoadedRecord& loaded) {
+  return {base::of_command(base::error_at({loaded.file, 0, 0}, "no entry of the record bears a day",
+                                          "give the day of issue with --date", "command-day"))};
+}
+
 /// For good, nobody else writes into the reel's folder meanwhile.
 Result<std::unique_ptr<base::HeldLock>> lock_for(const library::World& world,
                                                  const IssueRequest& request) {
@@ -238,17 +244,21 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   auto photographs = read_photographs(library, *full, shown->record, reader);
   if (!photographs) return photographs.faults();
   // From here on the record is valid, holds what its reader may see, and does not change.
+  report::tell_only_what_was_entered(shown->record.record, design.value().words);
 
+  const auto date = request.date ? request.date : record::latest_day(full->record);
+  if (!date) return no_day(*full);
   auto edition =
-      next_edition(library, request.document, request.date, shown->record, shown->withheld.digests);
+      next_edition(library, request.document, *date, shown->record, shown->withheld.digests);
   if (!edition) return edition.faults();
   if (!open_tray.empty()) edition.value().unaccounted = request.unaccounted;
   edition.value().reel_code = reel_code(full->record);
+  edition.value().reader = reader;
   const auto found = answers::assessed(library, shown->record.record);
   if (!found) return found.faults();
   const bool worth_told = request.with_value || !request.value.sales.empty();
   const auto weighed =
-      weigh(library, {{}, request.value, request.date}, worth_told, shown->record, *found);
+      weigh(library, {{}, request.value, *date}, worth_told, shown->record, *found);
   if (!weighed) return weighed.faults();
   const Made made{*full, *shown, *design, *edition, *found, *weighed};
   const auto written = write(library, made, *photographs);
@@ -258,6 +268,7 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   Issued issued;
   issued.edition = edition->number;
   issued.code = edition->code;
+  issued.date = *date;
   issued.warnings = full->warnings;
   Diagnostics left = survivors_in(library, *design, *full, *shown, reader, *written, *photographs);
   if (base::has_error(left)) return left;

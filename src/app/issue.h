@@ -23,8 +23,8 @@ struct IssueRequest {
   std::filesystem::path design;          ///< a template file; empty: the program's own of that name
   std::string paper;                     ///< "a4" or "letter"; empty: template, then region
   std::optional<record::Reader> reader;  ///< for whom; empty: the template's usual reader
-  base::Day date;
-  answers::ValueTerms value;     ///< by the day of issue, where no other is given
+  std::optional<base::Day> date;         ///< of issue; empty: that of the record's last entry
+  answers::ValueTerms value;             ///< by the day of issue, where no other is given
   bool with_value = false;       ///< the value is told, whether its template needs it or not
   std::filesystem::path output;  ///< the PDF; empty: beside the record
   std::string only = {};         ///< of the labels: tags, bags or steps; empty: all
@@ -46,6 +46,7 @@ struct Issued {
   std::string text;            ///< the words or the pages, when they were asked for
   std::size_t pages = 0;
   int edition = 1;
+  base::Day date;  ///< of issue
   std::string code;
   base::Diagnostics warnings;
 };

@@ -25,7 +25,8 @@ forms::Form form(IssueTyped& typed) {
             request.document),
       field("-o,--output", "the PDF to write; left out, it stands beside the record",
             request.output),
-      day_or_today("--date", "the day of issue, as 2026-06-19; left out, today", request.date),
+      field("--date", "the day of issue, as 2026-06-19; left out, that of the record's last entry",
+            request.date),
       field("--for",
             "who will read it: owner, insurer or stranger; what they may not see is withheld. Left "
             "out, the document's usual reader",
@@ -81,6 +82,10 @@ base::Result<forms::Outcome> run(const IssueTyped& typed, forms::Setting& settin
     outcome.note =
         fmt::format("wrote {}: {} {}, edition {}, {}\n", issued.file.string(), issued.pages,
                     issued.pages == 1 ? "page" : "pages", issued.edition, issued.code);
+    if (!request.date) {
+      outcome.note += fmt::format("dated {}, the day of the record's last entry\n",
+                                  base::iso_text(issued.date));
+    }
   }
   return outcome;
 }

@@ -7,14 +7,10 @@ namespace winchbook::assess {
 
 namespace {
 
-/// What the bench wrote; else what the marks and materials leave.
+/// The reel's years, as the care of it asks for them.
 care::Made when_made(const record::Record& record, const dating::Finding& dating) {
-  if (record.reel.made) return {record.reel.made->date.earliest(), record.reel.made->date.latest()};
-  const auto& window = dating.window;
-  care::Made made;
-  if (window.not_before) made.first = window.not_before->day;
-  if (window.not_after) made.last = window.not_after->day;
-  return made;
+  const dating::DaySpan days = made(record, dating).days;
+  return {days.first, days.last};
 }
 
 }  // namespace
@@ -23,7 +19,6 @@ Assessment assess(const record::Record& record, const knowledge::Knowledge& know
   const knowledge::PartsList* parts =
       knowledge::parts_list(knowledge, record::word_of(record.reel.kind));
   Assessment assessment;
-  assessment.identity = identity(record);
   assessment.dating = dating::assess(record, knowledge);
   const care::Made made = when_made(record, assessment.dating);
   for (const record::Visit& visit : record.visits) {
@@ -32,6 +27,9 @@ Assessment assess(const record::Record& record, const knowledge::Knowledge& know
          condition::assess(record, visit, knowledge, parts), strip::strip(record, visit, parts),
          care::assess(record, visit, knowledge.care, made), sums(record, visit)});
   }
+  const VisitAssessment* last = assessment.last();
+  assessment.identity =
+      identity(record, assessment.dating, last == nullptr ? nullptr : &last->originality);
   return assessment;
 }
 

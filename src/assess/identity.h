@@ -1,10 +1,27 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
+#include "assess/dating/dating.h"
+#include "assess/originality/originality.h"
 #include "record/record.h"
 
 namespace winchbook::assess {
+
+/// When it was made: one answer for every page and reply. What the marks and the materials leave
+/// comes first; where they say nothing, what the bench wrote.
+struct Made {
+  enum class By { nobody, marks, bench };
+
+  By by = By::nobody;
+  bool settled = true;   ///< false: no year fits all pieces, and nothing says which must go
+  bool certain = false;  ///< by the marks: no end is soft; by the bench: it wrote so
+  dating::DaySpan days;  ///< an end that is not there is not known
+  std::optional<base::EdtfDate> written = {};  ///< by the bench: in its own words
+};
+
+[[nodiscard]] Made made(const record::Record& record, const dating::Finding& dating);
 
 /// Which reel it is: one answer for every title, caption and stand-first.
 struct Identity {
@@ -16,7 +33,10 @@ struct Identity {
   std::string place;   ///< of the maker; empty when not known
   std::string model;   ///< empty when not known
   std::string serial;  ///< empty: none was read
+  int reels = 1;       ///< from at least how many it is put together; 1: as far as is known, one
+  Made made;
 
+  [[nodiscard]] bool assembled() const { return reels > 1; }
   /// What a stranger calls it: the model, else its own name.
   [[nodiscard]] const std::string& in_trade() const { return model.empty() ? name : model; }
   /// Whether model and serial say more than its own name does.
@@ -26,7 +46,8 @@ struct Identity {
 };
 
 /// A maker counts as known when the bench named one and did not leave it open; one that is only
-/// attributed stays so.
-[[nodiscard]] Identity identity(const record::Record& record);
+/// attributed stays so. `originality` is that of the visit being told, or null.
+[[nodiscard]] Identity identity(const record::Record& record, const dating::Finding& dating,
+                                const originality::Finding* originality);
 
 }  // namespace winchbook::assess

@@ -84,4 +84,21 @@ struct RatioRange {
   friend constexpr bool operator==(const RatioRange&, const RatioRange&) = default;
 };
 
+/// A share as it is told, in steps of the whole.
+struct ToldShare {
+  std::int64_t low = 0;
+  std::int64_t high = 0;
+};
+
+/// How every share is told in `steps` of a whole: a range outwards, so that it never claims more
+/// than it is; an exact share to the nearest step, but as all or nothing only when it is. Example,
+/// in points: 99.5 to 100 is 99 to 100; 99.7 alone is 99.
+[[nodiscard]] constexpr ToldShare told(const RatioRange& share, std::int64_t steps) {
+  if (!share.exact()) return {share.low.floored(steps), -(-share.high).floored(steps)};
+  std::int64_t one = share.low.rounded(steps);
+  if (one == steps && share.low < Ratio(1, 1)) --one;
+  if (one == 0 && share.low > Ratio()) ++one;
+  return {one, one};
+}
+
 }  // namespace winchbook::base

@@ -29,7 +29,8 @@ Job asks_or_enters(Job answer, Job entry) {
       share(field, *twin);
       answer.form.erase(answer.form.begin() + (twin - answer.form.data()));
     } else {
-      const bool of_any_entry = field.by_today || field.name == "--dry-run";
+      const bool of_any_entry =
+          field.by_today || field.name == "--dry-run" || field.name == "--future";
       field.into = [into = field.into, enters, of_any_entry](std::string_view typed) {
         if (!of_any_entry) *enters = true;
         return into(typed);

@@ -28,29 +28,31 @@ forms::Form form(SeatRequest& request) {
            !request.asked.stock.empty();
   };
   Form form = answers::seat_form(request.asked);
-  append(form,
-         {
-             field("--record", "the reel's folder, or its record.xml", said.path),
-             field("--part",
-                   "the part whose place is to be filled; so many as there are of it are wanted",
-                   choice.part),
-             field("--choose",
-                   "write into the record that the washers of this line of the stock are fitted",
-                   choice.line),
-             field("--name", "what they are called there", said.name),
-             field("--why", "why they are fitted", said.why).asks("Why is it fitted?", can_choose),
-             field("--way-back", "how far it can be undone: \"100: Fully. They lift out.\"",
-                   said.way_back)
-                 .asks("How far can it be undone: \"100: Fully.\"?", can_choose),
-             field("--label", "the label of the old part's bag: \"bag 3\"", said.bag)
-                 .asks("In which bag is the old part?", can_choose),
-             field("--pattern", "right, running-change, service-spare, wrong or not-determined",
-                   said.pattern),
-             field("--maker-name", "another maker's name", said.maker_name),
-             field("--photo", "a photograph of the new part", said.photos),
-             day_or_today("--on", "the day of the entry, as 2026-06-19; left out, today", said.on),
-             flag("--dry-run", "print what would change, and write nothing", said.dry_run),
-         });
+  append(
+      form,
+      {
+          field("--record", "the reel's folder, or its record.xml", said.path),
+          field("--part",
+                "the part whose place is to be filled; so many as there are of it are wanted",
+                choice.part),
+          field("--choose",
+                "write into the record that the washers of this line of the stock are fitted",
+                choice.line),
+          field("--name", "what they are called there", said.name),
+          field("--why", "why they are fitted", said.why).asks("Why is it fitted?", can_choose),
+          field("--way-back", "how far it can be undone: \"fully: They lift out.\"", said.way_back)
+              .asks("How far can it be undone: \"fully: They lift out.\"?", can_choose),
+          field("--label", "the label of the old part's bag: \"bag 3\"", said.bag)
+              .asks("In which bag is the old part?", can_choose),
+          field("--pattern", "right, running-change, service-spare, wrong or not-determined",
+                said.pattern),
+          field("--maker-name", "another maker's name", said.maker_name),
+          field("--photo", "a photograph of the new part", said.photos),
+          day_or_today("--on", "the day of the entry, as 2026-06-19; left out, today", said.on),
+          day_or_today("--today", "what day it is, for a script; left out, by the clock",
+                       said.today),
+          flag("--dry-run", "print what would change, and write nothing", said.dry_run),
+      });
   return form;
 }
 
@@ -78,11 +80,12 @@ base::Result<forms::Outcome> seat(const SeatRequest& request, forms::Setting& se
   if (request.has_record()) {
     const auto loaded = setting.library.record(request.choice.said.path);
     if (!loaded) return loaded.faults();
-    const auto piece = record::find_piece(loaded->record, request.choice.part);
-    if (!piece) return piece.faults();
+    const auto part = record::find_part(loaded->record, request.choice.part);
+    if (!part) return part.faults();
     language = loaded->record.language;
     // So many washers take the place of the part as there are of it.
-    if (!asked.count) asked.count = piece.value()->count;
+    if (!asked.count)
+      asked.count = part->piece == nullptr ? part->place->quantity : part->piece->count;
   }
   const auto answer = answers::find_seat(setting.library, asked);
   if (!answer) return answer.faults();

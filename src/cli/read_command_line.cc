@@ -22,8 +22,8 @@ constexpr const char* kAbout =
     "winchbook keeps the book of a fishing reel's life.\n"
     "\n"
     "You write what came to the bench, what is its maker's, what you did and what you\n"
-    "left alone into record.xml in the reel's folder; winchbook looks it over, reckons\n"
-    "what can be reckoned, and sets it as a book the family can keep.";
+    "left alone into record.xml in the reel's folder; winchbook looks it over, works out\n"
+    "what follows from it, and sets it as a book the family can keep.";
 
 constexpr const char* kExitCodes =
     "Exit codes: 0 fine, 1 the record is wrong, 2 the command line is wrong,\n"

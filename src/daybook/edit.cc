@@ -7,6 +7,7 @@
 
 #include "daybook/edit_difference.h"
 #include "daybook/history.h"
+#include "daybook/looks.h"
 #include "library/lock.h"
 #include "recordfile/change.h"
 
@@ -86,6 +87,7 @@ base::Result<Edited> edit(library::Library& library, const EditRequest& request,
   Draft draft(*loaded, library, request.somebody_there);
   auto said = change(draft);
   if (!said) return said.faults();
+  tell_some(draft.record());
   const auto splices = recordfile::changes(*loaded, draft.record(), **order);
   if (!splices) return splices.faults();
   Edited edited{record, std::move(said.value().sentence), std::move(said.value().warnings), {}};

@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <utility>
 
 #include "base/edtf_date.h"
@@ -13,13 +14,19 @@ namespace winchbook::daybook {
 
 /// Where, on which day, and whether at all. The request of each entry begins with it.
 struct Entry {
-  std::filesystem::path path;  ///< the reel's folder, or its record.xml
-  base::Day on;                ///< the day of the entry
-  bool dry_run = false;        ///< tell what would change, and write nothing
+  std::filesystem::path path;      ///< the reel's folder, or its record.xml
+  base::Day on;                    ///< the day of the entry
+  std::optional<base::Day> today;  ///< what day it is; empty: nobody asked
+  bool future = false;             ///< a day of the next week is meant
+  bool dry_run = false;            ///< tell what would change, and write nothing
 };
 
-/// PATH, --on and --dry-run.
+/// PATH, --on, --today, --future and --dry-run.
 [[nodiscard]] forms::Form entry_form(Entry& entry);
+
+/// What stands against the day of the entry: one that has not come yet is objected to (rule
+/// "future-day"), unless it is meant and within a week.
+[[nodiscard]] base::Diagnostics against_day(const Entry& entry);
 
 /// --id, for what an entry adds to the record.
 [[nodiscard]] forms::Field id_field(std::string& id);

@@ -8,27 +8,6 @@
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
-namespace {
-
-/// The surface as found; when it was cleaned, what was untouched counts as cleaned.
-std::vector<record::SurfaceShare> surface_of(const record::PieceState& found, bool cleaned) {
-  using record::SurfaceState;
-  std::vector<record::SurfaceShare> surface;
-  for (record::SurfaceShare share : found.surface) {
-    if (cleaned && share.state == SurfaceState::untouched) share.state = SurfaceState::cleaned;
-    const auto same = std::find_if(surface.begin(), surface.end(),
-                                   [&](const auto& one) { return one.state == share.state; });
-    if (same == surface.end()) {
-      surface.push_back(share);
-    } else {
-      same->share.value = same->share.value + share.share.value;
-    }
-  }
-  return surface;
-}
-
-}  // namespace
-
 base::Result<record::Visit*> open_visit(Draft& draft, base::Day on) {
   if (draft.record().visits.empty()) {
     return base::error("the reel was not taken in yet",
@@ -59,13 +38,23 @@ record::PieceFinding& finding_of(record::Visit& visit, const record::PieceId& pi
   return all.emplace_back(record::PieceFinding{piece, {}, {}});
 }
 
-record::TrayLine& tray_line_of(record::Visit& visit, const record::PieceId& piece) {
+record::PlaceFinding& finding_of(record::Visit& visit, const record::PlaceId& place) {
+  auto& all = visit.findings.places;
+  const auto there =
+      std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.place == place; });
+  if (there != all.end()) return *there;
+  record::PlaceFinding fresh;
+  fresh.place = place;
+  return all.emplace_back(std::move(fresh));
+}
+
+record::TrayLine& tray_line_of(record::Visit& visit, const record::PieceId& piece, base::Day on) {
   const auto there = std::find_if(visit.tray.begin(), visit.tray.end(),
                                   [&](const auto& one) { return one.piece == piece; });
-  if (there != visit.tray.end()) return *there;
-  record::TrayLine line;
+  record::TrayLine& line = there == visit.tray.end() ? visit.tray.emplace_back() : *there;
   line.piece = piece;
-  return visit.tray.emplace_back(line);
+  line.on = date_of(on);
+  return line;
 }
 
 record::Caution caution_of(const Draft& draft, const forms::Labelled& typed, const char* label) {
@@ -74,15 +63,6 @@ record::Caution caution_of(const Draft& draft, const forms::Labelled& typed, con
 
 record::WayBack way_back_of(const Draft& draft, const forms::Degree& typed) {
   return {typed.degree, draft.words(typed.words)};
-}
-
-record::PieceState state_left(const record::PieceState& found, bool cleaned) {
-  record::PieceState left;
-  left.presence = found.presence;
-  left.surface = surface_of(found, cleaned);
-  left.corroded = found.corroded;
-  left.appearance_defects = found.appearance_defects;
-  return left;
 }
 
 base::Result<std::vector<record::PhotoId>> photos_of(const record::Record& record,

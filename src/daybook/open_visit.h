@@ -17,8 +17,12 @@ namespace winchbook::daybook {
 /// The finding of a piece in a visit; added when there is none.
 [[nodiscard]] record::PieceFinding& finding_of(record::Visit& visit, const record::PieceId& piece);
 
-/// The tray line of a piece in a visit; added when there is none.
-[[nodiscard]] record::TrayLine& tray_line_of(record::Visit& visit, const record::PieceId& piece);
+/// The finding of a place in a visit; added when there is none.
+[[nodiscard]] record::PlaceFinding& finding_of(record::Visit& visit, const record::PlaceId& place);
+
+/// The tray line of a piece in a visit, to be counted in on this day; added when there is none.
+[[nodiscard]] record::TrayLine& tray_line_of(record::Visit& visit, const record::PieceId& piece,
+                                             base::Day on);
 
 /// A caution as it was typed; one without a label gets this one.
 [[nodiscard]] record::Caution caution_of(const Draft& draft, const forms::Labelled& typed,
@@ -26,9 +30,6 @@ namespace winchbook::daybook {
 
 /// How fully a thing can be undone, as it was typed.
 [[nodiscard]] record::WayBack way_back_of(const Draft& draft, const forms::Degree& typed);
-
-/// What a surface is made of as left: as found, with what was untouched as cleaned when it was.
-[[nodiscard]] record::PieceState state_left(const record::PieceState& found, bool cleaned);
 
 /// The photographs that are named; all faults together.
 [[nodiscard]] base::Result<std::vector<record::PhotoId>> photos_of(

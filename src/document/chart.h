@@ -15,7 +15,7 @@ struct Share {
   double high = 0;
 };
 
-/// Two bars (as found, as left) for each question; PAGES: "Originality".
+/// Two bars (as found, as left) for each question.
 struct OriginalityChart {
   struct Bar {
     std::string when;     ///< "as found"
@@ -30,7 +30,7 @@ struct OriginalityChart {
   Text below = {};  ///< what hatching means, and the way back
 };
 
-/// Four lines, each with its own four words, ring and disc on each; PAGES: "Condition".
+/// Four lines, each with its own four words, ring and disc on each.
 struct ConditionChart {
   struct Mark {
     Sign sign = Sign::found;
@@ -47,7 +47,7 @@ struct ConditionChart {
   Text key = {};  ///< "○ as found ● as left …"
 };
 
-/// Plain bars, the chosen one filled; PAGES: "Advice".
+/// Plain bars, the chosen one filled.
 struct BarChart {
   struct Bar {
     std::string name;
@@ -59,7 +59,7 @@ struct BarChart {
   std::vector<Bar> bars;
 };
 
-/// One bar a mark on an axis of years, the window shaded, the profile under it; PAGES: "Dating".
+/// One bar a mark on an axis of years, the window shaded, the profile under it.
 struct DatingChart {
   enum class End { hard, soft, none };
   struct Mark {
@@ -93,7 +93,7 @@ struct DatingChart {
   Key key = {};
 };
 
-/// A curve over an axis ("full" … "empty"), with the range in which it may lie; PAGES: "Drag".
+/// A curve over an axis ("full" … "empty"), with the range in which it may lie.
 struct CurveChart {
   /// A value that the curve is compared with: a thin line across, its name over its left end.
   struct Level {

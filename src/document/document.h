@@ -50,6 +50,15 @@ enum class Width { side, main, full };
   });
 }
 
+/// A fact that words or a chart tell: its id and its value, free of any language. What tells the
+/// same fact elsewhere carries the same id and, of one record, the same value. It draws nothing.
+/// Example: {"date:made", "1934-01-01/1958-12-31"}.
+struct Fact {
+  std::string id;
+  std::string value;
+  friend bool operator==(const Fact&, const Fact&) = default;
+};
+
 struct Figure {
   Photograph photograph;
   Caption caption = {};
@@ -262,9 +271,13 @@ struct Halves {
   bool above_fold = false;  ///< stays above the middle of the sheet; what is too much goes on below
 };
 
-using Block =
-    std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry, Facts,
-                 List, Notes, RuledLines, Seal, Tally, Halves, Signatures, Labels, Step, Fold>;
+/// What stands in a chapter, and the facts that it tells.
+struct Block
+    : std::variant<Paragraph, Subhead, Figure, ChartFigure, FigureRow, Pair, Table, Entry, Facts,
+                   List, Notes, RuledLines, Seal, Tally, Halves, Signatures, Labels, Step, Fold> {
+  using variant::variant;
+  std::vector<Fact> tells = {};
+};
 
 enum class Ledger { none, first, second };
 
@@ -279,6 +292,7 @@ struct Chapter {
   bool keeps_together = false;  ///< begins a page where the rest of one cannot hold all of it
   bool counted_apart = false;   ///< its pages are counted by themselves: a copy of its own
   std::vector<Block> blocks = {};
+  std::vector<Fact> tells = {};  ///< by title and stand-first
 };
 
 struct Cover {
@@ -291,6 +305,7 @@ struct Cover {
   std::vector<std::string> foot_left = {};
   std::vector<std::string> foot_right = {};
   bool compact = false;  ///< a thin record: picture at main width, chapters follow on the same page
+  std::vector<Fact> tells = {};
 };
 
 /// What stands at the foot of each page but the cover.
@@ -308,7 +323,11 @@ struct Document {
   std::optional<Cover> cover;
   std::vector<Chapter> chapters;
   Folio folio;
+  std::vector<Fact> tells = {};  ///< by its title and what stands at the foot
 };
+
+/// Every fact that the document tells, in reading order; one told twice stands twice.
+[[nodiscard]] std::vector<Fact> facts(const Document& document);
 
 /// The words of the document, indented by nesting: the lowest golden that can fail.
 [[nodiscard]] std::string dump(const Document& document);

@@ -16,13 +16,19 @@ Diagnostic missing(const Field& field) {
   return fault;
 }
 
+/// Today: as it was said, or by the clock.
+std::string today(Form& form, const Setting& setting) {
+  const Field* said = find(form, "--today");
+  return said != nullptr && said->given ? said->said : base::iso_text(setting.library.today());
+}
+
 /// Asks for what is needed and was left out, and fills in today where nothing was said.
 Diagnostics fill(Form& form, const Setting& setting, const Ask& ask) {
   Diagnostics faults;
   for (Field& field : form) {
     if (field.given) continue;
     if (field.by_today) {
-      static_cast<void>(field.into(base::iso_text(setting.library.today())));
+      static_cast<void>(field.into(today(form, setting)));
       continue;
     }
     if (!field.needed || !field.needed()) continue;

@@ -47,7 +47,9 @@ base::Diagnostics say(Field& field, std::string_view typed) {
     fault.of = base::FaultOf::command;
   }
   const bool empty = field.kind == Field::Kind::text && typed.empty();
-  if (faults.empty()) field.given = !empty;
+  if (!faults.empty()) return faults;
+  field.given = !empty;
+  field.said = typed;
   return faults;
 }
 
@@ -70,6 +72,12 @@ Field flag(std::string name, std::string help, bool& into) {
 }
 
 Field day_or_today(std::string name, std::string help, base::Day& into) {
+  Field made = field(std::move(name), std::move(help), into);
+  made.by_today = true;
+  return made;
+}
+
+Field day_or_today(std::string name, std::string help, std::optional<base::Day>& into) {
   Field made = field(std::move(name), std::move(help), into);
   made.by_today = true;
   return made;

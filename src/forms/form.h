@@ -36,6 +36,7 @@ struct Field {
   bool by_today = false;            ///< left out, it is today
 
   bool given = false;  ///< somebody said it
+  std::string said;    ///< as it was said
 
   Field&& asks(std::string text) &&;
   /// The same, only when it is asked for at all.
@@ -87,8 +88,10 @@ template <class Value> Field field(std::string name, std::string help, std::vect
 /// Said or not.
 [[nodiscard]] Field flag(std::string name, std::string help, bool& into);
 
-/// A day; left out, today.
+/// A day; left out, today: as the field "--today" of the form says, or by the clock.
 [[nodiscard]] Field day_or_today(std::string name, std::string help, base::Day& into);
+[[nodiscard]] Field day_or_today(std::string name, std::string help,
+                                 std::optional<base::Day>& into);
 
 /// Never typed: today, for a question about what has been by now.
 [[nodiscard]] Field today(base::Day& into);

@@ -3,6 +3,7 @@
 #include <cctype>
 #include <charconv>
 
+#include "base/degree_words.h"
 #include "base/words_of_text.h"
 
 namespace winchbook::forms {
@@ -135,16 +136,29 @@ Diagnostics read_typed(std::string_view typed, Labelled& into) {
   return {};
 }
 
+/// "fully" is 100, and so is "100".
+std::optional<base::Decimal> degree_of(const std::string& typed) {
+  const std::string word = base::in_small_letters(typed);
+  for (const base::DegreeWord& one : base::kDegreeWords) {
+    if (one.word == word) return base::Decimal(one.degree, 0);
+  }
+  const auto degree = base::Decimal::parse(typed);
+  if (!degree || degree->places() > 0 || degree->units() < 0 || degree->units() > 100) return {};
+  return *degree;
+}
+
 Diagnostics read_typed(std::string_view typed, Degree& into) {
   const std::size_t colon = typed.find(':');
-  const auto degree = base::Decimal::parse(trimmed(typed.substr(0, colon)));
-  if (!degree || degree->places() > 0 || degree->units() < 0 || degree->units() > 100) {
+  const auto degree = degree_of(trimmed(typed.substr(0, colon)));
+  if (!degree) {
     return {base::error(quoted(typed) + " does not say how far it can be undone",
-                        "write 0 to 100, a colon, and how: \"100: Fully. The old one drops in.\"")};
+                        "write fully, mostly, partly or no, a colon, and how: \"fully: The old one "
+                        "drops in.\"")};
   }
   into.degree = {*degree};
-  into.words =
-      colon == std::string_view::npos ? std::string(typed) : trimmed(typed.substr(colon + 1));
+  into.words = colon == std::string_view::npos
+                   ? std::string(base::degree_word(into.degree).sentence)
+                   : trimmed(typed.substr(colon + 1));
   return {};
 }
 

@@ -45,8 +45,8 @@ struct Labelled {
 };
 [[nodiscard]] base::Diagnostics read_typed(std::string_view typed, Labelled& into);
 
-/// How far something can be undone: "100: Fully. The old one drops in.", a whole number of 0 to
-/// 100 first.
+/// How far something can be undone: "fully: The old one drops in.", a word of
+/// `base::kDegreeWords` or a whole number of 0 to 100 first.
 struct Degree {
   base::Percent degree;
   std::string words;

@@ -39,7 +39,8 @@ struct StateAxis {
   std::array<std::string_view, 4> words;
 };
 inline constexpr std::array kStateAxes{
-    StateAxis{"surface", {"nearly-all", "most", "half", "little"}},
+    StateAxis{"surface",
+              {"over-three-quarters", "over-half", "over-a-quarter", "a-quarter-or-less"}},
     StateAxis{"structure", {"sound", "marked", "weakened", "unsafe"}},
     StateAxis{"working", {"as-made", "with-care", "in-part", "not"}},
     StateAxis{"completeness", {"whole", "nearly", "part", "little"}},

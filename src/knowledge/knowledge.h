@@ -74,6 +74,8 @@ struct OriginalityRules {
   /// A reel is one reel while some one reel gave at least this share of its weight.
   int dominant_percent = 50;
   std::string dominant_reason;
+  /// A reel that gave at least this share is one of those it is put together from.
+  int another_percent = 20;
 };
 
 /// The credit of a state; every state is there (the loader sees to it).
@@ -81,7 +83,7 @@ struct OriginalityRules {
 
 /// One word of an axis and the share from which it holds.
 struct WordThreshold {
-  std::string word;  ///< "nearly-all"
+  std::string word;  ///< "over-half"
   int percent = 0;   ///< 0 for the last word
   /// False: the share must be over `percent`; true: `percent` itself is enough.
   bool inclusive = false;
@@ -118,8 +120,8 @@ struct FinishRule {
 
 /// The rules of the condition axes.
 struct ConditionRules {
-  ShareAxis surface;                 ///< nearly-all, most, half, little
-  ShareAxis completeness;            ///< whole, nearly, part, little
+  ShareAxis surface;       ///< over-three-quarters, over-half, over-a-quarter, a-quarter-or-less
+  ShareAxis completeness;  ///< whole, nearly, part, little
   std::vector<RuledWord> structure;  ///< sound, marked, weakened, unsafe
   std::vector<RuledWord> working;    ///< as-made, with-care, in-part, not
   std::vector<FinishRule> finish;

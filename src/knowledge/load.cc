@@ -90,6 +90,8 @@ void grading_from(pugi::xml_node root, Knowledge& knowledge) {
   const pugi::xml_node dominant = originality.child("dominant");
   knowledge.originality.dominant_percent = whole_number(dominant.attribute("percent"), 50);
   knowledge.originality.dominant_reason = folded(dominant);
+  knowledge.originality.another_percent =
+      whole_number(originality.child("another").attribute("percent"), 20);
 
   const pugi::xml_node condition = root.child("condition");
   knowledge.condition.surface = share_axis_from(condition.child("surface"));

@@ -17,7 +17,7 @@ namespace {
 
 constexpr std::size_t kMostFaults = 100;
 
-/// "nearly all" and "Nearly-all" are one word.
+/// "over half" and "Over-half" are one word.
 std::string plain(std::string_view text) {
   std::string word = base::in_small_letters(text);
   std::replace(word.begin(), word.end(), ' ', '-');

@@ -63,8 +63,8 @@ struct Setting {
                               TagId tag, const Setting& setting);
 
 /// A chart drawn as one figure; every item carries `figure`. Labels stand in 0–156, the plot from
-/// 162 when the chart is 471 wide (PAGES, "Charts"); narrower charts scale the plot, never the
-/// type.
+/// 162 when the chart is 471 wide. A narrower chart scales the plot and never the type, so that its
+/// words are read at the same size everywhere.
 [[nodiscard]] Frame set_chart(const document::Chart& chart, Length width, TagId figure,
                               const Setting& setting);
 

@@ -109,6 +109,7 @@ base::Result<words::Catalogue> Library::words(std::string_view language) {
   const auto templates = schema("template-1.xsd");
   if (!templates) return templates.faults();
   words::Messages messages;
+  words::Needs needs;
   std::string spoken;
   std::filesystem::path path = catalogue_path(world_, language);
   for (int depth = 0; depth < 4; ++depth) {
@@ -118,10 +119,11 @@ base::Result<words::Catalogue> Library::words(std::string_view language) {
     if (!file) return file.faults();
     if (spoken.empty()) spoken = file->language;
     messages.merge(file.value().messages);  // what is there already stands
+    needs.merge(file.value().needs);
     if (file->otherwise.empty()) break;
     path = catalogue_path(world_, file->otherwise);
   }
-  return words::Catalogue(std::move(spoken), std::move(messages));
+  return words::Catalogue(std::move(spoken), std::move(messages), std::move(needs));
 }
 
 }  // namespace winchbook::library

@@ -180,6 +180,7 @@ std::span<const EnumWord<MarkMethod>> enum_words(MarkMethod /*list*/) {
       {MarkMethod::etched, "etched"},
       {MarkMethod::pencilled, "pencilled"},
       {MarkMethod::other, "other"},
+      {MarkMethod::not_determined, "not-determined"},
   });
   return kWords;
 }
@@ -212,6 +213,7 @@ std::span<const EnumWord<Legibility>> enum_words(Legibility /*list*/) {
       {Legibility::clear, "clear"},
       {Legibility::in_part, "in-part"},
       {Legibility::not_legible, "not-legible"},
+      {Legibility::not_determined, "not-determined"},
   });
   return kWords;
 }
@@ -324,6 +326,41 @@ std::span<const EnumWord<Severity>> enum_words(Severity /*list*/) {
       {Severity::blemish, "blemish"},
       {Severity::weakening, "weakening"},
       {Severity::unsafe, "unsafe"},
+  });
+  return kWords;
+}
+
+std::span<const EnumWord<FaultLeft>> enum_words(FaultLeft /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<FaultLeft>>({
+      {FaultLeft::blemish, "blemish"},
+      {FaultLeft::weakening, "weakening"},
+      {FaultLeft::unsafe, "unsafe"},
+      {FaultLeft::put_right, "put-right"},
+  });
+  return kWords;
+}
+
+std::span<const EnumWord<LookedFor>> enum_words(LookedFor /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<LookedFor>>({
+      {LookedFor::marks, "marks"},
+      {LookedFor::serial, "serial"},
+      {LookedFor::faults, "faults"},
+      {LookedFor::hazards, "hazards"},
+      {LookedFor::photographs, "photographs"},
+      {LookedFor::contents, "contents"},
+      {LookedFor::box, "box"},
+      {LookedFor::loose_parts, "loose-parts"},
+      {LookedFor::life, "life"},
+      {LookedFor::remaining, "remaining"},
+      {LookedFor::parted, "parted"},
+  });
+  return kWords;
+}
+
+std::span<const EnumWord<Looked>> enum_words(Looked /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<Looked>>({
+      {Looked::none, "none"},
+      {Looked::some, "some"},
   });
   return kWords;
 }

@@ -5,10 +5,12 @@
 #include <algorithm>
 #include <charconv>
 #include <iterator>
+#include <map>
 #include <optional>
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "record/entered.h"
 
 namespace winchbook::record {
 namespace {
@@ -141,6 +143,26 @@ Result<const Piece*> find_piece(const Record& record, std::string_view said) {
   return find_in(record.pieces, "part", said, [](const Piece& piece) {
     return Candidate{piece.id.text, {piece.name}, piece.count};
   });
+}
+
+Result<NamedPart> find_part(const Record& record, std::string_view said) {
+  std::vector<Candidate> all;
+  for (const Piece& piece : record.pieces)
+    all.push_back({piece.id.text, {piece.name}, piece.count});
+  // A place is called as its piece will be.
+  std::map<std::string, const Place*> listed;
+  for (const Place* place : places_without_piece(record)) {
+    const std::string& id = place->id.text;
+    const std::string called = id.starts_with("pl-") ? id.substr(3) : id;
+    const bool taken = find(record, PieceId{called}) != nullptr;
+    all.push_back({taken ? id : called, {place->name}, place->quantity});
+    listed[all.back().id] = place;
+  }
+  const auto id = meant("part", said, all);
+  if (!id) return id.faults();
+  const auto place = listed.find(*id);
+  if (place != listed.end()) return NamedPart{nullptr, place->second};
+  return NamedPart{find(record, PieceId{*id}), nullptr};
 }
 
 Result<const Place*> find_place(const Record& record, std::string_view said) {

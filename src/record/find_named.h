@@ -14,6 +14,14 @@ namespace winchbook::record {
 
 [[nodiscard]] base::Result<const record::Piece*> find_piece(const record::Record& record,
                                                             std::string_view said);
+/// A part by the name of its piece, or by that of a place of the list about which nothing was
+/// entered and whose piece is not in the record yet.
+struct NamedPart {
+  const record::Piece* piece = nullptr;
+  const record::Place* place = nullptr;  ///< only when there is no piece
+};
+[[nodiscard]] base::Result<NamedPart> find_part(const record::Record& record,
+                                                std::string_view said);
 [[nodiscard]] base::Result<const record::Place*> find_place(const record::Record& record,
                                                             std::string_view said);
 [[nodiscard]] base::Result<const record::Person*> find_person(const record::Record& record,

@@ -37,7 +37,8 @@ enum class Presence {
 
 /// A piece at one moment. Shares that do not reach 100 leave the rest not determined.
 struct PieceState {
-  Presence presence = Presence::not_examined;
+  std::optional<base::EdtfDate> on;       ///< the day it was looked at
+  std::optional<Presence> presence;       ///< empty: nobody wrote it
   std::vector<SurfaceShare> surface;      ///< empty: not examined
   std::optional<base::Percent> corroded;  ///< area where the base metal is attacked (protection)
   std::optional<base::Percent> appearance_defects;  ///< area with any visible defect (appearance)
@@ -57,8 +58,9 @@ enum class Filled { yes, in_part, empty, not_examined };
 /// A place as found and as left; needed where no piece can speak for it (a missing one).
 struct PlaceFinding {
   PlaceId place;
-  Filled found = Filled::not_examined;
-  Filled left = Filled::not_examined;
+  std::optional<base::EdtfDate> on;  ///< the day it was looked at
+  std::optional<Filled> found;       ///< empty: nobody wrote it
+  std::optional<Filled> left;
   Words note;
 };
 
@@ -83,6 +85,9 @@ enum class FaultKind {
 
 enum class Severity { blemish, weakening, unsafe };
 
+/// What somebody who looked at a fault again wrote of it as left.
+enum class FaultLeft { blemish, weakening, unsafe, put_right };
+
 /// A named fault; never averaged away.
 struct Fault {
   FaultId id;
@@ -90,8 +95,12 @@ struct Fault {
   FaultKind kind = FaultKind::other;
   std::string name;  ///< "hairline crack at screw 4"
   std::optional<base::Millimetres> size;
-  std::optional<Severity> found;  ///< empty: not there, or not seen, when it came
-  std::optional<Severity> left;   ///< empty: put right
+  std::optional<base::EdtfDate> on;       ///< the day it was seen
+  std::optional<base::EdtfDate> left_on;  ///< the day it was looked at again
+  std::optional<Severity> found;          ///< empty: not there, or not seen, when it came
+  /// Empty: nobody looked again, and it stands as it was found. How grave it is at either moment is
+  /// asked of severity_at (record/moments.h).
+  std::optional<FaultLeft> as_left;
   Words what;
   Words why_it_stays;  ///< for a fault that is left
   std::vector<PhotoId> photos;
@@ -111,7 +120,8 @@ struct TestResult {
   std::optional<base::EdtfDate> on;
 };
 
-/// The same test before and after.
+/// The same test before and after. A result that says nothing (is_written, record/moments.h) was
+/// not entered.
 struct Test {
   std::string what;  ///< "Spool runs free after one measured flick"
   std::string unit;  ///< "s", "N", "mm"; empty: words only
@@ -124,9 +134,36 @@ struct Test {
 struct Flag {
   enum class Kind { hazard, legal };
   Kind kind = Kind::hazard;
-  std::string name;  ///< "asbestos-type washers"
-  Words what;        ///< "none seen; no laboratory test"
+  std::optional<base::EdtfDate> on;  ///< the day it was entered
+  std::string name;                  ///< "asbestos-type washers"
+  Words what;                        ///< "none seen; no laboratory test"
   std::vector<PieceId> pieces;
+};
+
+/// What somebody may have looked for.
+enum class LookedFor {
+  marks,
+  serial,  ///< a serial number
+  faults,
+  hazards,      ///< hazards and legal traps
+  photographs,  ///< photographs that were taken
+  contents,     ///< what came with it
+  box,          ///< box and papers
+  loose_parts,  ///< what lay loose in it
+  life,         ///< events between the maker and this bench
+  remaining,    ///< what could not be put right
+  parted,       ///< pieces kept by the bench, scrapped or lost
+};
+
+/// Looked and found none, or looked and found some; without an entry, nothing is written.
+enum class Looked { none, some };
+
+/// Somebody looked for something.
+struct Look {
+  LookedFor what = LookedFor::marks;
+  std::optional<base::EdtfDate> on;
+  std::optional<PersonId> by;
+  Looked found = Looked::none;
 };
 
 /// What was found in a visit, at its beginning and at its end.
@@ -134,6 +171,7 @@ struct Findings {
   std::optional<base::EdtfDate> found_on;
   std::optional<base::EdtfDate> left_on;
   std::optional<PersonId> by;
+  std::vector<Look> looked_for;  ///< each thing once
   std::vector<PieceFinding> pieces;
   std::vector<PlaceFinding> places;
   std::vector<Fault> faults;

@@ -24,7 +24,7 @@ struct Evidence {
 /// answers.
 template <class Answer> struct Judgement {
   Answer answer = Answer::not_determined;
-  std::optional<Certainty> certainty;  ///< empty when the answer is "not determined"
+  std::optional<Certainty> certainty;  ///< empty: not determined, or nobody wrote how sure
   Evidence evidence;
   std::optional<PersonId> judged_by;
   std::optional<base::EdtfDate> judged_on;

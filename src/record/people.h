@@ -58,13 +58,13 @@ enum class Held { possession, title, both };
 /// Somebody had it: from when to when, how it came, and how we know.
 struct CustodyStep {
   CustodyId id;
-  Held held = Held::both;
+  Held held = Held::both;  ///< or nobody wrote whether they owned it
   PersonId holder;
   std::optional<base::EdtfDate> from;   ///< empty: not known
   std::optional<base::EdtfDate> until;  ///< empty: they have it still; "1979/": nobody knows
   Words how;                            ///< bought new, left to her, lent, found in a tin
   std::string source;                   ///< receipt, letter, the owner's word
-  Certainty certainty = Certainty::certain;
+  std::optional<Certainty> certainty;
   std::vector<PhotoId> photos;
 };
 

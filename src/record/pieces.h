@@ -84,8 +84,8 @@ struct Piece {
   std::string name;
   int count = 1;
   PieceRole role = PieceRole::part;
-  std::string material;             ///< a word of the materials list: "brass", "hard rubber"
-  std::vector<FinishLayer> finish;  ///< lowest first; empty: bare
+  std::string material = "not determined";  ///< a word of the materials list: "brass"
+  std::vector<FinishLayer> finish;          ///< lowest first; empty: bare
   Judgement<MadeBy> made_by;
   std::string maker_name;  ///< when another's: whose, if known
   Judgement<OfThisReel> of_this_reel;
@@ -154,11 +154,12 @@ enum class MarkMethod {
   painted,
   etched,
   pencilled,
-  other
+  other,
+  not_determined,
 };
 enum class MarkOf { maker, retailer, owner, repairer, assembler, not_determined };
 enum class MarkState { as_struck, recut, filed_off, worn, not_determined };
-enum class Legibility { clear, in_part, not_legible };
+enum class Legibility { clear, in_part, not_legible, not_determined };
 
 /// How firm an end of a mark's window is.
 enum class EndFirmness {
@@ -186,10 +187,10 @@ struct Marking {
   PieceId piece;
   std::string where;  ///< "underside", "inside the tail plate"
   MaybeText text;     ///< as read; lines are parted by "\n"; [ ] what is guessed
-  MarkMethod method = MarkMethod::other;
+  MarkMethod method = MarkMethod::not_determined;
   MarkOf whose = MarkOf::not_determined;
   MarkState state = MarkState::not_determined;
-  Legibility legibility = Legibility::clear;
+  Legibility legibility = Legibility::not_determined;
   std::optional<PersonId> person;        ///< the person it names; withheld with that person
   std::optional<base::EdtfDate> claims;  ///< the date it claims
   std::optional<base::EdtfDate> cut;     ///< when it may have been cut

@@ -63,7 +63,7 @@ struct LineCapacity {
 /// When it was made as the bench wrote it, before any engine weighs the marks.
 struct WrittenDate {
   base::EdtfDate date;
-  Certainty certainty = Certainty::likely;
+  std::optional<Certainty> certainty;
   Evidence evidence;
 };
 

@@ -26,7 +26,7 @@ struct Wishes {
 struct Agreement {
   AgreementId id;
   base::EdtfDate on;
-  std::string how;  ///< in person, by letter, by telephone
+  std::string how;  ///< in person, by letter, by telephone; empty: nobody wrote it
   std::optional<PersonId> with;
   std::vector<Words> may_be_done;
   std::vector<Words> must_stay;
@@ -48,8 +48,10 @@ struct Caution {
 struct StripStep {
   StepId id;
   int number = 1;
+  std::optional<base::EdtfDate> on;  ///< the day it was done; empty: not written, or not done yet
   Words what;
   std::vector<PieceId> pieces;  ///< what comes off
+  std::vector<PlaceId> places;  ///< of a step taken over from another reel: what will come off
   Words orientation;            ///< which way up, which face out
   std::string tool;
   bool spring_loose = false;  ///< a spring comes free in this step
@@ -58,8 +60,9 @@ struct StripStep {
 };
 
 struct Cleaning {
+  std::optional<base::EdtfDate> on;
   std::vector<PieceId> pieces;
-  std::string material;
+  std::string material;  ///< empty: that of the pieces
   std::string method;
   std::optional<base::Minutes> minutes;
   Words what;
@@ -83,6 +86,7 @@ struct Work {
 /// The tray: how many of a piece came off or lay loose, and where every one went.
 struct TrayLine {
   PieceId piece;
+  std::optional<base::EdtfDate> on;  ///< the day of the last entry about it
   int taken_off = 0;
   int found_loose = 0;
   int refitted = 0;
@@ -104,6 +108,7 @@ struct CourseCost {
 
 /// What the bench advised and what the owner chose.
 struct Advice {
+  std::optional<base::EdtfDate> on;  ///< the day it was advised
   std::optional<Course> advised;
   Words because;
   std::vector<CourseCost> courses;
@@ -126,8 +131,9 @@ struct DragWasher {
 
 /// The drag as it was put together, from the gear outwards.
 struct DragStack {
+  std::optional<base::EdtfDate> on;  ///< the day it was put together or measured
   std::vector<DragWasher> washers;
-  bool greased = false;
+  std::optional<bool> greased;                   ///< empty: nobody wrote it
   std::optional<base::Newtons> setting;          ///< at the line, spool full
   std::optional<base::Millimetres> spool_full;   ///< across the wound line, spool full
   std::optional<base::Millimetres> spool_empty;  ///< across the core, or the last line on it
@@ -136,6 +142,7 @@ struct DragStack {
 
 /// How it may be used, for the family and the care card.
 struct CareAdvice {
+  std::optional<base::EdtfDate> on;
   std::optional<base::Newtons> drag_low;
   std::optional<base::Newtons> drag_high;
   std::string line;         ///< which line and how much
@@ -156,6 +163,7 @@ struct Visit {
   VisitId id;
   std::string number;  ///< the bench's own number of the job: "26-014"; empty: it gives none
   base::EdtfDate taken_in;
+  std::optional<PersonId> owner;  ///< whose it is, as was said when it came
   std::optional<PersonId> brought_by;
   std::vector<PersonId> restorers;
   Words arrived;  ///< how it came: in a biscuit tin, in pieces

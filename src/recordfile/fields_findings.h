@@ -12,7 +12,8 @@ void fields(auto& io, Of<record::SurfaceShare> auto& share) {
 }
 
 void fields(auto& io, Of<record::PieceState> auto& state) {
-  io.need("presence", state.presence);
+  io.may("on", state.on);
+  io.may("presence", state.presence);
   io.many("surface", state.surface);
   io.may("corroded", state.corroded);
   io.may("appearance-defects", state.appearance_defects);
@@ -28,8 +29,9 @@ void fields(auto& io, Of<record::PieceFinding> auto& finding) {
 
 void fields(auto& io, Of<record::PlaceFinding> auto& finding) {
   io.need("place", finding.place);
-  io.need("found", finding.found);
-  io.need("left", finding.left);
+  io.may("on", finding.on);
+  io.may("found", finding.found);
+  io.may("left", finding.left);
   io.may("note", finding.note);
 }
 
@@ -39,8 +41,10 @@ void fields(auto& io, Of<record::Fault> auto& fault) {
   io.need("kind", fault.kind);
   io.need("name", fault.name);
   io.may("size", fault.size);
+  io.may("on", fault.on);
   io.may("found", fault.found);
-  io.may("left", fault.left);
+  io.may("left-on", fault.left_on);
+  io.may("left", fault.as_left);
   io.may("what", fault.what);
   io.may("why-it-stays", fault.why_it_stays);
   io.many("photo", fault.photos);
@@ -59,22 +63,31 @@ void fields(auto& io, Of<record::TestResult> auto& result) {
 void fields(auto& io, Of<record::Test> auto& test) {
   io.need("what", test.what);
   io.may("unit", test.unit);
-  io.need("before", test.before);
-  io.need("after", test.after);
+  io.may("before", test.before);
+  io.may("after", test.after);
   io.may("note", test.note);
 }
 
 void fields(auto& io, Of<record::Flag> auto& flag) {
+  io.may("on", flag.on);
   io.need("kind", flag.kind);
   io.need("name", flag.name);
   io.need("what", flag.what);
   io.many("piece", flag.pieces);
 }
 
+void fields(auto& io, Of<record::Look> auto& look) {
+  io.need("what", look.what);
+  io.may("on", look.on);
+  io.may("by", look.by);
+  io.need("found", look.found);
+}
+
 void fields(auto& io, Of<record::Findings> auto& findings) {
   io.may("found-on", findings.found_on);
   io.may("left-on", findings.left_on);
   io.may("by", findings.by);
+  io.many("looked-for", findings.looked_for);
   io.many("piece-finding", findings.pieces);
   io.many("place-finding", findings.places);
   io.many("fault", findings.faults);

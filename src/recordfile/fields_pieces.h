@@ -22,7 +22,7 @@ void fields(auto& io, Of<record::Place> auto& place) {
 void fields(auto& io, Of<record::Donor> auto& donor) {
   io.id(donor.id);
   io.need("name", donor.name);
-  io.need("same-maker", donor.same_maker);
+  io.may("same-maker", donor.same_maker, false);
   io.may("note", donor.note);
   io.may("acquired", donor.acquired);
   io.may("cost", donor.cost);
@@ -30,7 +30,7 @@ void fields(auto& io, Of<record::Donor> auto& donor) {
 
 void fields(auto& io, Of<record::FinishLayer> auto& layer) {
   io.need("what", layer.what);
-  io.need("by", layer.by);
+  io.may("by", layer.by, record::FinishBy::not_determined);
   io.may("when", layer.when);
   io.may("note", layer.note);
 }
@@ -61,7 +61,7 @@ void fields(auto& io, Of<record::Piece> auto& piece) {
   io.need("name", piece.name);
   io.may("count", piece.count, 1);
   io.may("role", piece.role, record::PieceRole::part);
-  io.need("material", piece.material);
+  io.may("material", piece.material, "not determined");
   io.many("finish", piece.finish);
   io.may("made-by", piece.made_by);
   io.may("maker-name", piece.maker_name);
@@ -123,10 +123,10 @@ void fields(auto& io, Of<record::Marking> auto& marking) {
   io.need("piece", marking.piece);
   io.may("where", marking.where);
   io.need_lines("text", marking.text);
-  io.need("method", marking.method);
-  io.need("whose", marking.whose);
-  io.need("state", marking.state);
-  io.need("legibility", marking.legibility);
+  io.may("method", marking.method, record::MarkMethod::not_determined);
+  io.may("whose", marking.whose, record::MarkOf::not_determined);
+  io.may("state", marking.state, record::MarkState::not_determined);
+  io.may("legibility", marking.legibility, record::Legibility::not_determined);
   io.may("person", marking.person);
   io.may("claims", marking.claims);
   io.may("cut", marking.cut);

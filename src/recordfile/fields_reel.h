@@ -33,9 +33,9 @@ void fields(auto& io, Of<record::MakerStatement> auto& maker) {
 }
 
 void fields(auto& io, Of<record::HandHistory> auto& hand) {
-  io.need("made", hand.made);
-  io.need("found", hand.found);
-  io.need("left", hand.left);
+  io.may("made", hand.made, record::Hand::not_determined);
+  io.may("found", hand.found, record::Hand::not_determined);
+  io.may("left", hand.left, record::Hand::not_determined);
   io.may("how-converted", hand.how_converted);
 }
 
@@ -47,12 +47,12 @@ void fields(auto& io, Of<record::Size> auto& size) {
 void fields(auto& io, Of<record::LineCapacity> auto& capacity) {
   io.need("length", capacity.metres);
   io.need("line-diameter", capacity.line_diameter);
-  io.need("source", capacity.source);
+  io.may("source", capacity.source);
 }
 
 void fields(auto& io, Of<record::WrittenDate> auto& made) {
   io.need("date", made.date);
-  io.need("certainty", made.certainty);
+  io.may("certainty", made.certainty);
   fields(io, made.evidence);
 }
 
@@ -60,8 +60,8 @@ void fields(auto& io, Of<record::Reel> auto& reel) {
   io.need("name", reel.name);
   io.may("model", reel.model);
   io.need("kind", reel.kind);
-  io.need("brake", reel.brake);
-  io.need("maker", reel.maker);
+  io.may("brake", reel.brake, record::Brake::not_determined);
+  io.may("maker", reel.maker);
   io.may("sold-by", reel.sold_by);
   io.may("serial", reel.serial);
   io.may("hand", reel.hand);
@@ -83,19 +83,19 @@ void fields(auto& io, Of<record::Person> auto& person) {
   io.may("address", person.address);
   io.may("contact", person.contact);
   io.may("lived", person.lived);
-  io.need("named-to", person.named_to);
+  io.may("named-to", person.named_to, record::NamedTo::owner);
   io.may("salt", person.salt);
 }
 
 void fields(auto& io, Of<record::CustodyStep> auto& step) {
   io.id(step.id);
-  io.need("held", step.held);
+  io.may("held", step.held, record::Held::both);
   io.need("holder", step.holder);
   io.may("from", step.from);
   io.may("until", step.until);
   io.may("how", step.how);
   io.need("source", step.source);
-  io.need("certainty", step.certainty);
+  io.may("certainty", step.certainty);
   io.many("photo", step.photos);
 }
 
@@ -164,10 +164,10 @@ void fields(auto& io, Of<record::Sale> auto& sale) {
   io.need("price", sale.price);
   io.need("included", sale.included);
   io.need("kind", sale.kind);
-  io.need("with-premium", sale.with_premium);
+  io.may("with-premium", sale.with_premium, false);
   io.need("state", sale.state);
   io.may("originality", sale.originality);
-  io.need("box", sale.box);
+  io.may("box", sale.box, false);
   io.need("source", sale.source);
   io.may("used", sale.used, true);
   io.may("excluded-because", sale.excluded_because);

@@ -13,7 +13,7 @@ void fields(auto& io, Of<record::Caution> auto& caution) {
 }
 
 void fields(auto& io, Of<record::Wishes> auto& wishes) {
-  io.need("use", wishes.use);
+  io.may("use", wishes.use, record::Use::not_determined);
   io.may("words", wishes.words);
   io.many("ranking", wishes.ranking);
 }
@@ -21,7 +21,7 @@ void fields(auto& io, Of<record::Wishes> auto& wishes) {
 void fields(auto& io, Of<record::Agreement> auto& agreement) {
   io.id(agreement.id);
   io.need("on", agreement.on);
-  io.need("how", agreement.how);
+  io.may("how", agreement.how);
   io.may("with", agreement.with);
   io.many("may-be-done", agreement.may_be_done);
   io.many("must-stay", agreement.must_stay);
@@ -37,8 +37,10 @@ void fields(auto& io, Of<record::Agreement> auto& agreement) {
 
 void fields(auto& io, Of<record::StripStep> auto& step) {
   io.id(step.id);
+  io.may("on", step.on);
   io.need("what", step.what);
   io.many("piece", step.pieces);
+  io.many("place", step.places);
   io.may("orientation", step.orientation);
   io.may("tool", step.tool);
   io.may("spring-loose", step.spring_loose, false);
@@ -47,8 +49,9 @@ void fields(auto& io, Of<record::StripStep> auto& step) {
 }
 
 void fields(auto& io, Of<record::Cleaning> auto& cleaning) {
+  io.may("on", cleaning.on);
   io.many("piece", cleaning.pieces);
-  io.need("material", cleaning.material);
+  io.may("material", cleaning.material);
   io.need("method", cleaning.method);
   io.may("minutes", cleaning.minutes);
   io.need("what", cleaning.what);
@@ -71,6 +74,7 @@ void fields(auto& io, Of<record::Work> auto& work) {
 
 void fields(auto& io, Of<record::TrayLine> auto& line) {
   io.need("piece", line.piece);
+  io.may("on", line.on);
   io.may("taken-off", line.taken_off, 0);
   io.may("found-loose", line.found_loose, 0);
   io.may("refitted", line.refitted, 0);
@@ -89,6 +93,7 @@ void fields(auto& io, Of<record::CourseCost> auto& cost) {
 }
 
 void fields(auto& io, Of<record::Advice> auto& advice) {
+  io.may("on", advice.on);
   io.may("advised", advice.advised);
   io.may("because", advice.because);
   io.many("course-cost", advice.courses);
@@ -107,8 +112,9 @@ void fields(auto& io, Of<record::DragWasher> auto& washer) {
 }
 
 void fields(auto& io, Of<record::DragStack> auto& drag) {
+  io.may("on", drag.on);
   io.many("washer", drag.washers);
-  io.need("greased", drag.greased);
+  io.may("greased", drag.greased);
   io.may("setting", drag.setting);
   io.may("spool-full", drag.spool_full);
   io.may("spool-empty", drag.spool_empty);
@@ -116,6 +122,7 @@ void fields(auto& io, Of<record::DragStack> auto& drag) {
 }
 
 void fields(auto& io, Of<record::CareAdvice> auto& care) {
+  io.may("on", care.on);
   io.may("drag-low", care.drag_low);
   io.may("drag-high", care.drag_high);
   io.may("line", care.line);
@@ -135,10 +142,11 @@ void fields(auto& io, Of<record::Visit> auto& visit) {
   io.id(visit.id);
   io.may("number", visit.number);
   io.need("taken-in", visit.taken_in);
+  io.may("owner", visit.owner);
   io.may("brought-by", visit.brought_by);
   io.many("restorer", visit.restorers);
   io.may("arrived", visit.arrived);
-  io.need("wishes", visit.wishes);
+  io.may("wishes", visit.wishes);
   io.many("agreement", visit.agreements);
   io.may("promised-by", visit.promised_by);
   io.many("waiting-for", visit.waiting_for);

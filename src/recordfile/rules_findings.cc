@@ -1,9 +1,12 @@
 #include <fmt/format.h>
 
+#include <optional>
 #include <set>
 #include <string>
 
 #include "record/enum_words.h"
+#include "record/looked_for.h"
+#include "record/moments.h"
 #include "recordfile/rules_list.h"
 
 namespace winchbook::recordfile {
@@ -50,7 +53,7 @@ bool present(const LoadedRecord& loaded, const Visit& visit, const PieceId& piec
   for (const PieceFinding& finding : visit.findings.pieces) {
     if (finding.piece != piece) continue;
     const auto& state = moment == Moment::found ? finding.found : finding.left;
-    if (state) return state->presence == Presence::fitted;
+    if (state) return state->presence != Presence::loose && is_there(*state);
   }
   static_cast<void>(loaded);
   return false;
@@ -76,7 +79,7 @@ void place_and_piece_agree(const LoadedRecord& loaded, Diagnostics& found) {
   for (const Visit& visit : loaded.record.visits) {
     for (std::size_t i = 0; i < visit.findings.places.size(); ++i) {
       const PlaceFinding& finding = visit.findings.places[i];
-      const auto look = [&](Filled filled, Moment moment, const char* when) {
+      const auto look = [&](std::optional<Filled> filled, Moment moment, const char* when) {
         if (filled != Filled::empty) return;
         for (const Fitting* fitting : fittings_in(loaded.record, finding.place, visit, moment)) {
           if (!present(loaded, visit, fitting->piece, moment)) continue;
@@ -179,7 +182,8 @@ void finding_twice(const LoadedRecord& loaded, Diagnostics& found) {
 void fault_graded(const LoadedRecord& loaded, Diagnostics& found) {
   for (const Visit& visit : loaded.record.visits) {
     for (const Fault& fault : visit.findings.faults) {
-      if (fault.found || fault.left) continue;
+      const bool only_mended = !fault.as_left || put_right(fault);
+      if (fault.found || !only_mended) continue;
       found.push_back(
           error_at(loaded.where(fault.id.text),
                    fmt::format("fault \"{}\" was there neither as found nor as left", fault.name),
@@ -191,7 +195,8 @@ void fault_graded(const LoadedRecord& loaded, Diagnostics& found) {
 void fault_stays(const LoadedRecord& loaded, Diagnostics& found) {
   for (const Visit& visit : loaded.record.visits) {
     for (const Fault& fault : visit.findings.faults) {
-      if (!visit.hand_back || !fault.left || !fault.why_it_stays.empty()) continue;
+      const bool stays = severity_at(fault, Moment::left).has_value();
+      if (!visit.hand_back || !stays || !fault.why_it_stays.empty()) continue;
       found.push_back(
           warning_at(loaded.where(fault.id.text),
                      fmt::format("fault \"{}\" stays, and nothing says why", fault.name),
@@ -205,6 +210,7 @@ void test_reading(const LoadedRecord& loaded, Diagnostics& found) {
     for (std::size_t i = 0; i < visit.findings.tests.size(); ++i) {
       const Test& test = visit.findings.tests[i];
       for (const TestResult* result : {&test.before, &test.after}) {
+        if (!is_written(*result)) continue;
         const bool done = result->kind == TestResult::Kind::done;
         const bool empty = !result->reading && result->words.empty() && !result->verdict;
         const bool unitless = result->reading && test.unit.empty();
@@ -217,6 +223,28 @@ void test_reading(const LoadedRecord& loaded, Diagnostics& found) {
                                  unitless && done ? "write <unit>, or put the reading into <words>"
                                                   : "correct the outcome or the reading"));
       }
+    }
+  }
+}
+
+void looked_and_entered(const LoadedRecord& loaded, Diagnostics& found) {
+  for (const Visit& visit : loaded.record.visits) {
+    std::set<LookedFor> seen;
+    for (std::size_t i = 0; i < visit.findings.looked_for.size(); ++i) {
+      const Look& look = visit.findings.looked_for[i];
+      const base::Location where = loaded.where(visit.id.text, "looked-for", i);
+      if (!seen.insert(look.what).second) {
+        found.push_back(error_at(
+            where, fmt::format("looking for {} stands twice in the visit", word_of(look.what)),
+            "put both into one"));
+      }
+      const std::string there = entered(loaded.record, visit, look.what);
+      if (look.found != Looked::none || there.empty()) continue;
+      found.push_back(
+          error_at(where,
+                   fmt::format("looked for {} and found none, and \"{}\" is entered",
+                               word_of(look.what), there),
+                   "write <found>some</found>, or take out what was entered by mistake"));
     }
   }
 }

@@ -194,23 +194,6 @@ void whereabouts(const LoadedRecord& loaded, Diagnostics& found) {
   }
 }
 
-void place_never_filled(const LoadedRecord& loaded, Diagnostics& found) {
-  const Record& record = loaded.record;
-  for (const Place& place : record.places) {
-    const bool filled = std::any_of(record.fittings.begin(), record.fittings.end(),
-                                    [&](const Fitting& one) { return one.place == place.id; });
-    const bool told =
-        std::any_of(record.visits.begin(), record.visits.end(), [&](const Visit& visit) {
-          return std::any_of(visit.findings.places.begin(), visit.findings.places.end(),
-                             [&](const PlaceFinding& one) { return one.place == place.id; });
-        });
-    if (filled || told || place.may_be_empty) continue;
-    found.push_back(warning_at(loaded.where(place.id.text),
-                               fmt::format("no piece was ever in place \"{}\"", place.id.text),
-                               "add the fitting, or a place-finding that says it is empty"));
-  }
-}
-
 void bag_label(const LoadedRecord& loaded, Diagnostics& found) {
   for (const Piece& piece : loaded.record.pieces) {
     if (piece.now.kind != Whereabouts::Kind::bagged || !piece.now.bag.empty()) continue;
@@ -260,14 +243,13 @@ void certainty_told(const LoadedRecord& loaded, Diagnostics& found) {
     const auto look = [&](const auto& judgement, const char* name) {
       using Answer = std::decay_t<decltype(judgement.answer)>;
       const bool determined = judgement.answer != Answer::not_determined;
-      if (determined == judgement.certainty.has_value()) return;
-      found.push_back(
-          error_at(loaded.where(piece.id.text),
-                   fmt::format("the answer to <{}> of piece \"{}\" {}", name, piece.id.text,
-                               determined ? "has no certainty"
-                                          : "is not determined, and yet has a certainty"),
-                   determined ? "write <certainty>certain</certainty>, likely or possible"
-                              : "take the certainty out"));
+      if (determined || !judgement.certainty) return;
+      found.push_back(error_at(
+          loaded.where(piece.id.text),
+          fmt::format(
+              "the answer to <{}> of piece \"{}\" is not determined, and yet has a certainty", name,
+              piece.id.text),
+          "take the certainty out"));
     };
     look(piece.made_by, "made-by");
     look(piece.of_this_reel, "of-this-reel");

@@ -17,7 +17,6 @@ void fitting_visit(const LoadedRecord& loaded, Diagnostics& found);
 void bench_fitting(const LoadedRecord& loaded, Diagnostics& found);
 void old_piece(const LoadedRecord& loaded, Diagnostics& found);
 void whereabouts(const LoadedRecord& loaded, Diagnostics& found);
-void place_never_filled(const LoadedRecord& loaded, Diagnostics& found);
 void bag_label(const LoadedRecord& loaded, Diagnostics& found);
 void leave_given(const LoadedRecord& loaded, Diagnostics& found);
 void fragment(const LoadedRecord& loaded, Diagnostics& found);
@@ -51,6 +50,7 @@ void finding_twice(const LoadedRecord& loaded, Diagnostics& found);
 void fault_graded(const LoadedRecord& loaded, Diagnostics& found);
 void fault_stays(const LoadedRecord& loaded, Diagnostics& found);
 void test_reading(const LoadedRecord& loaded, Diagnostics& found);
+void looked_and_entered(const LoadedRecord& loaded, Diagnostics& found);
 void load_limit(const LoadedRecord& loaded, Diagnostics& found);
 
 // rules_people.cc

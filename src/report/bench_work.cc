@@ -5,7 +5,9 @@
 
 #include "assess/tray/tray.h"
 #include "record/enum_words.h"
+#include "record/moments.h"
 #include "report/care_words.h"
+#include "report/fitting_words.h"
 #include "report/table_columns.h"
 
 namespace winchbook::report {
@@ -69,13 +71,23 @@ void add_strip_down(const Telling& telling, const std::vector<const record::Phot
   }
 }
 
+/// The day of an act before its words; nothing where none is entered.
+document::Text dated(const Telling& telling, const std::optional<base::EdtfDate>& day) {
+  if (!day) return {};
+  return document::with_lead(
+      telling.words.say("bench.on-day",
+                        {{"date", telling.words.capitalised(telling.words.date(*day))}}),
+      " ");
+}
+
 void add_cleaning(const Telling& telling, Chapter& chapter) {
   const auto& cleaning = telling.visit.cleaning;
   if (cleaning.empty()) return;
   chapter.blocks.emplace_back(Subhead{telling.words.say("bench.cleaned")});
   bool first = true;
   for (const record::Cleaning& one : cleaning) {
-    document::Text words = telling.text(one.what);
+    document::Text words = dated(telling, one.on);
+    append(words, telling.text(one.what));
     if (!one.loss.empty()) {
       words.parts.emplace_back(document::Run{" "});
       append(words, telling.text(one.loss));
@@ -85,8 +97,6 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
           document::Run{" " + telling.words.say("bench.against-warning") + " "});
       append(words, telling.text(one.against_warning));
     }
-    if (const std::string objection = unanswered_objection(telling, one); !objection.empty())
-      words.parts.emplace_back(document::Run{" " + objection});
     add_paragraph(std::move(words), caution_beside(telling, one), chapter,
                   std::exchange(first, false));
   }
@@ -95,13 +105,14 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
 void add_work(const Telling& telling, Chapter& chapter) {
   const auto& work = telling.visit.work;
   if (work.empty()) return;
-  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.repaired")});
+  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.worked")});
   bool first = true;
   for (const record::Work& one : work) {
-    document::Text words = telling.text(one.what);
-    if (one.way_back && !one.way_back->words.empty()) {
+    document::Text words = dated(telling, one.on);
+    append(words, telling.text(one.what));
+    if (one.way_back) {
       words.parts.emplace_back(document::Run{" " + telling.words.say("bench.way-back") + " "});
-      append(words, telling.text(one.way_back->words));
+      append(words, way_back_words(telling, *one.way_back));
     }
     add_paragraph(std::move(words), caution_beside(telling, one), chapter,
                   std::exchange(first, false));
@@ -139,21 +150,6 @@ void add_bags(const Telling& telling, Chapter& chapter) {
   chapter.blocks.emplace_back(std::move(bags));
 }
 
-/// Hazards and legal traps looked for, said where the work is described.
-void add_flags(const Telling& telling, Chapter& chapter) {
-  const std::vector<ToldFlag> flags = flags_told(telling, {knowledge::Matters::keep});
-  if (flags.empty()) return;
-  document::Facts facts;
-  facts.label_width = 102;
-  for (const ToldFlag& flag : flags)
-    facts.facts.push_back({telling.words.capitalised(flag.name), flag.words});
-  Subhead head{telling.words.say("bench.flags")};
-  head.beside.emplace_back(
-      document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
-  chapter.blocks.emplace_back(std::move(head));
-  chapter.blocks.emplace_back(std::move(facts));
-}
-
 /// What came off and is unaccounted for, with the bench's reason for issuing all the same.
 void add_unaccounted(const Telling& telling, Chapter& chapter) {
   if (telling.edition.unaccounted.empty()) return;
@@ -161,6 +157,10 @@ void add_unaccounted(const Telling& telling, Chapter& chapter) {
       telling.words.say("bench.unaccounted", {{"reason", telling.edition.unaccounted}}));
   paragraph.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(paragraph));
+}
+
+bool is_done(const record::TestResult& result) {
+  return result.kind == record::TestResult::Kind::done;
 }
 
 /// With the load limit, where one is set.
@@ -178,7 +178,8 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
                          std::string_view unit) {
   using Kind = record::TestResult::Kind;
   if (result.kind == Kind::not_safe_to_test) return telling.words.say("test.not-safe");
-  if (result.kind == Kind::not_tested) return telling.words.say("test.not-tested");
+  if (result.kind == Kind::not_tested)
+    return telling.words.say(record::is_written(result) ? "test.not-made" : "test.not-entered");
   const auto number = [&](const base::Decimal& value) {
     if (unit == "\u00B0") return telling.words.number(value) + std::string(unit);
     return unit.empty() ? telling.words.number(value) : telling.words.measure(value, unit);
@@ -211,8 +212,9 @@ document::Table tests_table(const Telling& telling) {
     document::Row row;
     const std::string before = limited_reading(telling, test.before);
     const std::string after = limited_reading(telling, test.after);
+    const bool changed = is_done(test.before) && is_done(test.after) && after != before;
     document::Text left;
-    left.parts.emplace_back(document::Run{.text = after, .bold = after != before});
+    left.parts.emplace_back(document::Run{.text = after, .bold = changed});
     row.cells = {{document::plain(test.what)},
                  {document::plain(test.unit)},
                  {document::plain(before)},
@@ -225,11 +227,29 @@ document::Table tests_table(const Telling& telling) {
     table.below.parts.emplace_back(document::Run{
         telling.words.say("test.note", {{"test", test.what}, {"note", telling.plain(test.note)}})});
   }
-  std::string same = telling.words.say("test.same-tests");
-  const std::string when = telling.judged("test.by");
-  table.beside.emplace_back(document::SideNote{document::plain(joined({same, when}))});
+  const bool in_newtons =
+      std::any_of(telling.visit.findings.tests.begin(), telling.visit.findings.tests.end(),
+                  [](const record::Test& one) { return one.unit == "N"; });
+  const std::string beside =
+      joined({telling.words.say("test.same-tests"),
+              in_newtons ? telling.words.say("test.newtons") : "", telling.judged("test.by")});
+  if (!beside.empty()) table.beside.emplace_back(document::SideNote{document::plain(beside)});
   table.summary = telling.words.say("test.summary");
   return table;
+}
+
+void add_flags(const Telling& telling, Chapter& chapter) {
+  const std::vector<ToldFlag> flags = flags_told(telling, {knowledge::Matters::keep});
+  if (flags.empty()) return;
+  document::Facts facts;
+  facts.label_width = 102;
+  for (const ToldFlag& flag : flags)
+    facts.facts.push_back({telling.words.capitalised(flag.name), flag.words});
+  Subhead head{telling.words.say("bench.flags")};
+  head.beside.emplace_back(
+      document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
+  chapter.blocks.emplace_back(std::move(head));
+  chapter.blocks.emplace_back(std::move(facts));
 }
 
 void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
@@ -244,12 +264,9 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
   add_flags(telling, chapter);
 }
 
-void add_short_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
-                    Chapter& chapter) {
+void add_short_work(const Telling& telling, Chapter& chapter) {
   const std::size_t first = chapter.blocks.size();
   add_strip_down(telling, {}, chapter);
-  add_cleaning(telling, chapter);
-  add_work(telling, chapter);
   add_unaccounted(telling, chapter);
   std::erase_if(chapter.blocks,
                 [](const Block& block) { return std::holds_alternative<Subhead>(block); });
@@ -258,21 +275,7 @@ void add_short_work(const Telling& telling, const std::vector<const record::Phot
       paragraph->manner = document::ParagraphManner::reading;
     }
   }
-  const bool picture = !pictures.empty() && pictures.front() != nullptr;
-  if (picture && first < chapter.blocks.size()) {
-    auto& last = std::get<document::Paragraph>(chapter.blocks.back());
-    last.beside.emplace_back(telling.figure(*pictures.front(), document::Width::side));
-  } else if (picture) {
-    chapter.blocks.emplace_back(telling.figure(*pictures.front(), document::Width::main));
-  }
-  if (!telling.visit.findings.tests.empty()) {
-    document::Table tests = tests_table(telling);
-    tests.title.clear();
-    tests.beside.clear();
-    chapter.blocks.emplace_back(std::move(tests));
-  }
   add_bags(telling, chapter);
-  add_flags(telling, chapter);
 }
 
 void add_earlier_visits(const Telling& telling, Chapter& chapter) {

@@ -8,15 +8,19 @@
 
 namespace winchbook::report {
 
+/// So many tests of a small job are told in words; more take a table.
+inline constexpr std::size_t kTestsInWords = 2;
+
 /// Taken apart, cleaned, repaired, proved, and what lies in the bags: the bench's own work, told
 /// beside its cautions. Pictures taken at the bench stand in it.
 void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
                     document::Chapter& chapter);
 
-/// The same of a small job: what was done and the tests, without subheads; a picture as found
-/// stands in the margin.
-void add_short_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,
-                    document::Chapter& chapter);
+/// Of a small job what a few words do not tell: how it came apart, and what lies in the bags.
+void add_short_work(const Telling& telling, document::Chapter& chapter);
+
+/// What to beware of, by name, where the work is described.
+void add_flags(const Telling& telling, document::Chapter& chapter);
 
 /// What earlier stays at this bench did, in a sentence or two each.
 void add_earlier_visits(const Telling& telling, document::Chapter& chapter);

@@ -238,6 +238,10 @@ std::vector<document::Caution> further_cautions(const Telling& telling, MattersT
   return cautions;
 }
 
+std::string ratchet_word(const Telling& telling) {
+  return telling.words.say("ratchet." + std::string(record::word_of(telling.record.reel.kind)));
+}
+
 std::string next_service_words(const Telling& telling) {
   if (!telling.visit.next_service) return "";
   const std::string date = telling.words.date(*telling.visit.next_service);
@@ -247,8 +251,9 @@ std::string next_service_words(const Telling& telling) {
       fish ? signs_in_use(telling.record)
            : signs_on_shelf(last == nullptr ? std::vector<std::string>{} : last->care.families);
   std::vector<std::string> words;
+  const std::string ratchet = ratchet_word(telling);
   for (const char* sign : signs)
-    words.push_back(telling.words.say(sign));
+    words.push_back(telling.words.say(sign, {{"ratchet", ratchet}}));
   if (words.empty()) words.push_back(telling.words.say("care.sign.any"));
   std::string all = words.back();
   if (words.size() > 1) {
@@ -256,21 +261,8 @@ std::string next_service_words(const Telling& telling) {
     all = telling.words.say("care.or",
                             {{"first", telling.words.joined("join.comma", words)}, {"last", all}});
   }
-  return telling.words.say(fish ? "care.next-service" : "care.next-look",
-                           {{"date", date}, {"signs", all}});
-}
-
-std::string unanswered_objection(const Telling& telling, const record::Cleaning& cleaning) {
-  const assess::VisitAssessment* last = telling.assessment.last();
-  const auto i = position_in(telling.visit.cleaning, cleaning);
-  if (last == nullptr || !i || *i >= last->care.cleanings.size()) return "";
-  if (!cleaning.against_warning.empty()) return "";
-  for (const assess::care::Judged& judged : last->care.cleanings[*i]) {
-    if (judged.verdict < knowledge::CareVerdict::harm || judged.row == nullptr) continue;
-    return telling.words.say("care.unanswered",
-                             {{"method", judged.method->name}, {"reason", judged.row->reason}});
-  }
-  return "";
+  return telling.words.say("care.next-service",
+                           {{"use", fish ? "fish" : "shelf"}, {"date", date}, {"signs", all}});
 }
 
 std::optional<document::Caution> caution_for(const Telling& telling, const record::PieceId& piece) {

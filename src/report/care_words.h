@@ -37,14 +37,11 @@ struct ToldFlag {
 [[nodiscard]] std::vector<document::Caution> further_cautions(
     const Telling& telling, std::initializer_list<knowledge::Matters> matters);
 
+/// What the ratchet is called on such a reel: "click" on a multiplier, "check" on a fly reel.
+[[nodiscard]] std::string ratchet_word(const Telling& telling);
 /// "It should come back to a bench by …, or sooner if …": the signs follow from what the reel is
 /// for, how it brakes and what it is of. Empty when no day is written.
 [[nodiscard]] std::string next_service_words(const Telling& telling);
-
-/// A cleaning that the table speaks against, and no reason was written: what speaks against it.
-/// Empty otherwise.
-[[nodiscard]] std::string unanswered_objection(const Telling& telling,
-                                               const record::Cleaning& cleaning);
 
 /// The caution beside a piece of work: the bench's own where it wrote one, else what its method and
 /// its pieces ask for; nothing when nothing does.

@@ -29,9 +29,11 @@ std::string structure_fact(const Telling& telling, const Readings& at) {
 }
 
 std::string working_fact(const Telling& telling, const Readings& at) {
-  if (at.working.tests == 0) return telling.words.say("condition.not-tested");
+  // Only what was tried at that end of the stay: a test made once says nothing of the other.
+  const int tried = at.working.tests - at.working.not_tested;
+  if (tried == 0) return telling.words.say("condition.not-tested");
   return telling.words.say("condition.working-fact",
-                           {{"passed", at.working.as_made}, {"tests", at.working.tests}});
+                           {{"passed", at.working.as_made}, {"tests", tried}});
 }
 
 std::string completeness_fact(const Telling& telling, const Readings& at) {
@@ -61,6 +63,15 @@ constexpr std::array<AxisRow, kStateAxes.size()> kRows{{
 
 }  // namespace
 
+// A word that spans the whole of its axis at both ends says that nobody looked.
+bool is_examined(const assess::condition::Finding& finding, std::size_t axis) {
+  const auto whole = [](const Position& at) {
+    return at.low == base::Ratio(0, 1) && at.high == base::Ratio(1, 1);
+  };
+  return !whole(kRows.at(axis).position(finding.found)) ||
+         !whole(kRows.at(axis).position(finding.left));
+}
+
 std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
   const assess::VisitAssessment* last = telling.assessment.last();
   if (last == nullptr) return std::nullopt;
@@ -68,6 +79,7 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
   ConditionChart chart;
   std::vector<std::string> spoken;
   for (std::size_t i = 0; i < kRows.size(); ++i) {
+    if (!is_examined(condition, i)) continue;
     const AxisRow& row = kRows[i];
     const std::string key = "condition." + std::string(kStateAxes[i].name);
     ConditionChart::Axis axis{telling.words.say(key), telling.words.say(key + ".what")};
@@ -82,6 +94,7 @@ std::optional<document::ChartFigure> condition_chart(const Telling& telling) {
                                        {{"axis", axis.name}, {"found", found}, {"left", left}}));
     chart.axes.push_back(std::move(axis));
   }
+  if (chart.axes.empty()) return std::nullopt;
   chart.key.parts.emplace_back(document::SignRun{Sign::found});
   chart.key.parts.emplace_back(
       document::Run{moment(telling, "as-found", telling.visit.findings.found_on) + "   "});

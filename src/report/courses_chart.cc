@@ -1,4 +1,5 @@
 #include "report/courses_chart.h"
+#include "report/told.h"
 
 #include <algorithm>
 #include <utility>
@@ -52,21 +53,18 @@ std::string minded(const Telling& telling, advice::Stop::Why why, std::string_vi
 std::string flip_words(const Telling& telling, const advice::Flip& flip) {
   const auto& words = telling.words;
   const std::string then = course(telling, flip.then);
-  switch (flip.kind) {
-    case advice::Flip::Kind::cost:
-      if (flip.dearer_by) {
-        return words.say("advice.flip-dearer",
-                         {{"amount", words.whole_money(*flip.dearer_by)}, {"course", then}});
-      }
-      return words.say("advice.flip-cost", {{"count", flip.points}, {"course", then}});
-    case advice::Flip::Kind::value:
-      return words.say("advice.flip-value", {{"count", flip.points}, {"course", then}});
-    case advice::Flip::Kind::swap:
-      break;
-  }
-  return words.say("advice.flip-swap", {{"first", matter(telling, flip.first)},
-                                        {"second", matter(telling, flip.second)},
-                                        {"course", then}});
+  const bool swap = flip.kind == advice::Flip::Kind::swap;
+  const char* kind = swap                                     ? "swap"
+                     : flip.kind == advice::Flip::Kind::value ? "value"
+                     : flip.dearer_by                         ? "dearer"
+                                                              : "cost";
+  return words.say("advice.flip",
+                   {{"kind", kind},
+                    {"first", swap ? matter(telling, flip.first) : ""},
+                    {"second", swap ? matter(telling, flip.second) : ""},
+                    {"count", flip.points},
+                    {"amount", flip.dearer_by ? words.whole_money(*flip.dearer_by) : ""},
+                    {"course", then}});
 }
 
 /// What speaks for the answer, or against it; empty when nothing does.
@@ -156,13 +154,15 @@ void add_weighed_courses(const Telling& telling, document::Chapter& chapter) {
   const advice::Finding& finding = *telling.courses;
   document::Subhead subhead{telling.words.say("advice.weighed")};
   subhead.beside.emplace_back(document::SideNote{document::plain(telling.words.say(
-      finding.ranking.empty() ? "advice.weighed-alike" : "advice.weighed-ranked"))});
+      "advice.weighed-by", {{"ranked", finding.ranking.empty() ? "no" : "yes"}}))});
   chapter.blocks.emplace_back(std::move(subhead));
   chapter.blocks.emplace_back(bars(telling, finding));
   document::Paragraph said = telling.sentence(answer(telling, finding));
   said.manner = document::ParagraphManner::unindented;
   said.beside = stop_notes(telling, finding);
-  chapter.blocks.emplace_back(std::move(said));
+  chapter.blocks.emplace_back(std::move(said)).tells = {
+      told_course("advice:answer", finding.answer),
+      told_course("advice.runner-up", finding.runner_up)};
   if (!finding.answer) return;
   document::Paragraph changed = telling.sentence({});
   changed.words = document::with_lead(telling.words.say("advice.change"), change(telling, finding));

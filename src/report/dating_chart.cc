@@ -135,8 +135,12 @@ std::string end_words(const Telling& telling, const std::optional<dating::End>& 
 /// What a bar shows, for a reader who cannot see it.
 std::string spoken_bar(const Telling& telling, std::size_t i) {
   const Evidence& evidence = telling.assessment.dating.evidence[i];
+  const char* ends = evidence.not_before  ? evidence.not_after ? "both" : "first"
+                     : evidence.not_after ? "last"
+                                          : "none";
   std::string spoken =
       telling.words.say("dating.spoken", {{"mark", evidence_name(telling, evidence)},
+                                          {"ends", ends},
                                           {"first", end_words(telling, evidence.not_before)},
                                           {"last", end_words(telling, evidence.not_after)}});
   const std::string why = why_left_out(telling, i);

@@ -14,7 +14,6 @@ using dating::Evidence;
 using dating::Finding;
 using dating::LeftOut;
 using dating::Warning;
-using record::EndFirmness;
 using record::Marking;
 
 const Finding& finding_of(const Telling& telling) {
@@ -208,17 +207,34 @@ std::string no_year_fits(const Telling& telling) {
   return telling.words.say("dating.no-year-fits", {{"ways", ways}, {"more", more}});
 }
 
+std::string made_years(const Telling& telling) {
+  const assess::Made& made = telling.assessment.identity.made;
+  if (!made.settled) return "";
+  return made.written ? telling.words.date(*made.written) : years_in_words(telling, made.days);
+}
+
+std::string made_sentence(const Telling& telling) {
+  const assess::Identity& reel = telling.assessment.identity;
+  if (!reel.made.settled) return telling.words.say("statement.no-year");
+  const std::string years = made_years(telling);
+  if (years.empty()) return "";
+  if (reel.made.by == assess::Made::By::bench) {
+    return telling.words.say(
+        "dating.by-the-bench",
+        {{"date", years},
+         {"sure", telling.record.reel.made->certainty
+                      ? std::string(record::word_of(*telling.record.reel.made->certainty))
+                      : "not-written"}});
+  }
+  return telling.words.say(reel.assembled() ? "dating.made-assembled" : "dating.made",
+                           {{"years", years}, {"sure", reel.made.certain ? "certain" : "likely"}});
+}
+
 std::string dating_answer(const Telling& telling) {
   const Finding& finding = finding_of(telling);
-  const std::string years = years_in_words(telling, finding.window.days());
   if (std::string none = no_year_fits(telling); !none.empty()) return none;
-  if (years.empty()) return "";
-  const auto soft = [](const std::optional<dating::WindowEnd>& end) {
-    return end && end->firmness == EndFirmness::soft;
-  };
-  const bool likely = soft(finding.window.not_before) || soft(finding.window.not_after);
-  const std::string made =
-      telling.words.say("dating.made", {{"years", years}, {"sure", likely ? "likely" : "certain"}});
+  if (telling.assessment.identity.made.by != assess::Made::By::marks) return "";
+  const std::string made = made_sentence(telling);
   const std::string leans =
       finding.attributed
           ? telling.words.say("dating.attributed", {{"count", telling.record.markings.size()}})

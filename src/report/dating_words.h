@@ -31,6 +31,11 @@ namespace winchbook::report {
 /// "in 1952", "between 1947 and 1948", "in 1960 or later"; empty when nothing is known.
 [[nodiscard]] std::string years_in_words(const Telling& telling,
                                          const assess::dating::DaySpan& days);
+/// "between 1934 and 1958", "1947 to 1948": the years of the one answer; empty where nothing dates
+/// it, or no year fits.
+[[nodiscard]] std::string made_years(const Telling& telling);
+/// The same as a sentence; empty where nothing dates it.
+[[nodiscard]] std::string made_sentence(const Telling& telling);
 /// The answer in one sentence or a few that a grandchild understands; empty when no year is known.
 [[nodiscard]] std::string dating_answer(const Telling& telling);
 /// No year fits all pieces and nothing says which must go: all ways, in words. Empty otherwise.

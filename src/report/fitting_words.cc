@@ -1,8 +1,24 @@
 #include "report/fitting_words.h"
 
+#include <algorithm>
+
+#include "base/degree_words.h"
+
 namespace winchbook::report {
 
 using record::Fitting;
+
+namespace {
+
+/// Whether somebody saw the place empty as the reel came.
+bool came_empty(const Telling& telling, const Fitting& fitting) {
+  const auto& places = telling.visit.findings.places;
+  return std::any_of(places.begin(), places.end(), [&](const record::PlaceFinding& one) {
+    return one.place == fitting.place && one.found == record::Filled::empty;
+  });
+}
+
+}  // namespace
 
 std::string donor_words(const Telling& telling, const record::Piece& piece) {
   if (piece.donor) {
@@ -16,11 +32,13 @@ std::string donor_words(const Telling& telling, const record::Piece& piece) {
 }
 
 std::string old_piece_words(const Telling& telling, const Fitting& fitting) {
-  if (!fitting.instead_of) return telling.words.say("fitting.none-came");
-  const record::Piece* old = find(telling.record, *fitting.instead_of);
-  if (old == nullptr) return telling.words.say("fitting.none-came");
+  const record::Piece* old =
+      fitting.instead_of ? find(telling.record, *fitting.instead_of) : nullptr;
+  if (old == nullptr)
+    return came_empty(telling, fitting) ? telling.words.say("fitting.none-came") : "";
   const std::string key = "where." + std::string(record::word_of(old->now.kind));
-  return telling.words.say(key, {{"bag", telling.words.capitalised(old->now.bag)}});
+  return telling.words.say(key, {{"bag", telling.words.capitalised(old->now.bag)},
+                                 {"leave", old->now.leave ? "yes" : "no"}});
 }
 
 std::string second_ledger_answer(const Telling& telling, std::size_t entries) {
@@ -39,6 +57,18 @@ std::string second_ledger_answer(const Telling& telling, std::size_t entries) {
       {{"count", pieces},
        {"number", telling.words.spelled(pieces, /*capital=*/true)},
        {"entries", telling.words.spelled(static_cast<std::int64_t>(entries))}});
+}
+
+document::Text way_back_words(const Telling& telling, const record::WayBack& way_back) {
+  const std::string lead = telling.words.say("statement.way-back-degree",
+                                             {{"form", base::degree_word(way_back.degree).word}});
+  const std::string words = telling.plain(way_back.words);
+  if (words.empty()) return document::with_lead(lead, "");
+  if (words.starts_with(lead.substr(0, lead.size() - 1))) return telling.text(way_back.words);
+  document::Text text = document::with_lead(lead, "");
+  text.parts.emplace_back(document::Run{" "});
+  append(text, telling.text(way_back.words));
+  return text;
 }
 
 }  // namespace winchbook::report

@@ -13,4 +13,9 @@ namespace winchbook::report {
 /// How many pieces the entries put in: three washers are one entry and three pieces.
 [[nodiscard]] std::string second_ledger_answer(const Telling& telling, std::size_t entries);
 
+/// How far it can be undone in a word, then the bench's words, which often begin with it: "Mostly.
+/// The old screw can go back."
+[[nodiscard]] document::Text way_back_words(const Telling& telling,
+                                            const record::WayBack& way_back);
+
 }  // namespace winchbook::report

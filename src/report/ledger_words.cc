@@ -120,13 +120,23 @@ Text key_to_signs(const Telling& telling) {
   return text;
 }
 
+bool says_anything_of_parts(const Telling& telling) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last == nullptr) return false;
+  const auto& rows = last->originality.rows;
+  return std::any_of(rows.begin(), rows.end(), [](const PieceRow& row) {
+    return row.found.standing != Standing::not_determined ||
+           row.left.standing != Standing::not_determined || !row.found.surface.empty() ||
+           !row.left.surface.empty();
+  });
+}
+
 std::string ledger_answer(const Telling& telling, const Finding& finding) {
-  if (!finding.assembled.empty()) {
-    return telling.words.say("ledger.assembled",
-                             {{"count", finding.assembled.front().at_least_reels}});
-  }
+  if (!finding.assembled.empty())
+    return telling.words.say("ledger.assembled", {{"count", finding.reels}});
   const auto& found = finding.found;
   const auto& left = finding.left;
+  if (found.not_determined == found.places_for) return "";
   const bool same = found.original == left.original;
   if (same && found.original == found.places_for) {
     return telling.words.say(

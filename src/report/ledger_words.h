@@ -7,6 +7,9 @@
 
 namespace winchbook::report {
 
+/// Whether anybody entered whose a part is, or looked at its surface.
+[[nodiscard]] bool says_anything_of_parts(const Telling& telling);
+
 /// The sign and the words of whose a part is; bold where it is not whose it was.
 [[nodiscard]] document::Text standing_words(const Telling& telling,
                                             assess::originality::Standing standing, bool changed);

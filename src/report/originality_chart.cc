@@ -29,6 +29,20 @@ void add_question(const Telling& telling, const char* key, const assess::origina
 
 }  // namespace
 
+FactList told_chart(const assess::originality::Finding& finding) {
+  FactList told;
+  const auto add = [&](const char* id, const assess::originality::Index& index) {
+    if (!index.found || !index.left) return;
+    for (document::Fact& fact : told_index(id, index))
+      told.push_back(std::move(fact));
+  };
+  add("original", finding.original);
+  add("untouched_surface", finding.untouched_surface);
+  if (finding.way_back.original_restored)
+    told.push_back(told_share("original.restored", finding.way_back.original_restored));
+  return told;
+}
+
 std::optional<document::ChartFigure> originality_chart(
     const Telling& telling, const assess::originality::Finding& finding) {
   document::ChartFigure figure{document::OriginalityChart{}, ""};

@@ -49,8 +49,8 @@ document::Text step_words(const Telling& telling, const CustodyStep& step, bool 
   }
   if (!step.how.empty()) {
     add(and_then(telling, ""));
-    if (step.certainty != record::Certainty::certain) {
-      add(telling.words.say("custody." + std::string(record::word_of(step.certainty))) + " ");
+    if (step.certainty && step.certainty != record::Certainty::certain) {
+      add(telling.words.say("custody." + std::string(record::word_of(*step.certainty))) + " ");
     }
     append(text, telling.text(step.how));
   }

@@ -7,6 +7,7 @@
 #include "record/enum_words.h"
 #include "report/care_words.h"
 #include "report/statement.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -52,7 +53,7 @@ document::SideNote person_note(const Telling& telling, const char* key,
   const record::Person* known = person ? find(telling.record, *person) : nullptr;
   text.parts.emplace_back(
       Run{" " + (known != nullptr ? telling.name(known->id)
-                                  : telling.words.say("receipt.nobody-named"))});
+                                  : telling.words.say("not-entered.for-the-pen"))});
   if (known != nullptr) {
     append_told(text, known->address);
     append_told(text, known->contact);
@@ -93,6 +94,8 @@ document::Chapter receipt_chapter(const Telling& telling, std::string_view id, C
   chapter.eyebrow_continued =
       telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
   chapter.counted_apart = true;
+  chapter.tells = told_identity(telling.assessment.identity);
+  chapter.tells.push_back(told_name(telling.assessment.identity));
   return chapter;
 }
 
@@ -120,8 +123,18 @@ void ReceiptFacts::add_lines(const char* key, const std::vector<Text>& lines, co
     if (!text.empty()) text.parts.emplace_back(LineEnd{});
     append(text, line);
   }
-  if (text.empty()) text = document::plain(telling_.words.say(none));
-  add(key, std::move(text));
+  if (text.empty() && none != nullptr) text = document::plain(telling_.words.say(none));
+  add_or_room(key, std::move(text));
+}
+
+void ReceiptFacts::add_or_room(const char* key, Text words) {
+  if (document::spoken(words).empty())
+    words = document::plain(telling_.words.say("not-entered.for-the-pen"));
+  add(key, std::move(words));
+}
+
+void ReceiptFacts::add_or_room(const char* key, std::string words) {
+  add_or_room(key, document::plain(std::move(words)));
 }
 
 std::string reel_and_model(const Telling& telling) {

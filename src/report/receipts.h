@@ -33,8 +33,13 @@ class ReceiptFacts {
 
   void add(const char* key, document::Text words);
   void add(const char* key, std::string words);
-  /// Each on a line of its own; `none` is said where there are none.
-  void add_lines(const char* key, const std::vector<document::Text>& lines, const char* none);
+  /// The same; where there are no words, room to write them with a pen.
+  void add_or_room(const char* key, document::Text words);
+  void add_or_room(const char* key, std::string words);
+  /// Each on a line of its own. Where there are none, what somebody answered (`none`, a message
+  /// that needs that answer; null when nobody can); else room for the pen.
+  void add_lines(const char* key, const std::vector<document::Text>& lines,
+                 const char* none = nullptr);
   [[nodiscard]] document::Facts& facts() { return facts_; }
 
  private:
@@ -42,7 +47,7 @@ class ReceiptFacts {
   document::Facts facts_;
 };
 
-/// "A sea reel by Harroway Reel Works of Port Ellery. Skerry No. 40, serial H 4417."
+/// "A multiplying reel by Harroway Reel Works of Port Ellery. Skerry No. 40, serial H 4417."
 [[nodiscard]] std::string reel_and_model(const Telling& telling);
 /// "Drag washers, three".
 [[nodiscard]] std::string name_and_count(const Telling& telling, const record::Piece& piece);

@@ -6,7 +6,11 @@
 namespace winchbook::report {
 namespace {
 
-enum class Tells { no_drag, drag_and_line };
+enum class Tells {
+  no_drag,
+  drag_and_line,
+  owners_only,  ///< what was advised, weighed, quoted and decided is between owner and bench
+};
 
 struct SectionRow {
   std::string_view id;
@@ -15,6 +19,8 @@ struct SectionRow {
 };
 
 constexpr std::array kSections{
+    SectionRow{"account", tell_account},
+    SectionRow{"room", tell_room},
     SectionRow{"story", tell_story},
     SectionRow{"dating", tell_dating},
     SectionRow{"how-it-came", tell_how_it_came},
@@ -25,7 +31,7 @@ constexpr std::array kSections{
     SectionRow{"work", tell_work},
     SectionRow{"before-and-after", tell_before_and_after},
     SectionRow{"not-put-right", tell_not_put_right},
-    SectionRow{"advice", tell_advice},
+    SectionRow{"advice", tell_advice, Tells::owners_only},
     SectionRow{"value", tell_value},
     SectionRow{"value-note", tell_value_note},
     SectionRow{"value-sales", tell_value_sales},
@@ -73,6 +79,11 @@ TellSection find_section(std::string_view id) {
 bool tells_drag_and_line(std::string_view id) {
   const SectionRow* row = find_row(id);
   return row != nullptr && row->tells == Tells::drag_and_line;
+}
+
+bool is_owners_only(std::string_view id) {
+  const SectionRow* row = find_row(id);
+  return row != nullptr && row->tells == Tells::owners_only;
 }
 
 bool knows_section(std::string_view id) {

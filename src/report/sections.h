@@ -15,11 +15,15 @@ using TellSection = std::optional<document::Chapter> (*)(const Telling&);
 [[nodiscard]] bool knows_section(std::string_view id);
 /// Whether the section tells of drag and line, which are reckoned for those that do.
 [[nodiscard]] bool tells_drag_and_line(std::string_view id);
+/// Whether it tells what is between the owner and the bench: nobody else gets it.
+[[nodiscard]] bool is_owners_only(std::string_view id);
 /// "story, dating, …", as a message lists them.
 [[nodiscard]] std::string section_names();
 /// The section's teller; null when there is none of that name.
 [[nodiscard]] TellSection find_section(std::string_view id);
 
+std::optional<document::Chapter> tell_account(const Telling& telling);
+std::optional<document::Chapter> tell_room(const Telling& telling);
 std::optional<document::Chapter> tell_story(const Telling& telling);
 std::optional<document::Chapter> tell_dating(const Telling& telling);
 std::optional<document::Chapter> tell_how_it_came(const Telling& telling);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "record/moments.h"
 
 namespace winchbook::report {
 
@@ -57,18 +58,34 @@ std::string reel_in_trade(const Telling& telling) {
   return telling.words.say("seal.reel-is", {{"reel", reel.in_trade()}, {"serial", reel.serial}});
 }
 
+std::string titled(const Telling& telling, std::string name) {
+  const assess::Identity& reel = telling.assessment.identity;
+  if (!reel.assembled()) return name;
+  return telling.words.say("identity.assembled-title",
+                           {{"name", name}, {"number", telling.words.spelled(reel.reels)}});
+}
+
+std::string assembled_sentence(const Telling& telling) {
+  const assess::Identity& reel = telling.assessment.identity;
+  if (!reel.assembled()) return "";
+  return telling.words.say("identity.assembled", {{"number", telling.words.spelled(reel.reels)}});
+}
+
 std::string kind_and_maker(const Telling& telling) {
   const assess::Identity& reel = telling.assessment.identity;
   const words::Argument kind{
       "kind",
       telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)))};
-  if (reel.how == Maker::not_known) return telling.words.say("statement.kind-only", {kind});
+  const words::Argument reels{"reels", reel.reels};
+  const words::Argument number{"number", telling.words.spelled(reel.reels)};
+  if (reel.how == Maker::not_known)
+    return telling.words.say("statement.kind-only", {kind, reels, number});
   const char* form = reel.how == Maker::attributed ? "attributed"
                      : reel.place.empty()          ? "made"
                                                    : "made-at";
-  std::string words =
-      telling.words.say("statement.kind-and-maker",
-                        {kind, {"form", form}, {"maker", reel.maker}, {"place", reel.place}});
+  std::string words = telling.words.say(
+      "statement.kind-and-maker",
+      {kind, {"form", form}, {"maker", reel.maker}, {"place", reel.place}, reels, number});
   // "Reel Co." brings a full stop of its own.
   if (words.ends_with("..")) words.pop_back();
   return words;
@@ -77,8 +94,9 @@ std::string kind_and_maker(const Telling& telling) {
 std::size_t standing_faults(const Telling& telling) {
   const auto& faults = telling.visit.findings.faults;
   return static_cast<std::size_t>(
-      std::count_if(faults.begin(), faults.end(),
-                    [](const record::Fault& fault) { return fault.left.has_value(); }));
+      std::count_if(faults.begin(), faults.end(), [](const record::Fault& fault) {
+        return record::severity_at(fault, record::Moment::left).has_value();
+      }));
 }
 
 document::Subhead ruled_subhead(const Telling& telling, const char* key, bool dashed) {

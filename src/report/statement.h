@@ -32,7 +32,13 @@ namespace winchbook::report {
 /// The family's name for a reel belongs to the family.
 [[nodiscard]] std::string reel_in_trade(const Telling& telling);
 
-/// "A sea reel by Harroway Reel Works of Port Ellery."
+/// The same, or another name of the reel, as a title has it: with the words that it was put
+/// together from several, where it was.
+[[nodiscard]] std::string titled(const Telling& telling, std::string name);
+/// "Assembled from at least two reels."; empty of one reel.
+[[nodiscard]] std::string assembled_sentence(const Telling& telling);
+
+/// "A multiplying reel by Harroway Reel Works of Port Ellery."
 [[nodiscard]] std::string kind_and_maker(const Telling& telling);
 
 /// How many named faults stand as it is left.

@@ -83,8 +83,7 @@ std::string Telling::counted(std::string_view key, std::size_t count) const {
 }
 
 std::string Telling::hundredths(const base::RatioRange& share) const {
-  const auto low = share.low.rounded(100);
-  const auto high = share.high.rounded(100);
+  const auto [low, high] = base::told(share, 100);
   if (low == high) return std::to_string(low);
   return words.say("range", {{"low", std::to_string(low)}, {"high", std::to_string(high)}});
 }

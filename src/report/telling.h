@@ -30,6 +30,7 @@ struct Edition {
   std::string withheld_root = {};         ///< 64 hexadecimal digits that bind them; empty: none
   std::string unaccounted = {};           ///< the reason for issuing with an open tray; empty: none
   std::string reel_code = {};             ///< by which tags and bags name the reel: "7QM4 XT29"
+  record::Reader reader = record::Reader::owner;  ///< for whom it is written
 };
 
 /// What the program saw in a photograph's file besides what the record says of it.

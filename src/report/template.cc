@@ -214,7 +214,11 @@ base::Result<Template> read_template(const xml::Document& file, const xml::Schem
                           thin.attribute("photographs").as_uint(), sections_of(file, thin, faults)};
   }
   for (const pugi::xml_node node : root.children("words")) {
-    out.rewordings.emplace_back(attribute(node, "key"), node.child_value());
+    Rewording& one = out.rewordings.emplace_back();
+    one.key = attribute(node, "key");
+    one.words = node.child_value();
+    for (const std::string_view word : base::words_of(attribute(node, "needs")))
+      one.needs.emplace_back(word);
   }
   if (base::has_error(faults)) return faults;
   return out;

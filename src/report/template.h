@@ -39,6 +39,14 @@ struct Needs {
   bool value = false;        ///< a value is told, whether sales are given or not
 };
 
+/// Other words in the place of a message, and what has to be entered before they are said, besides
+/// what the message needs anyway.
+struct Rewording {
+  std::string key;
+  std::string words;
+  std::vector<std::string> needs;
+};
+
 /// A document as its template has it; which style file it names is read apart.
 struct Template {
   std::string document;
@@ -52,7 +60,7 @@ struct Template {
   record::Reader reader = record::Reader::owner;  ///< for whom, unless the command line says
   std::vector<SectionChoice> sections;
   std::optional<ThinChoice> thin;
-  std::vector<std::pair<std::string, std::string>> rewordings;  ///< message key, words
+  std::vector<Rewording> rewordings;
 };
 
 /// Whether a file is a template, and no style.

@@ -2,10 +2,14 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 #include <utility>
 
+#include "assess/entered.h"
+#include "report/dating_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -40,21 +44,34 @@ std::string maker_line(const Telling& telling) {
   return telling.words.say("cover.kind-and-maker", {kind_is, maker_is, {"place", reel.place}});
 }
 
-/// What became of it: at work, on its shelf, or still here.
+/// When it was handed back, or else when it came.
 std::string last_line(const Telling& telling) {
   const Visit& visit = telling.visit;
   const auto year_of = [](const base::EdtfDate& date) {
     const auto day = date.latest() ? date.latest() : date.earliest();
     return day ? std::to_string(day->year) : date.text();
   };
-  if (!visit.hand_back) {
-    return telling.words.say("cover.on-the-bench", {{"year", year_of(visit.taken_in)}});
+  const auto& back = visit.hand_back;
+  return telling.words.say("cover.stands", {{"state", back ? "back" : "here"},
+                                            {"year", year_of(back ? back->on : visit.taken_in)}});
+}
+
+/// Which reel it is, when it was made and where it stands now, a line each; of a year that nobody
+/// gave nothing is said.
+std::vector<std::string> stand_first(const Telling& telling) {
+  const assess::Identity& reel = telling.assessment.identity;
+  std::vector<std::string> lines{maker_line(telling)};
+  if (reel.assembled()) {
+    lines.push_back(
+        telling.words.say("cover.assembled", {{"number", telling.words.spelled(reel.reels)}}));
   }
-  using record::Use;
-  const bool shelf = visit.wishes.use == Use::show || visit.wishes.use == Use::keep ||
-                     visit.wishes.use == Use::sell;
-  return telling.words.say(shelf ? "cover.left-for-show" : "cover.left",
-                           {{"year", year_of(visit.hand_back->on)}});
+  if (const std::string years = made_years(telling); !years.empty()) {
+    lines.push_back(
+        telling.words.say(reel.assembled() ? "cover.made-assembled" : "cover.made",
+                          {{"date", years}, {"sure", reel.made.certain ? "certain" : "likely"}}));
+  }
+  lines.push_back(last_line(telling));
+  return lines;
 }
 
 std::string written_at(const Telling& telling) {
@@ -90,16 +107,15 @@ std::string no_picture_note(const Telling& telling, bool has_marks) {
 
 document::Cover cover_of(const Telling& telling, bool compact) {
   const auto& words = telling.words;
-  const Record& record = telling.record;
+  const assess::Identity& reel = telling.assessment.identity;
   document::Cover cover;
   cover.compact = compact;
   cover.eyebrow = words.say("cover.eyebrow." + telling.edition.document);
-  cover.name = telling.assessment.identity.name;
-  cover.stand_first = {maker_line(telling),
-                       record.reel.made
-                           ? words.say("cover.made", {{"date", words.date(record.reel.made->date)}})
-                           : words.say("cover.made-not-known"),
-                       last_line(telling)};
+  cover.name = reel.name;
+  cover.stand_first = stand_first(telling);
+  cover.tells = {told_name(reel), {"identity:reels", std::to_string(reel.reels)}};
+  for (document::Fact& fact : told_made(reel.made))
+    cover.tells.push_back(std::move(fact));
   if (telling.pictures.cover != nullptr) {
     document::Figure picture{telling.photograph(*telling.pictures.cover)};
     picture.width = compact ? document::Width::main : document::Width::full;
@@ -110,9 +126,9 @@ document::Cover cover_of(const Telling& telling, bool compact) {
   }
   cover.foot_left = {words.say("cover.edition", {{"number", telling.edition.number}}),
                      words.day(telling.edition.date)};
-  const auto& owner = telling.visit.hand_back && telling.visit.hand_back->to
-                          ? telling.visit.hand_back->to
-                          : telling.visit.brought_by;
+  const Visit& visit = telling.visit;
+  auto owner = visit.hand_back ? visit.hand_back->to : std::nullopt;
+  if (!owner) owner = visit.owner ? visit.owner : visit.brought_by;
   cover.foot_right = {owner ? words.say("cover.for", {{"name", telling.name(*owner)}})
                             : words.say("cover.for-whoever"),
                       written_at(telling)};
@@ -145,6 +161,15 @@ std::vector<std::string> ids_of(const std::vector<SectionChoice>& choices) {
 
 }  // namespace
 
+void tell_only_what_was_entered(const Record& record, words::Catalogue& words) {
+  std::set<std::string, std::less<>> entered;
+  if (const Visit* visit = record::last_visit(record)) {
+    for (const assess::Entered one : assess::entered(record, *visit))
+      entered.emplace(base::word_of(one));
+  }
+  words.tell_only(std::move(entered));
+}
+
 base::Result<Document> write(const Source& source) {
   const Record& record = source.record;
   const Template& design = source.design;
@@ -159,10 +184,14 @@ base::Result<Document> write(const Source& source) {
   const Telling telling{record,         *visit,          source.assessment,       source.words,
                         pictures,       source.edition,  source.photograph_facts, source.worth,
                         source.courses, source.recorded, design.nameless};
-  Document out =
-      frame_of(telling, design.cover ? source.assessment.identity.name : reel_in_trade(telling));
+  const assess::Identity& reel = source.assessment.identity;
+  // The foot of a page has no room for the serial beside what the reel was put together from.
+  const std::string in_trade = reel.assembled() ? reel.in_trade() : reel_in_trade(telling);
+  Document out = frame_of(telling, titled(telling, design.cover ? reel.name : in_trade));
+  out.tells = design.cover ? FactList{told_name(reel)} : told_identity(reel);
   if (design.cover) out.cover = cover_of(telling, thin);
   for (const SectionChoice& choice : sections) {
+    if (is_owners_only(choice.id) && telling.edition.reader != record::Reader::owner) continue;
     auto chapter = find_section(choice.id)(telling);
     if (!chapter) continue;
     if (choice.starts_page) chapter->starts_page = *choice.starts_page;

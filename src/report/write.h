@@ -19,13 +19,16 @@ struct Source {
   const record::Record& record;
   const assess::Assessment& assessment;
   const Template& design;
-  const words::Catalogue& words;  ///< with the template's rewordings already in it
+  const words::Catalogue& words;  ///< with the template's rewordings, telling only what was entered
   const Edition& edition;
   const PhotographFactsById& photograph_facts;
   const Worth* worth = nullptr;                         ///< null: no value was asked for
   const assess::advice::Finding* courses = nullptr;     ///< null: the courses were not weighed
   const assess::fitting::Recorded* recorded = nullptr;  ///< null: drag and line were not asked for
 };
+
+/// From now on the words say only what was entered in the record.
+void tell_only_what_was_entered(const record::Record& record, words::Catalogue& words);
 
 /// Tells the record as the template asks: a document without positions.
 /// Error: a record without a visit has nothing to tell.

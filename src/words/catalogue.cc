@@ -48,17 +48,39 @@ struct Catalogue::Icu {
   std::unique_ptr<icu::RuleBasedNumberFormat> spelling = {};
 };
 
-Catalogue::Catalogue(std::string language, Messages messages)
+Catalogue::Catalogue(std::string language, Messages messages, Needs needs)
     : language_(std::move(language)),
       messages_(std::move(messages)),
+      needs_(std::move(needs)),
       icu_(std::make_unique<Icu>(Icu{icu::Locale(language_.c_str())})) {}
 Catalogue::~Catalogue() = default;
 Catalogue::Catalogue(Catalogue&&) noexcept = default;
 Catalogue& Catalogue::operator=(Catalogue&&) noexcept = default;
 
-void Catalogue::reword(std::string_view key, std::string pattern) {
+void Catalogue::reword(std::string_view key, std::string pattern,
+                       const std::vector<std::string>& needs) {
   messages_.insert_or_assign(std::string(key), std::move(pattern));
   icu_->patterns.erase(std::string(key));
+  if (needs.empty()) return;
+  auto& all = needs_[std::string(key)];
+  all.insert(all.end(), needs.begin(), needs.end());
+}
+
+void Catalogue::tell_only(std::set<std::string, std::less<>> entered) {
+  entered_ = std::move(entered);
+}
+
+const std::vector<std::string>& Catalogue::needs(std::string_view key) const {
+  static const std::vector<std::string> kNone;
+  const auto found = needs_.find(key);
+  return found == needs_.end() ? kNone : found->second;
+}
+
+bool Catalogue::may_say(std::string_view key) const {
+  if (!entered_) return true;
+  const auto& all = needs(key);
+  return std::all_of(all.begin(), all.end(),
+                     [&](const std::string& one) { return entered_->contains(one); });
 }
 
 bool Catalogue::has(std::string_view key) const {
@@ -92,6 +114,7 @@ std::string Catalogue::say(std::string_view key, Arguments arguments) const {
   if (found == messages_.end()) {
     throw std::out_of_range("no message \"" + std::string(key) + "\" in " + language_);
   }
+  if (!may_say(key)) return "";
   if (says_itself(found->second)) return found->second;
   auto known = icu_->patterns.find(key);
   UErrorCode code = U_ZERO_ERROR;

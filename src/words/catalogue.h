@@ -5,6 +5,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -35,6 +36,9 @@ struct Argument {
 using Arguments = std::initializer_list<Argument>;
 
 using Messages = std::map<std::string, std::string, std::less<>>;
+/// The words by which a message names what must have been entered before it may be said; a message
+/// that is not here asks for nothing.
+using Needs = std::map<std::string, std::vector<std::string>, std::less<>>;
 
 /// How a date is told: "3 March 2026", or "3 March" where the year is plain from its surroundings.
 enum class DateForm { full, without_year };
@@ -43,7 +47,7 @@ enum class DateForm { full, without_year };
 class Catalogue {
  public:
   /// `language` is a BCP 47 tag that ICU knows. A pattern is read when it is first said.
-  Catalogue(std::string language, Messages messages);
+  Catalogue(std::string language, Messages messages, Needs needs = {});
   ~Catalogue();
   Catalogue(Catalogue&&) noexcept;
   Catalogue& operator=(Catalogue&&) noexcept;
@@ -51,16 +55,23 @@ class Catalogue {
   Catalogue& operator=(const Catalogue&) = delete;
 
   [[nodiscard]] const std::string& language() const { return language_; }
-  /// Puts other words in the place of a message: how a template rewords one.
-  void reword(std::string_view key, std::string pattern);
+  /// Puts other words in the place of a message: how a template rewords one. What the message needs
+  /// it needs still, and more where more is given.
+  void reword(std::string_view key, std::string pattern,
+              const std::vector<std::string>& needs = {});
+  /// From now on a message is said only when all that it needs is among these words.
+  void tell_only(std::set<std::string, std::less<>> entered);
+  /// What a message needs.
+  [[nodiscard]] const std::vector<std::string>& needs(std::string_view key) const;
   [[nodiscard]] bool has(std::string_view key) const;
   /// Every key, sorted.
   [[nodiscard]] std::vector<std::string> keys() const;
   /// Reads every pattern; one diagnostic for each that ICU cannot read.
   [[nodiscard]] base::Diagnostics faults() const;
 
-  /// The message with its arguments set in. Throws std::out_of_range for a key that is not there,
-  /// which is a fault of the program, never of the record.
+  /// The message with its arguments set in; nothing where what it needs was not entered. Throws
+  /// std::out_of_range for a key that is not there, which is a fault of the program, never of the
+  /// record.
   [[nodiscard]] std::string say(std::string_view key, Arguments arguments = {}) const;
 
   /// "1,234.5", with the decimal places it has.
@@ -91,7 +102,10 @@ class Catalogue {
   [[nodiscard]] std::string point(const base::EdtfPoint& point, DateForm form) const;
   [[nodiscard]] std::string span(const base::EdtfMember& member, DateForm form) const;
   std::string language_;
+  [[nodiscard]] bool may_say(std::string_view key) const;
   Messages messages_;
+  Needs needs_;
+  std::optional<std::set<std::string, std::less<>>> entered_;  ///< empty: nobody asked
   std::unique_ptr<Icu> icu_;
 };
 

@@ -14,6 +14,7 @@ struct CatalogueFile {
   std::string language;
   std::string otherwise;  ///< the language to ask where this one has no message; empty: none
   Messages messages;
+  Needs needs;
 };
 
 /// Reads a file of shared/words/. Errors: what the schema refuses.

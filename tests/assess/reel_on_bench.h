@@ -235,6 +235,7 @@ inline ReelOnBench any_reel(unsigned seed) {
     }
     if (free > 0 && dice.one_in(2)) {
       reel.visit().findings.places.push_back({{id},
+                                              {},
                                               static_cast<record::Filled>(dice.below(4)),
                                               static_cast<record::Filled>(dice.below(4)),
                                               {}});

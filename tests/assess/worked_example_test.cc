@@ -79,7 +79,8 @@ void sit_down(ReelOnBench& reel, const Row& row) {
   place.consumable = row[2] == "consumable";
   if (row[3] != "0") place.exposed_area = {bench_test::decimal(row[3].c_str())};
   if (row[4] == "missing") {
-    reel.visit().findings.places.push_back({{id}, record::Filled::empty, record::Filled::yes, {}});
+    reel.visit().findings.places.push_back(
+        {{id}, {}, record::Filled::empty, record::Filled::yes, {}});
   } else {
     record::Piece& piece = reel.piece(id, count);
     if (row[4] == "not determined") {
@@ -115,6 +116,7 @@ ReelOnBench reel_of(const std::string& text) {
   record::Fault dent;
   dent.id = {"dent"};
   dent.found = record::Severity::blemish;
+  dent.as_left = record::FaultLeft::put_right;
   reel.visit().findings.faults.push_back(dent);
   using record::Verdict;
   const auto test = [&](Verdict before, Verdict after) {

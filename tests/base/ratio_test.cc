@@ -20,6 +20,20 @@ TEST_CASE("ratios add, take away, multiply and compare exactly") {
   CHECK(Ratio(-1, 3) < Ratio(-333, 1000));
 }
 
+TEST_CASE("a range is told outwards, and a share as the whole only when it is") {
+  const auto told_as = [](Ratio low, Ratio high) { return told({low, high}, 100); };
+  CHECK(told_as({995, 1000}, {1, 1}).low == 99);
+  CHECK(told_as({995, 1000}, {1, 1}).high == 100);
+  CHECK(told_as({561, 1000}, {649, 1000}).low == 56);
+  CHECK(told_as({561, 1000}, {649, 1000}).high == 65);
+  CHECK(told_as({874, 1000}, {874, 1000}).high == 87);
+  CHECK(told_as({876, 1000}, {876, 1000}).low == 88);
+  CHECK(told_as({997, 1000}, {997, 1000}).high == 99);
+  CHECK(told_as({3, 1000}, {3, 1000}).low == 1);
+  CHECK(told_as({1, 1}, {1, 1}).low == 100);
+  CHECK(told_as({0, 1}, {0, 1}).high == 0);
+}
+
 TEST_CASE("a half is rounded away from nothing") {
   CHECK(Ratio(1, 8).rounded(100) == 13);  // 12.5
   CHECK(Ratio(-1, 8).rounded(100) == -13);

@@ -40,7 +40,7 @@ with open(sys.argv[1], newline="", encoding="utf-8") as file:
 def write_sales(file, count):
     """Prices that fall with each step and scatter by a tenth; the same file on every run."""
     draw = random.Random(40)
-    surface = ["nearly-all", "most", "half", "little"]
+    surface = ["over-three-quarters", "over-half", "over-a-quarter", "a-quarter-or-less"]
     structure = ["sound", "marked", "weakened"]
     working = ["as-made", "with-care", "in-part", "not"]
     completeness = ["whole", "nearly", "part"]

@@ -158,14 +158,14 @@ std::vector<Verb> verbs_of_the_visit() {
                          {"--place", "pinion"},
                          {"--material", "brass"},
                          {"--why", chance.one_of(kTexts)},
-                         {"--way-back", "100: Fully."},
+                         {"--way-back", "fully"},
                          {"--label", "bag 8"}}};
         if (chance.below(2) == 0) entered.fields.emplace_back("--instead-of", "pinion-new");
         return entered;
       },
       [](Chance& chance, int) {
         return Entered{test_job,
-                       {{"WHAT", "float"},
+                       {{"WHAT", "end-float"},
                         {chance.below(2) == 0 ? "--after" : "--before",
                          "0." + number(chance.below(9)) + " mm"}}};
       },

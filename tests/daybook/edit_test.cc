@@ -69,6 +69,7 @@ Change some_work(const std::string& what) {
   WorkRequest request;
   request.on = {2026, 6, 1};
   request.what = what;
+  request.by = "ines";
   request.hours = base::Hours{base::Decimal(5, 1)};
   return [request](Draft& draft) { return work(request, draft); };
 }

@@ -38,7 +38,7 @@ TEST_CASE("a layer of finish is its name, whose and from when in brackets, and a
   CHECK(bare.what == "black lacquer");
   CHECK(bare.note == "thin (see the rim)");
   CHECK(read<TypedFinish>("nickel: bright").what == "nickel");
-  CHECK(read<TypedFinish>("nickel").by == record::FinishBy::maker);
+  CHECK(read<TypedFinish>("nickel").by == record::FinishBy::not_determined);
   CHECK(fault<TypedFinish>("nickel (nobody)") == "\"nobody\" is none of its words");
   CHECK_FALSE(fault<TypedFinish>("nickel (life, once)").empty());
 }
@@ -51,11 +51,12 @@ TEST_CASE("an end of a mark's window is soft when it does not say") {
   CHECK_FALSE(fault<TypedEnd>("the war").empty());
 }
 
-TEST_CASE("one hand is the hand of all three moments") {
+TEST_CASE("one hand is the hand as it came, and of the other moments nothing is said") {
   using record::Hand;
   const auto one = read<TypedHands>("left");
-  CHECK(one.made == Hand::left);
-  CHECK(one.left == Hand::left);
+  CHECK(one.found == Hand::left);
+  CHECK(one.made == Hand::not_determined);
+  CHECK(one.left == Hand::not_determined);
   const auto three = read<TypedHands>("right, left,either");
   CHECK(three.made == Hand::right);
   CHECK(three.found == Hand::left);

@@ -72,7 +72,13 @@ TEST_CASE("how far a thing can be undone is a hundred at most") {
   const auto degree = value_of<Degree>("100: Fully.");
   CHECK(degree.degree.value == base::Decimal(100, 0));
   CHECK(degree.words == "Fully.");
-  CHECK(value_of<Degree>("0").words == "0");
+  CHECK(value_of<Degree>("0").words == "No.");
+  CHECK(value_of<Degree>("fully").words == "Fully.");
+  CHECK(value_of<Degree>("Fully: The old one drops in.").words == "The old one drops in.");
+  CHECK(value_of<Degree>("fully").degree.value == base::Decimal(100, 0));
+  CHECK(value_of<Degree>("mostly: The hole stays.").degree.value == base::Decimal(75, 0));
+  CHECK(value_of<Degree>("partly").degree.value == base::Decimal(25, 0));
+  CHECK(value_of<Degree>("no: It was cut.").degree.value == base::Decimal(0, 0));
   CHECK(fault_of<Degree>("lots") == "\"lots\" does not say how far it can be undone");
   CHECK_FALSE(fault_of<Degree>("101: Fully.").empty());
   CHECK_FALSE(fault_of<Degree>("-1: No.").empty());

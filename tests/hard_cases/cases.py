@@ -82,7 +82,7 @@ def no_marks():
 
 @case
 def no_fittings():
-    """Nothing was fitted by the bench: the second ledger stays and says so."""
+    """Nothing was fitted by the bench: the second ledger tells the work alone."""
     reel = with_photographs(Reel())
     reel.ordinary_parts()
     reel.mark("pc-1", "T 6 118")

@@ -31,13 +31,10 @@ MOST_PAGES = {
     "small-job-long-name": 3, "four-hundred-original": 7,
 }  # fmt: skip
 # Letter is 50 points lower than A4: with a caution beside its care a small job takes one more there.
-MORE_ON_LETTER = {"small-job", "small-job-without-picture"}
+MORE_ON_LETTER = {"small-job", "small-job-without-picture", "small-job-full"}
 # What a keepsake of these says in one sentence.
 SENTENCES = {
-    "no-photographs-no-marks": ["No mark was read on the reel, and no photograph was taken."],
-    "no-marks": ["No mark was found on the reel; the years are attributed, on the grounds below."],
-    "no-fittings": ["Nothing was put in that was not on the reel when it came."],
-    "no-parts": ["The parts of this reel have not been entered."],
+    "no-marks": ["The years are attributed, on the grounds below."],
     "four-hundred-original": ["Each of the 400 is original and still in its place"],
     "four-hundred-parts": ["more, each original and still in its place."],
     "forty-marks": ["PATENT”"],

@@ -8,7 +8,7 @@ import re
 import subprocess
 from dataclasses import dataclass, field
 
-# PAGES, "Page and grid": left, top, right and foot of the frame, in points
+# Left, top, right and foot of the frame, in points
 FRAMES = {"a4": (62, 84, 533, 744), "letter": (70.5, 78, 541.5, 693)}
 STAND_FIRST = 13.0  # its size, and no other's
 INITIAL = 65  # only the initial's box is higher

@@ -108,11 +108,13 @@ TEST_CASE("a fault in the knowledge is told with its place, and nothing is loade
   CHECK(fault("grading.xml", R"(<credit state="right")", R"(<credit state="cleaned")") ==
         "grading.xml:19:5: error: no credit for \"right\" [missing-credit]\n"
         "  hint: add a credit for it, with its reason\n");
-  CHECK(fault("grading.xml", R"(name="most" percent="55")", R"(name="most" percent="85")") ==
-        "grading.xml:32:7: error: this row is out of order [row-order]\n"
+  CHECK(fault("grading.xml", R"(name="over-half" percent="50")",
+              R"(name="over-half" percent="85")") ==
+        "grading.xml:33:7: error: this row is out of order [row-order]\n"
         "  hint: the rows go from the best to the worst\n");
-  CHECK(fault("grading.xml", R"(name="little" percent="0")", R"(name="little" percent="3")") ==
-        "grading.xml:34:7: error: the last word does not begin at 0 [row-order]\n"
+  CHECK(fault("grading.xml", R"(name="a-quarter-or-less" percent="0")",
+              R"(name="a-quarter-or-less" percent="3")") ==
+        "grading.xml:35:7: error: the last word does not begin at 0 [row-order]\n"
         "  hint: give it percent 0, bound \"from\"\n");
   CHECK(fault("grading.xml", R"(<step percent="0.25" rating="8"/>)",
               R"(<step percent="0.25" rating="9"/>)")

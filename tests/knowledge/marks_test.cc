@@ -196,7 +196,7 @@ TEST_CASE("materials, finishes and fasteners are found in the words of a record"
   CHECK(found(MarkSort::material, "unobtainium").empty());
   CHECK(found(MarkSort::finish, "hammered grey enamel, stoved") == "hammered-enamel");
   CHECK(found(MarkSort::finish, "chromium plate") == "chromium-plate");
-  CHECK(found(MarkSort::fastener, "Phillips screw") == "phillips");
+  CHECK(found(MarkSort::fastener, "Phillips screw") == "cross-recess");
   CHECK(found(MarkSort::fastener, "acetal").empty());
 }
 

@@ -19,7 +19,7 @@ constexpr double kRight = 467.25;
 ConditionChart::Axis surface(std::vector<ConditionChart::Mark> marks) {
   return {"Surface",
           "share of the maker's finish surviving",
-          {"little", "half", "most", "nearly all"},
+          {"little", "over a quarter", "over half", "the most"},
           std::move(marks)};
 }
 
@@ -73,7 +73,7 @@ TEST_CASE("the words stand at equal steps under their own line, the worst at the
   const layout::Frame frame = set(chart, bench);
   const double step = (kRight - kLeft) / 4;
   double at = kLeft + step / 2;
-  for (const char* word : {"little", "half", "most", "nearly all"}) {
+  for (const char* word : {"little", "over a quarter", "over half", "the most"}) {
     const auto found = drawn::find(frame, bench.fonts, word);
     REQUIRE(found);
     CHECK(found->box.middle() == doctest::Approx(at).epsilon(0.001));

@@ -28,7 +28,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent))
 import camera_files as camera  # noqa: E402
 from report import ROOT, Report  # noqa: E402
 
-ON = ("--on", "2026-06-01")
+ON = ("--on", "2026-06-01", "--today", "2026-06-01")
 FOUND = ("--stage", "found", "--caption", "A test.")
 COLOURS = [(200, 30, 90), (30, 160, 60), (120, 130, 240), (128, 128, 128), (240, 200, 20), (10, 20, 30)]
 COLOUR_TOLERANCE = 3

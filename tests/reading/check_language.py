@@ -92,7 +92,7 @@ def marked_catalogue(source):
             return match.group(0)
         return f'<m key="{key}">{html.escape(marked(html.unescape(words)), quote=False)}</m>'
 
-    text = re.sub(r'<m key="([^"]+)">(.*?)</m>', one, text, flags=re.DOTALL)
+    text = re.sub(r'<m key="([^"]+)"(?: needs="[^"]*")?>(.*?)</m>', one, text, flags=re.DOTALL)
     return text.replace('language="en-GB"', 'language="x-es"')
 
 

@@ -283,7 +283,8 @@ def spoken(pdf):
 
 def issued_on(name):
     """The day that demo/run.sh issues a document for."""
-    reel, document = re.match(r"(.+?-\d+)-(.+)", name).groups()
+    reel = reel_of(name)
+    document = name[len(reel) + 1 :]
     lines = (ROOT / "demo" / "run.sh").read_text(encoding="utf-8")
     return re.search(rf"^{re.escape(reel)} {document} (\d{{4}}-\d\d-\d\d)", lines, re.M).group(1), document
 
@@ -314,8 +315,13 @@ def attachment_faults(pdf, record, withheld, code_only=None):
     return [] if fingerprint in last else [f"the fingerprint {fingerprint[:16]}… is not printed"]
 
 
+def reel_of(name):
+    """The reel of a document's file name: the folder whose name it begins with."""
+    return next(one.name for one in (ROOT / "demo/reels").iterdir() if name.startswith(one.name))
+
+
 def check_document(report, file):
-    reel = re.match(r"(.+?-\d+)-", file.name).group(1)
+    reel = reel_of(file.name)
     record = ROOT / "demo" / "reels" / reel / "record.xml"
     pdf = TaggedPdf(file)
     pdf.main_left = min((r.x for p in pdf.pages for r in p.runs), default=0) + 161

@@ -83,7 +83,7 @@ SHOWN = {
                   "value.chart-key-bands", "value.change-told"],
     "wharfinger-5": ["value.answer-left", "value.how-grid", "value.trial", "value.column.weight",
                      "value.courses", "value.chart-key-adjusted"],
-    "sandling-300": ["value.refused", "value.out.asked", "value.change-few", "value.courses-none"],
+    "sandling-tern": ["value.refused", "value.out.asked", "value.change-few", "value.courses-none"],
 }  # fmt: skip
 
 

@@ -9,7 +9,7 @@
 
 /// Every record of the demo and of these tests that is valid.
 inline const std::array<std::string, 6> kRecords{
-    "demo/reels/dunlin-2/record.xml",        "demo/reels/sandling-300/record.xml",
+    "demo/reels/dunlin-2/record.xml",        "demo/reels/sandling-tern/record.xml",
     "demo/reels/skerry-40/record.xml",       "demo/reels/wharfinger-5/record.xml",
     "tests/recordfile/records/no_visit.xml", "tests/recordfile/records/small.xml"};
 

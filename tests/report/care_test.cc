@@ -82,6 +82,8 @@ TEST_CASE("the chapter on care follows from what was decided") {
   const std::string fished = keepsake(record, "care");
   CHECK(says(fished, "After every use"));
   CHECK(says(fished, "the handle feels gritty, the drag snatches or slips or the click stops"));
+  record.reel.kind = record::ReelKind::fly_reel;
+  CHECK(says(keepsake(record, "care"), "the drag snatches or slips or the check stops"));
   record.visits.back().advice->chosen = record::Course::keep_as_found;
   const std::string kept = keepsake(record, "care");
   CHECK(says(kept, "On its shelf"));
@@ -90,15 +92,15 @@ TEST_CASE("the chapter on care follows from what was decided") {
   CHECK_FALSE(says(kept, "gritty"));
 }
 
-TEST_CASE("a cleaning against the table tells its reason, or that there is none") {
+TEST_CASE("a cleaning against the table tells its reason; that there is none is no page's matter") {
   Record record = report_test::demo("dunlin-2");
   record::Cleaning& cleaning = record.visits.back().cleaning.back();
-  CHECK_FALSE(says(keepsake(record, "work"), "speaks against this"));
+  CHECK_FALSE(says(keepsake(record, "account"), "speaks against this"));
   cleaning.method = "hot water";
-  CHECK(says(keepsake(record, "work"), "The bench’s care table speaks against this"));
-  CHECK(says(statement(record), "The bench’s care table speaks against this"));
+  CHECK_FALSE(says(keepsake(record, "account"), "speaks against this"));
+  CHECK_FALSE(says(statement(record), "speaks against this"));
   cleaning.against_warning = said("The owner wrote that it must shine.");
-  for (const std::string& text : {keepsake(record, "work"), statement(record)}) {
+  for (const std::string& text : {keepsake(record, "account"), statement(record)}) {
     CHECK_FALSE(says(text, "speaks against this"));
     CHECK(says(text, "because: The owner wrote that it must shine."));
   }
@@ -109,10 +111,10 @@ TEST_CASE("a cleaning without a caution gets the one that its method asks for") 
   record::Cleaning& cleaning = record.visits.back().cleaning.front();
   cleaning.caution.reset();
   cleaning.method = "white spirit by brush";
-  CHECK(says(keepsake(record, "work"), "never in an ultrasonic bath"));
+  CHECK(says(keepsake(record, "account"), "never in an ultrasonic bath"));
   CHECK(says(statement(record), "never in an ultrasonic bath"));
   cleaning.caution = record::Caution{"Own", said("The bench's words.")};
-  CHECK_FALSE(says(keepsake(record, "work"), "never in an ultrasonic bath"));
+  CHECK_FALSE(says(keepsake(record, "account"), "never in an ultrasonic bath"));
 }
 
 TEST_CASE("asbestos is never said not to be there, whatever the bench writes") {
@@ -134,9 +136,9 @@ TEST_CASE("a load limit stands beside what was not tested") {
   record::TestResult& after = record.visits.back().findings.tests.front().after;
   after = {};
   after.kind = record::TestResult::Kind::not_safe_to_test;
-  CHECK(says(keepsake(record, "work"), "not safe to test"));
-  CHECK_FALSE(says(keepsake(record, "work"), "never over"));
+  CHECK(says(keepsake(record, "account"), "not safe to test"));
+  CHECK_FALSE(says(keepsake(record, "account"), "never over"));
   after.load_limit = base::Newtons{base::Decimal(20, 0)};
-  CHECK(says(keepsake(record, "work"), "not safe to test; never over 20"));
+  CHECK(says(keepsake(record, "account"), "not safe to test; never over 20"));
   CHECK(says(statement(record), "not safe to test; never over 20"));
 }

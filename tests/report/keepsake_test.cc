@@ -270,13 +270,16 @@ TEST_CASE("a record without photographs shows its marks, and points at none that
   CHECK(numbered(document).empty());
   bare.markings.clear();
   CHECK(told(bare).cover->marks_as_read.empty());
-  CHECK(times(told(bare).cover->no_picture_note, "No mark was read") == 1);
+  // Nobody wrote that none was looked for, or found.
+  CHECK(told(bare).cover->no_picture_note.empty());
 }
 
-TEST_CASE("a record without marks says that none was found") {
+TEST_CASE("a record without marks says that none was found, where somebody looked") {
   Record bare = skerry();
   bare.markings.clear();
   bare.reel.made.reset();
+  CHECK(times(words_of(*chapter(told(bare), "dating")), "No mark was found") == 0);
+  bare.visits.back().findings.looked_for.push_back({record::LookedFor::marks, {}, {}, {}});
   const Document document = told(bare);
   no_chapter_is_empty(document);
   CHECK(times(words_of(*chapter(document, "dating")), "No mark was found on the reel") == 1);
@@ -295,8 +298,8 @@ TEST_CASE("a chapter without anything to tell is left out") {
   no_chapter_is_empty(document);
   // The knob's picture, told by no life event now, stands among the others.
   const std::vector<std::string> left{
-      "dating",           "how-it-came",       "first-ledger", "second-ledger",
-      "before-and-after", "other-photographs", "later",        "seal"};
+      "dating", "how-it-came",       "first-ledger", "second-ledger", "before-and-after",
+      "care",   "other-photographs", "later",        "seal"};
   CHECK(chapters(document) == left);
 }
 
@@ -306,7 +309,7 @@ TEST_CASE("advice that was never written makes no chapter") {
   CHECK(chapter(told(bare), "advice") == nullptr);
 }
 
-TEST_CASE("a reel into which nothing was put says so") {
+TEST_CASE("a reel into which nothing was put lists what was done, and claims no absence") {
   Record bare = skerry();
   std::erase_if(bare.fittings,
                 [&](const record::Fitting& one) { return one.visit == bare.visits.back().id; });
@@ -314,15 +317,21 @@ TEST_CASE("a reel into which nothing was put says so") {
   no_chapter_is_empty(document);
   CHECK(entries(document).empty());
   CHECK(letters_of_rows(document).empty());
-  CHECK(times(chapter(document, "second-ledger")->stand_first, "Nothing was put in") == 1);
+  CHECK(chapter(document, "second-ledger")->stand_first.empty());
 }
 
 TEST_CASE("a small job gets the short list of chapters, and a fitting or more rows the long one") {
-  const std::vector<std::string> small{"story", "care", "first-ledger", "work", "seal-note"};
+  const std::vector<std::string> small{"story", "care", "account", "first-ledger", "seal-note"};
   const Document document = told(dunlin());
   CHECK(chapters(document) == small);
   CHECK(document.cover->compact);
   no_chapter_is_empty(document);
+
+  // What a few words cannot tell has its chapter: how it came apart.
+  CHECK(chapter(document, "work") == nullptr);
+  Record apart = dunlin();
+  apart.visits.back().strip_down.emplace_back().number = 1;
+  CHECK(times(words_of(*chapter(told(apart), "work")), "taken apart in one step") == 1);
 
   Record fitted = dunlin();
   fitted.fittings.front().visit = fitted.visits.back().id;

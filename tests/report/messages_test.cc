@@ -89,6 +89,7 @@ TEST_CASE("every word of the record's closed lists that is printed has a message
   family<record::Held>("held", {"both"});  // said of nobody: it is the usual
   family<record::Certainty>("custody", {"certain"});
   family<record::ReelKind>("reel-kind");
+  family<record::ReelKind>("ratchet");
   for (const char* season : {"21", "22", "23", "24"})
     must_have(std::string("season.") + season);
 }
@@ -104,7 +105,7 @@ TEST_CASE("every word of an assessment's closed lists that is printed has a mess
 // The words of each axis as the grading has them; the demo charts show only some.
 TEST_CASE("every axis of condition has its name, its question and its four words") {
   const std::vector<std::pair<std::string, std::vector<std::string>>> axes{
-      {"surface", {"nearly-all", "most", "half", "little"}},
+      {"surface", {"over-three-quarters", "over-half", "over-a-quarter", "a-quarter-or-less"}},
       {"structure", {"sound", "marked", "weakened", "unsafe"}},
       {"working", {"as-made", "with-care", "in-part", "not"}},
       {"completeness", {"whole", "nearly", "part", "little"}}};

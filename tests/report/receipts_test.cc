@@ -83,7 +83,7 @@ TEST_CASE("an intake receipt tells what was known on its day, and nothing later"
   CHECK(says(then, "Taken in from Nell Merrow, 3\u00A0March 2026."));
   CHECK(says(then, "The teak knob."));
   CHECK(says(then, "No more than £120.00 without asking."));
-  CHECK(says(then, "Not examined yet"));
+  CHECK(says(then, "At a glance: Not entered: ____"));
   CHECK_FALSE(says(then, "£340.00"));
   CHECK_FALSE(says(then, "hairline crack"));
   CHECK_FALSE(says(then, "figure"));
@@ -91,7 +91,7 @@ TEST_CASE("an intake receipt tells what was known on its day, and nothing later"
   CHECK(says(later, "Estimated at £260.00 to £340.00."));
   CHECK(says(later, "No more than £355.00 without asking."));
   CHECK(says(later, "weakening"));
-  CHECK_FALSE(says(later, "Not examined yet"));
+  CHECK_FALSE(says(later, "At a glance: Not entered"));
 }
 
 TEST_CASE("what came with the reel is listed with whether it is original to the reel") {
@@ -110,7 +110,7 @@ TEST_CASE("what came with the reel is listed with whether it is original to the 
 TEST_CASE("a part that must stay is named once") {
   record::Record record = report_test::demo("dunlin-2");
   auto& agreement = visit_of(record).agreements.front();
-  CHECK(says(intake(record, kHandBack), "Must stay: Nothing was named."));
+  CHECK(says(intake(record, kHandBack), "Must stay: Not entered: ____"));
   agreement.pieces_must_stay = {{"spool"}, {"foot"}};
   agreement.must_stay = {{{record::Plain{"The foot, filed ends and all."}}}};
   CHECK(says(intake(record, kHandBack), "Must stay: The foot, filed ends and all. / Spool."));
@@ -142,7 +142,7 @@ TEST_CASE("a hand-back receipt lists every bag with what lies in it") {
   for (int i = 1; i <= 6; ++i)
     CHECK(says(text, "Bag " + std::to_string(i) + ": "));
   CHECK_FALSE(says(text, "The record does not say."));
-  CHECK(says(text, "Nothing was kept, scrapped or lost."));
+  CHECK(says(text, "Not returned: Not entered: ____"));
 }
 
 TEST_CASE("hours and money are added up from the record") {
@@ -197,7 +197,7 @@ TEST_CASE("before the hand-back there is no hand-back receipt to tell") {
   CHECK(report_test::chapters(issued(record, "hand-back-receipt", kHandBack)).empty());
 }
 
-TEST_CASE("a bare record still gives a whole intake receipt") {
+TEST_CASE("a bare record leaves the receipt's lines to the pen") {
   record::Record record = report_test::demo("dunlin-2");
   record::Visit bare;
   bare.id = visit_of(record).id;
@@ -207,10 +207,10 @@ TEST_CASE("a bare record still gives a whole intake receipt") {
   record.reel.box_and_papers = {};
   std::erase_if(record.pieces, [](const auto& one) { return one.role != record::PieceRole::part; });
   const std::string text = intake(record, kHandBack);
-  for (const char* sentence :
-       {"Not examined yet", "With it: Nothing.", "No loose part.", "Not said yet.",
-        "Nothing was agreed yet.", "Nothing was agreed about the cost.", "No day was promised.",
-        "Nothing was agreed about goods that nobody collects.", "somebody not named"}) {
+  for (const char* sentence : {"At a glance: Not entered: ____", "With it: Not entered: ____",
+                               "Loose in it: Not entered: ____", "Wanted: Not entered: ____",
+                               "Agreed: Not entered: ____", "Cost: Not entered: ____",
+                               "Ready: Not entered: ____", "Not collected: Not entered: ____"}) {
     CAPTURE(sentence);
     CHECK(says(text, sentence));
   }

@@ -63,7 +63,8 @@ TEST_CASE("a section nobody knows is told with all that there are") {
   REQUIRE_FALSE(read);
   CHECK(printed(read.faults()) ==
         "own.xml:9:3: error: there is no section \"lief\" [template-section]\n"
-        "  hint: the sections are story, dating, how-it-came, first-ledger, parts, life, "
+        "  hint: the sections are account, room, story, dating, how-it-came, first-ledger, parts, "
+        "life, "
         "second-ledger, work, before-and-after, not-put-right, advice, value, value-note, "
         "value-sales, value-limits, care, other-photographs, custody, later, seal, seal-note, "
         "statement-identity, statement-first-ledger, statement-life, statement-second-ledger, "

@@ -43,9 +43,11 @@ base::Result<document::Document> write(const record::Record& record, const std::
                                        const report::Edition& edition) {
   const auto design = read_design(bytes);
   REQUIRE(design);
-  words::Catalogue words("en-GB", british().messages);
-  for (const auto& [key, pattern] : design->rewordings)
-    words.reword(key, pattern);
+  words::CatalogueFile shipped = british();
+  words::Catalogue words("en-GB", std::move(shipped.messages), std::move(shipped.needs));
+  for (const auto& [key, pattern, needs] : design->rewordings)
+    words.reword(key, pattern, needs);
+  report::tell_only_what_was_entered(record, words);
   const assess::Assessment assessment = assess::assess(record, known());
   std::optional<assess::fitting::Recorded> recorded;
   if (const record::Visit* visit = record::last_visit(record)) {

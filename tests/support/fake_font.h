@@ -56,7 +56,7 @@ class Font : public text::FontMetrics {
   }
 };
 
-/// The pages of the design, in the made-up font: A4, columns of 147 and 309.
+/// Pages in the made-up font: A4, columns of 147 and 309.
 inline document::Style style() {
   using base::points;
   using document::Role;

@@ -12,7 +12,8 @@ A transcript is a text file beside this one, `<name>.transcript`:
     exit 0
 
 Each file runs in a fresh directory holding a copy of demo/reels, one command after the other, in a
-shell that stops at nothing. $WINCHBOOK_TESTS names the directory tests/. What is printed of the
+shell that stops at nothing. An entry of a day (--on) is made as if today were at the end of 2029,
+unless its command says --today. $WINCHBOOK_TESTS names the directory tests/. What is printed of the
 fresh directory's own path reads `<here>`, of the project's directory `<project>`.
 With --approve the outputs are replaced by what is said now.
 """
@@ -29,6 +30,12 @@ from report import ROOT, Report, refuse_approval_in_ci  # noqa: E402
 
 HERE = Path(__file__).resolve().parent
 OUTPUT = ("out|", "err|", "exit ")
+TODAY = " --today 2029-12-31"
+SHELL = f'''winchbook() {{
+  case " $* " in *" --today "*) ;; *" --on "*) set -- "$@"{TODAY} ;; esac
+  command winchbook "$@"
+}}
+'''
 
 
 def environment(winchbook):
@@ -57,10 +64,10 @@ def marked(prefix, text, names):
 def say(command, directory, winchbook):
     """What `command` says, as the lines of a transcript."""
     result = subprocess.run(
-        ["sh", "-c", command], cwd=directory, env=environment(winchbook), stdin=subprocess.DEVNULL,
+        ["sh", "-c", SHELL + command], cwd=directory, env=environment(winchbook), stdin=subprocess.DEVNULL,
         capture_output=True, timeout=120,
     )  # fmt: skip
-    names = {str(directory): "<here>", str(ROOT): "<project>"}
+    names = {str(directory): "<here>", str(ROOT): "<project>", TODAY: ""}
     return [
         *marked("out|", result.stdout.decode("utf-8", "replace"), names),
         *marked("err|", result.stderr.decode("utf-8", "replace"), names),

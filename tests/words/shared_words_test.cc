@@ -1,7 +1,10 @@
 #include "shared_words.h"
 
+#include <array>
 #include <filesystem>
+#include <regex>
 #include <stdexcept>
+#include <string>
 #include <vector>
 
 using winchbook::base::Decimal;
@@ -18,6 +21,26 @@ std::vector<std::string> languages() {
     if (file.path().extension() == ".xml") found.push_back(file.path().stem().string());
   }
   REQUIRE(found.size() >= 2);
+  return found;
+}
+
+/// Parts of words that are British and not American, in spelling or as a word.
+constexpr std::array kBritish{
+    "afterwards", "all round", "aluminium", "anodis",    "armour",    "autumn",   "backwards",
+    "catalogue",  "centre",    "colour",    "favour",    "fibre",     "flavour",  "grey",
+    "hire",       "honour",    "inwards",   "jewellery", "judgement", "labelled", "labour",
+    "licence",    "metre",     "modelled",  "mould",     "neighbour", "organis",  "outwards",
+    "oxidis",     "pencilled", "petrol",    "posted",    "programme", "recognis", "spanner",
+    "sulphur",    "towards",   "travelled", "vapour",    "vulcanis",  "whilst"};
+
+/// The British words that a message prints; the names of its arguments are not printed.
+std::vector<std::string> british_in(const std::string& message) {
+  static const std::regex kArgument(R"(\{[a-z_]+\s*[,}])");
+  const std::string printed = std::regex_replace(message, kArgument, " ");
+  std::vector<std::string> found;
+  for (const char* word : kBritish) {
+    if (printed.find(word) != std::string::npos) found.emplace_back(word);
+  }
   return found;
 }
 
@@ -48,6 +71,28 @@ TEST_CASE("no language has a message that British English lacks") {
 TEST_CASE("a message in the language stands before the one it falls back to") {
   CHECK(shared_words("en-US").say("season.23") == "fall");
   CHECK(shared_words("en-US").say("season.21") == shared_words("en-GB").say("season.21"));
+}
+
+TEST_CASE("American English has a message of its own for each that is British in a word") {
+  const Messages american = messages_of("en-US");
+  std::size_t differ = 0;
+  for (const auto& british : messages_of("en-GB")) {
+    if (british_in(british.second).empty()) continue;
+    ++differ;
+    CHECK_MESSAGE(american.contains(british.first), "en-US has no ", british.first);
+  }
+  CHECK(differ > 20);
+  for (const auto& one : american) {
+    CAPTURE(one.first);
+    CHECK(british_in(one.second) == std::vector<std::string>{});
+  }
+  CHECK(british_in("{metres} of grey line") == std::vector<std::string>{"grey"});
+}
+
+TEST_CASE("American English says nothing over again") {
+  const Messages british = messages_of("en-GB");
+  for (const auto& one : messages_of("en-US"))
+    CHECK_MESSAGE(british.find(one.first)->second != one.second, one.first);
 }
 
 // Minor units are those of ISO 4217: two for GBP and USD, none for JPY.

@@ -185,7 +185,7 @@ class Teller:
     def intake(self, visit):
         run, bench, reel = self.script.run, self.bench, self.reel
         restorer = self.people[bench.refs("restorer")[0]]
-        owner = self.people[visit.ref("brought-by")]
+        owner = self.people[visit.ref("owner")]
         maker = self.maker = reel.sub("maker")
         wishes = visit.sub("wishes")
         self.script.say(f"Drop-off, {visit.day}")
@@ -210,12 +210,13 @@ class Teller:
             owner_address=owner.lines("address"),
             owner_contact=owner.text("contact"),
             owner_named_to=owner.text("named-to"),
+            brought_by=visit.ref("brought-by"),
+            by=visit.ref("restorer"),
             arrived=visit.words("arrived"),
             number=visit.text("number"),
             promised_by=visit.text("promised-by"),
             **self.wishes(wishes),
         )
-        visit.refs("restorer")
         run(
             "person",
             restorer.element.get("id"),
@@ -241,7 +242,6 @@ class Teller:
     def intake_again(self, visit, agreement):
         self.script.say(f"Drop-off, {visit.day}")
         options = {} if agreement is None else self.agreed(agreement)
-        options.pop("with_", None)
         options.pop("on", None)
         options["agreement_id"] = options.pop("id", None)
         options["agreement_note"] = options.pop("note", None)
@@ -250,14 +250,15 @@ class Teller:
             "intake",
             again=True,
             on=visit.day,
-            owner=visit.ref("brought-by"),
+            owner=visit.ref("owner"),
+            brought_by=visit.ref("brought-by"),
+            by=visit.ref("restorer"),
             arrived=visit.words("arrived"),
             number=visit.text("number"),
             promised_by=visit.text("promised-by"),
             **self.wishes(visit.sub("wishes")),
             **options,
         )
-        visit.refs("restorer")
 
     def agreed(self, agreement):
         estimate = agreement.sub("estimate")
@@ -602,11 +603,11 @@ class Teller:
                     continue
                 phrase = PHRASES[question, answer.text("answer")]
                 certainty = answer.text("certainty")
-                answer.ref("judged-by")
                 self.script.run(
                     "grade",
                     id_,
                     set=f"{phrase}, {certainty}" if certainty else phrase,
+                    by=answer.ref("judged-by"),
                     on=answer.text("judged-on"),
                     **self.evidence(answer),
                 )
@@ -621,7 +622,7 @@ class Teller:
         lines = [self.tray_line(one) for one in tray.subs("line")] if tray else []
         found_on = findings.text("found-on") or visit.day
         left_on = findings.text("left-on") or found_on
-        findings.ref("by")
+        self.examined_by = findings.ref("by")
         pieces = findings.subs("piece-finding")
         places = findings.subs("place-finding")
         tests = findings.subs("test")
@@ -649,6 +650,7 @@ class Teller:
         self.tell_places(places, "left", left_on)
         self.tell_tests(tests, "after")
         self.tell_faults(findings, left_on)
+        self.tell_looks(findings)
         self.tell_drag(visit, left_on)
         note = findings.words("note")
         if note:
@@ -705,6 +707,7 @@ class Teller:
                 *ids,
                 set=phrases,
                 left=moment == "left",
+                by=self.examined_by,
                 note=note,
                 photo=list(photos),
                 on=day,
@@ -985,6 +988,24 @@ class Teller:
             )
             flag.done()
 
+    def tell_looks(self, findings):
+        """What was looked for and not found; that something was found, the entries say."""
+        verbs = {
+            "marks": ("mark", {"none": True}),
+            "serial": ("mark", {"none": True, "serial": True}),
+            "faults": ("grade", {"fault": "none"}),
+            "hazards": ("grade", {"flag": "none"}),
+            "photographs": ("photo add", {"none": True}),
+            "life": ("story", {"event": "none"}),
+            "loose-parts": ("tray", {"found_loose": ["none"]}),
+        }
+        for look in findings.subs("looked-for"):
+            what, found = look.text("what"), look.text("found")
+            if found == "none":
+                verb, options = verbs[what]
+                self.script.run(verb, **options, by=look.ref("by"), on=look.text("on"))
+            look.done()
+
     def tell_drag(self, visit, day):
         drag = visit.sub("drag")
         if drag is None:
@@ -1005,7 +1026,7 @@ class Teller:
         self.script.run(
             "measure",
             washer=washers,
-            greased=drag.text("greased") == "yes",
+            **{"greased" if drag.text("greased") == "yes" else "dry": True},
             setting=in_unit("setting", "N"),
             spool_full=in_unit("spool-full", "mm"),
             spool_empty=in_unit("spool-empty", "mm"),
@@ -1122,9 +1143,10 @@ set -u
 winchbook=$1
 reel=$2
 photos=$3
+today=2026-06-30
 
 w() {
-  if ! "$winchbook" "$@" >"$reel.log" 2>&1; then
+  if ! "$winchbook" "$@" --today "$today" >"$reel.log" 2>&1; then
     echo "refused: winchbook $*" >&2
     cat "$reel.log" >&2
     exit 1

@@ -63,7 +63,7 @@ class Bench:
         self.winchbook, self.folder = winchbook, folder
         shutil.copytree(ROOT / "demo/reels/skerry-40", folder)
         self.run("intake", str(folder), "--again", "--owner", "nell", "--must-stay", "no new holes",
-                 "--on", "2028-05-02")  # fmt: skip
+                 "--on", "2028-05-02", "--today", "2028-05-02")  # fmt: skip
 
     def run(self, *words, **options):
         return subprocess.run([self.winchbook, *words], capture_output=True, text=True, check=False,
@@ -80,7 +80,7 @@ class Bench:
 
 def check_questions(report, bench):
     reel = str(bench.folder)
-    work = ["work", reel, "--on", "2028-05-03"]
+    work = ["work", reel, "--on", "2028-05-03", "--today", "2028-05-03"]
     done, changed = bench.ask(work, [("What was done?", b"Oiled the gears.\n")])
     report.expect("what is missing is asked for, and the answer is entered",
                   done.code == 0 and changed and b"Oiled the gears." in bench.bytes(), done.said)
@@ -108,15 +108,15 @@ def check_questions(report, bench):
 
 def check_warnings(report, bench):
     reel = str(bench.folder)
-    bored = ["work", reel, "Bored out the fourth hole.", "--on", "2028-05-03"]
+    bored = ["work", reel, "Bored out the fourth hole.", "--on", "2028-05-03", "--today", "2028-05-03"]
     bench.run("agree", reel, "--id", "ag-bush", "--how", "by letter", "--may-be-done",
-              "Bush the fourth hole.", "--on", "2028-05-03")  # fmt: skip
+              "Bush the fourth hole.", "--on", "2028-05-03", "--today", "2028-05-03")  # fmt: skip
     done, changed = bench.ask(bored, [("Which agreement allows it", b"\n")])
     report.expect("a limit asks for the agreement, and without one nothing is written",
                   done.code == 1 and not changed and "no new holes" in done.said, done.said)
     done, changed = bench.ask(bored, [("Which agreement allows it", b"ag-bush\n")])
     report.expect("with the agreement it is written", done.code == 0 and changed, done.said)
-    lift = ["strip", reel, "Lift the bridge.", "--off", "bridge", "--on", "2028-05-03"]
+    lift = ["strip", reel, "Lift the bridge.", "--off", "bridge", "--on", "2028-05-03", "--today", "2028-05-03"]
     done, changed = bench.ask(lift, [("Ctrl-D to leave it", CTRL_D)])
     report.expect("a spring is warned of before the step, which can still be left",
                   done.code == 0 and not changed and "flies when" in done.said, done.said)

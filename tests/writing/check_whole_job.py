@@ -16,6 +16,7 @@ What may differ between the two records, and why:
     prints them without the camera's data and keeps them as its originals, by the same fingerprint;
   - the order of people, pieces, fittings, marks, findings and tray lines, which follows the work;
   - an element that says what its absence says, too (a count of 1, "no" to a question);
+  - the day of a single entry, which the demo writes where it is not that of the whole;
   - a name in a sentence of somebody who is named to anyone: pointed at or plain, it is printed alike.
 """
 
@@ -34,11 +35,16 @@ DATE = "2026-06-19"
 NS = "{urn:winchbook:record:1}"
 
 UNREFERRED = {"held-by", "gap", "fitting", "fault", "step"}
+# what bears the day of its entry
+OF_ONE_DAY = {
+    "found", "left", "place-finding", "fault", "flag", "step", "cleaning", "line", "advice", "drag",
+    "care",
+}  # fmt: skip
 ANY_ORDER = {"people", "donors", "pieces", "fittings", "markings", "findings", "tray"}
 DEFAULTS = {
     "quantity": "1", "count": "1", "role": "part", "consumable": "no", "may-be-empty": "no",
     "captive-spring": "no", "spring-loose": "no", "reel-altered": "no", "used": "yes",
-    "with-premium": "no", "box": "no",
+    "with-premium": "no", "box": "no", "same-maker": "no", "held": "both", "named-to": "owner",
 }  # fmt: skip
 # document: options of issue
 DOCUMENTS = {
@@ -84,6 +90,8 @@ class Meaning:
             if local(child) == "person" and child.get("ref") in self.to_anyone and child.text:
                 words[-1] += child.text
             elif name == "photo" and local(child) == "file":
+                pass
+            elif local(child) in ("on", "left-on") and name in OF_ONE_DAY:
                 pass
             elif local(child) != "salt" and (child.text or "") != DEFAULTS.get(local(child)):
                 children.append(self.of(child))

@@ -35,7 +35,7 @@ def open_record(folder):
 
 def enter(winchbook, folder, name):
     return subprocess.Popen(
-        [winchbook, "work", folder, f"Work {name}.", "--on", "2026-06-01"],
+        [winchbook, "work", folder, f"Work {name}.", "--on", "2026-06-01", "--today", "2026-06-01"],
         stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
     )  # fmt: skip
 

@@ -9,9 +9,10 @@ set -u
 winchbook=$1
 reel=$2
 photos=$3
+today=2026-06-30
 
 w() {
-  if ! "$winchbook" "$@" >"$reel.log" 2>&1; then
+  if ! "$winchbook" "$@" --today "$today" >"$reel.log" 2>&1; then
     echo "refused: winchbook $*" >&2
     cat "$reel.log" >&2
     exit 1
@@ -20,7 +21,7 @@ w() {
 
 # Drop-off, 2014-05-12
 w intake "$reel" --lang en-GB --on 2014-05-12 --bench 'The Lantern Bench' --bench-place 'Carrick Sound' --bench-address '4 Sail Loft Steps
-Carrick Sound' --bench-contact 'by letter, or at the door when the lantern is lit' --restorer 'Ines Thornbury' --kind multiplier --brake star --model 'Skerry No. 40' --name 'The Ferry Skerry' --no-places --owner-id edwin --owner 'Edwin Merrow' --owner-short Edwin --owner-stand-in 'the second owner' --owner-named-to owner --arrived 'In the biscuit tin, whole but for the click’s tongue, stiff with old oil.' --use fish --wish 'To have it ready for the summer, and the outside let be.'
+Carrick Sound' --bench-contact 'by letter, or at the door when the lantern is lit' --restorer 'Ines Thornbury' --kind multiplier --brake star --model 'Skerry No. 40' --name 'The Ferry Skerry' --no-places --owner-id edwin --owner 'Edwin Merrow' --owner-short Edwin --owner-stand-in 'the second owner' --owner-named-to owner --brought-by edwin --by ines --arrived 'In the biscuit tin, whole but for the click’s tongue, stiff with old oil.' --use fish --wish 'To have it ready for the summer, and the outside let be.'
 w person "$reel" ines --known --short Ines --stand-in 'the restorer' --who 'restorer at the Lantern Bench' --named-to anyone
 
 # Everybody whom the record names
@@ -78,11 +79,11 @@ w part "$reel" 'Line, braided polyester, 100 m' --id new-line --role content --m
 w agree "$reel" --id ag-2014 --on 2014-05-12 --how 'in person' --with edwin --may-be-done 'Clean and grease the gears. New washers for the drag.' --must-stay 'The outside, dirt and all.' --must-stay 'The knob.' --part-must-stay knob --limit '60.00 GBP' --note 'He did not want a tongue made for the click: “I should have to explain where I was.”'
 
 # As found
-w grade "$reel" leather-washers --set fitted --note 'Hard, oil-black, one split.' --on 2014-05-12
-w grade "$reel" main-gear --set 'fitted, untouched 100' --on 2014-05-12
-w grade "$reel" pinion-old --set 'fitted, untouched 80, worn through 20' --note 'Worn, still whole.' --on 2014-05-12
-w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --note Tired. --on 2014-05-12
-w grade "$reel" lock-screw-old --set fitted --on 2014-05-12
+w grade "$reel" leather-washers --set fitted --by ines --note 'Hard, oil-black, one split.' --on 2014-05-12
+w grade "$reel" main-gear --set 'fitted, untouched 100' --by ines --on 2014-05-12
+w grade "$reel" pinion-old --set 'fitted, untouched 80, worn through 20' --by ines --note 'Worn, still whole.' --on 2014-05-12
+w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --by ines --note Tired. --on 2014-05-12
+w grade "$reel" lock-screw-old --set fitted --by ines --on 2014-05-12
 w grade "$reel" --place pl-click-tongue --set empty --on 2014-05-12
 w test "$reel" 'Drag at the line, star loose to hard down' --before '0 to 9 N' --verdict in-part --on 2014-05-12
 
@@ -98,10 +99,10 @@ w fit "$reel" 'Drag washers of cork' --place pl-soft-washers --instead-of leathe
 # Worked on, put back, and proved
 w work "$reel" 'Cut three drag washers from 1.6 mm cork sheet.' --part cork-washers --by ines --on 2014-05-20 --hours 0.75 --parts-cost '1.50 GBP'
 w work "$reel" 'Cleaned and greased the gears; put together and tested.' --by ines --on 2014-05-20 --until 2014-05-23 --hours 2.0
-w grade "$reel" cork-washers lock-screw-old --set fitted --left --on 2014-05-23
-w grade "$reel" main-gear --set 'fitted, cleaned 100' --left --on 2014-05-23
-w grade "$reel" pinion-old --set 'fitted, cleaned 80, worn through 20' --left --on 2014-05-23
-w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --left --on 2014-05-23
+w grade "$reel" cork-washers lock-screw-old --set fitted --left --by ines --on 2014-05-23
+w grade "$reel" main-gear --set 'fitted, cleaned 100' --left --by ines --on 2014-05-23
+w grade "$reel" pinion-old --set 'fitted, cleaned 80, worn through 20' --left --by ines --on 2014-05-23
+w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --left --by ines --on 2014-05-23
 w grade "$reel" --place pl-click-tongue --set empty --left --note 'With the spool out there was no tongue on the pin.' --on 2014-05-23
 w test "$reel" 'Drag at the line, star loose to hard down' --after '3 to 22 N' --verdict as-made --on 2014-05-23
 w grade "$reel" tail-plate --fault crack --fault-name 'hairline crack at the fourth tail-plate screw' --size 9 --found-severity weakening --left-severity weakening --what 'Runs inward from under a wood screw that is not the maker’s. The owner was told; the tail plate was not lifted.' --stays-because 'Not part of what was asked.' --on 2014-05-23
@@ -110,7 +111,7 @@ w grade "$reel" tail-plate --fault crack --fault-name 'hairline crack at the fou
 w handback "$reel" --on 2014-05-23 --to edwin --bag 'bag 1' --note 'Told to keep an eye on the crack.' --next-service 2018 --summary 'The gears cleaned and greased, the drag given washers of cork; the leather ones taken out were kept in bag 1. It did not go fishing.'
 
 # Drop-off, 2026-03-03
-w intake "$reel" --again --on 2026-03-03 --owner nell --arrived 'In a biscuit tin, complete but for two small pieces, honestly worn, and no longer able to hold a fish.' --number 26-011 --promised-by 2026-06 --use fish-and-show --wish '“From the landing this summer, in my hands, and on the shelf in the winter. And don’t make it look new.”' --rank memory,use,originality,way-back,cost,value --how 'in person, the receipt signed by both' --may-be-done 'Ines may take it apart to look, before anything is decided, and say what it needs.' --may-be-done 'Whatever keeps it from fishing, once the list has been talked over.' --must-stay 'The teak knob.' --must-stay 'The engraving on the foot.' --must-stay 'The surfaces as they are: no polish, no plating, no dye.' --limit '120.00 GBP' --agreement-id ag-intake --part-must-stay knob --part-must-stay foot
+w intake "$reel" --again --on 2026-03-03 --owner nell --brought-by nell --by ines --arrived 'In a biscuit tin, complete but for two small pieces, honestly worn, and no longer able to hold a fish.' --number 26-011 --promised-by 2026-06 --use fish-and-show --wish '“From the landing this summer, in my hands, and on the shelf in the winter. And don’t make it look new.”' --rank memory,use,originality,way-back,cost,value --how 'in person, the receipt signed by both' --with nell --may-be-done 'Ines may take it apart to look, before anything is decided, and say what it needs.' --may-be-done 'Whatever keeps it from fishing, once the list has been talked over.' --must-stay 'The teak knob.' --must-stay 'The engraving on the foot.' --must-stay 'The surfaces as they are: no polish, no plating, no dye.' --limit '120.00 GBP' --agreement-id ag-intake --part-must-stay knob --part-must-stay foot
 w agree "$reel" --id ag-list --on 2026-03-11 --how 'in person, over the open tray' --with nell --may-be-done 'A pinion, a dog spring, washers, a tongue, two screws; two broken reels may be bought for parts.' --limit '340.00 GBP' --note 'Every old piece comes back to her in a bag.'
 w agree "$reel" --id ag-hole --on 2026-04-28 --how 'by telephone' --with nell --may-be-done 'Turn a screw to fit the old hole.' --must-stay 'No new hole, and none made larger.' --note 'The bench asked whether the fourth hole might be bored and bushed for a stock screw. She asked what he would have said who would not paint over the ferry.'
 w agree "$reel" --id ag-line --on 2026-06-09 --how 'by telephone' --with nell --may-be-done 'New line, as much as there was of the old. The old line to come back on a card.' --limit '355.00 GBP' --note 'Fifteen pounds more than was agreed on 11 March.'
@@ -128,8 +129,8 @@ w part "$reel" 'Drag washers' --id fibre-washers --count 3 --material 'red fibre
 w part "$reel" 'Handle-nut lock screw' --id lock-screw-new --material brass --finish 'nickel plate (maker)' --maker-name 'Calder & Finch' --donor breaker
 
 # Photographs
-w photo add "$reel" "$photos/hero-found.jpg" --name hero-found --stage as-found --taken 2026-03-05 --by ines --part handle-plate --part star --part handle-arm --part knob --part old-line --caption 'The reel as it came out of the flannel.' --alt 'A sea reel with a five-armed star and a wooden knob stands on a bench. Its metal is dull, its plate brown, its line yellow with age.' --on 2026-03-05
-w photo add "$reel" "$photos/hero-left.jpg" --name hero-left --stage as-left --taken 2026-06-12 --by ines --part handle-plate --part star --part handle-arm --part knob --part new-line --pair-of ph-hero-found --caption 'The same, cleaned and mended.' --alt 'The same reel from the same place. The metal has a quiet shine with its wear still on it; the plate is darker and the line is new and pale.' --on 2026-06-12
+w photo add "$reel" "$photos/hero-found.jpg" --name hero-found --stage as-found --taken 2026-03-05 --by ines --part handle-plate --part star --part handle-arm --part knob --part old-line --caption 'The reel as it came out of the flannel.' --alt 'A multiplying reel with a five-armed star and a wooden knob stands on a bench. Its metal is dull, its plate brown, its line yellow with age.' --on 2026-03-05
+w photo add "$reel" "$photos/hero-left.jpg" --name hero-left --stage as-left --taken 2026-06-12 --by ines --part handle-plate --part star --part handle-arm --part knob --part new-line --pair-of ph-hero-found --caption 'Cleaned and mended.' --alt 'The reel from the same side as when it came. The metal has a quiet shine with its wear still on it; the plate is darker and the line is new and pale.' --on 2026-06-12
 w photo add "$reel" "$photos/tail-found.jpg" --name tail-found --stage as-found --taken 2026-03-05 --by ines --part tail-plate --part tail-ring --part wood-screw --caption 'Tail side. The wood screw and the crack are at the lower right.' --alt 'The round tail plate with the maker’s name, SKERRY, No. 40 and the patent number in worn white letters. At the lower right one screw is larger than the rest, rusty, and stands proud; a fine crack runs inward from it.' --on 2026-03-05
 w photo add "$reel" "$photos/tail-left.jpg" --name tail-left --stage as-left --taken 2026-06-12 --by ines --part tail-plate --part tail-ring --part screw-new --pair-of ph-tail-found --caption 'Tail side, the fourth screw replaced. The crack is there still.' --alt 'The same plate, clean, the letters white. All six screws look alike, and the fine crack still runs from the fourth.' --on 2026-06-12
 w photo add "$reel" "$photos/foot-found.jpg" --name foot --stage as-found --taken 2026-03-05 --by ines --part foot --caption 'The foot, underside: country, serial number and the engraving of 1948.' --alt 'The reel lies upside down behind a rule. The long foot is stamped MADE IN U.S.A. to the left of its two screws and H 4417 to the right; along its far edge it is engraved A. <person ref="gus">MERROW</person>, FERRY LANDING, 1948.' --scale 'rule in centimetres and millimetres' --shows gus --on 2026-03-05
@@ -206,181 +207,181 @@ In 1979 she handed it to her nephew <person ref="edwin">Edwin</person> and told 
 <person ref="edwin">Edwin</person>’s daughter <person ref="nell">Nell</person> had the tin from him in May 2025. She was three when it last went down to the water and does not remember it on a rod. What she knew was the knob: as a child she was allowed to take it out of its flannel and hold it, and asked each time whether it was true about the ferry. In March 2026 she put the tin on this bench and asked for two things, that it should fish from the landing again and that nobody should make it look new. Under the flannel lay the return half of a ferry ticket, not punched. It has gone back to where it lay. <note><emphasis>Not known.</emphasis> The ticket bears no date and no name. Whose crossing it was to be, nobody can say.</note>' --answer 'It fished from one ferry landing for forty-six years, was mended with a piece of the ferry, and is going back.' --told-by nell --approved --on 2026-06-12
 
 # Whose each part is, and why
-w grade "$reel" handle-plate --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Moulded with the maker’s deep housing for the gears, in the same rubber as the other.'
-w grade "$reel" handle-plate --set 'original, certain' --on 2026-03-10 --because 'It was on the reel by August 1962, and its six screw holes have taken one set of screws only.' --mark mk-pencil
-w grade "$reel" handle-plate --set 'right pattern, certain' --on 2026-03-10 --because 'The same as the bench has seen on three other No. 40s.'
-w grade "$reel" handle-ring --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Pressed over the maker’s plate and not moved since; the plate shows a clean edge beneath.'
-w grade "$reel" handle-ring --set 'original, certain' --on 2026-03-10 --because 'Bedded on its plate with the maker’s own cement.'
-w grade "$reel" handle-ring --set 'right pattern, certain' --on 2026-03-10 --because 'Rolled edge, as on every No. 40 seen.'
-w grade "$reel" handle-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'One thread, one head, one slot width; no other maker’s pattern is known to match it.'
-w grade "$reel" handle-screws --set 'original, likely' --on 2026-03-10 --because 'All six turned down to the same ring mark.'
-w grade "$reel" handle-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As the five that remain on the tail side.'
-w grade "$reel" gear-cap --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped with the maker’s name.' --mark mk-cap
-w grade "$reel" gear-cap --set 'original, likely' --on 2026-03-10 --because 'Its edge and the scar on the plate match.'
-w grade "$reel" gear-cap --set 'right pattern, certain' --on 2026-03-10 --because 'Flat-topped, as in the years after the war.' --mark mk-cap
-w grade "$reel" cap-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Slots and threads of the maker’s smaller screw.'
-w grade "$reel" cap-screws --set 'original, likely' --on 2026-03-10 --because 'When the bench first drew them, in 2014, old lacquer lay whole across their slots.'
-w grade "$reel" cap-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
-w grade "$reel" lever --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Waisted, with the maker’s riveted cam.'
-w grade "$reel" lever --set 'original, likely' --on 2026-03-10 --because 'It has worn its own arc in the plate.'
-w grade "$reel" lever --set 'right pattern, certain' --on 2026-03-10 --because 'As on every No. 40 seen.'
-w grade "$reel" tail-plate --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Maker, model and patent are moulded in it, and its mould number inside.' --mark mk-maker --mark mk-model --mark mk-number --mark mk-patent --mark mk-mould --photo ph-tail-found
-w grade "$reel" tail-plate --set 'original, certain' --on 2026-03-10 --because 'Its holes, its ring and the wear round the click’s button agree; it came with the one serial number and no other.' --mark mk-mould --mark mk-serial
-w grade "$reel" tail-plate --set 'right pattern, certain' --on 2026-03-10 --because 'Lettering of the third mould.' --mark mk-mould
-w grade "$reel" tail-ring --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Fellow of the ring on the handle side.'
-w grade "$reel" tail-ring --set 'original, certain' --on 2026-03-10 --because 'Never off its plate.'
-w grade "$reel" tail-ring --set 'right pattern, certain' --on 2026-03-10 --because 'Rolled edge, as its fellow.'
-w grade "$reel" tail-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Same thread and head as the handle side’s six.'
-w grade "$reel" tail-screws --set 'original, likely' --on 2026-03-10 --because 'Each has its own ring mark on the ring.'
-w grade "$reel" tail-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the handle side.'
-w grade "$reel" wood-screw --set 'another maker'"'"'s, certain' --on 2026-03-10 --because 'A common countersunk wood screw with a coarse thread.' --photo ph-screw-old
-w grade "$reel" wood-screw --set 'not original, certain' --on 2026-03-10 --because 'No reel was ever put together with one.'
-w grade "$reel" wood-screw --set 'wrong pattern, certain' --on 2026-03-10 --because 'Wrong metal, wrong thread, wrong head.'
-w grade "$reel" screw-new --set 'bench made, certain' --on 2026-05-14 --because 'Turned here on 14 May 2026; LB 26 under the head.' --mark mk-lb-screw
-w grade "$reel" screw-new --set 'not original, certain' --on 2026-05-14 --because 'Made seventy-eight years later.'
-w grade "$reel" screw-new --set 'right pattern, certain' --on 2026-05-14 --because 'Copied in head, slot and thread from its neighbour.'
-w grade "$reel" click-button --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Knurled by the same wheel as the bearing cap.'
-w grade "$reel" click-button --set 'original, likely' --on 2026-03-10 --because 'The slot in the plate is worn to its neck.'
-w grade "$reel" click-button --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
-w grade "$reel" tongue-new --set 'bench made, certain' --on 2026-05-12 --because 'Filed here on 12 May 2026; LB 26 on the hidden face.' --mark mk-lb-tongue --photo ph-tongue-new
-w grade "$reel" tongue-new --set 'not original, certain' --on 2026-05-12 --because 'Made for the reel in 2026.'
-w grade "$reel" tongue-new --set 'right pattern, likely' --on 2026-05-12 --because 'Shaped to the wear on the pin and to the tongue of the No. 30, which was broken.'
-w grade "$reel" click-spring --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Blued, with the maker’s square hook.'
-w grade "$reel" click-spring --set 'original, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
-w grade "$reel" click-spring --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" foot --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped with country and serial number.' --mark mk-country --mark mk-serial --photo ph-foot
-w grade "$reel" foot --set 'original, certain' --on 2026-03-10 --because 'The serial number is here and nowhere else.' --mark mk-serial
-w grade "$reel" foot --set 'right pattern, certain' --on 2026-03-10 --because 'Full length, never filed to fit a rod.' --photo ph-foot
-w grade "$reel" foot-screws --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Large flat heads, as on the No. 30.'
-w grade "$reel" foot-screws --set 'original, likely' --on 2026-03-10 --because 'Bedded in old wax.'
-w grade "$reel" foot-screws --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
-w grade "$reel" pillars --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Turned, with the maker’s collared ends.'
-w grade "$reel" pillars --set 'original, certain' --on 2026-03-10 --because 'All six are of one length to 0.05 mm, and of one wear.'
-w grade "$reel" pillars --set 'right pattern, certain' --on 2026-03-10 --because 'Six, as on every No. 40 seen.'
-w grade "$reel" bearing-cap --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Sits on the maker’s thread, with the maker’s bush.'
-w grade "$reel" bearing-cap --set 'original, likely' --on 2026-03-10 --because 'Its knurl has the same wear as the star.'
-w grade "$reel" bearing-cap --set 'right pattern, certain' --on 2026-03-10 --because 'Forty-eight ridges to the knurl.'
-w grade "$reel" bearing-cap-tail --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'The maker’s thread and bush.'
-w grade "$reel" bearing-cap-tail --set 'originality not known' --on 2026-03-10 --because 'Its knurl is finer than any the bench has seen on a No. 40, sixty ridges, and its nickel is the brightest on the reel. It may be a late change or another Harroway’s cap.' --photo ph-tail-found
-w grade "$reel" bearing-cap-tail --set 'pattern not known' --on 2026-03-10 --because 'Three others seen have fifty-two ridges.'
-w grade "$reel" spool --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Turned in one piece with the maker’s undercut flanges.'
-w grade "$reel" spool --set 'original, likely' --on 2026-03-10 --because 'Runs in the plates without rubbing; no rub marks of any other.'
-w grade "$reel" spool --set 'right pattern, certain' --on 2026-03-10 --because 'Diameter and width of the model.'
-w grade "$reel" spindle --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Pressed and pinned in the spool.'
-w grade "$reel" spindle --set 'original, likely' --on 2026-03-10 --because 'Its pin has not been moved.'
-w grade "$reel" spindle --set 'right pattern, certain' --on 2026-03-10 --because 'Diameter and length of the model.'
-w grade "$reel" bridge --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Milled, with the maker’s four posts.'
-w grade "$reel" bridge --set 'original, likely' --on 2026-03-10 --because 'The dog’s post and the dog have worn together.'
-w grade "$reel" bridge --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" main-gear --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped 30, which is half of its sixty teeth, as the maker counted.' --mark mk-gear
-w grade "$reel" main-gear --set 'original, likely' --on 2026-03-10 --because 'Its teeth and the old pinion’s are worn to each other.'
-w grade "$reel" main-gear --set 'right pattern, certain' --on 2026-03-10 --because 'Sixty teeth.' --mark mk-gear
-w grade "$reel" pinion-old --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Stamped 7, which is half of its fourteen teeth.' --mark mk-pinion --photo ph-pinion-old
-w grade "$reel" pinion-old --set 'original, likely' --on 2026-03-10 --because 'Worn to the main gear, tooth for tooth.' --photo ph-pinion-old
-w grade "$reel" pinion-old --set 'right pattern, certain' --on 2026-03-10 --because 'Fourteen teeth.' --mark mk-pinion
-w grade "$reel" pinion-new --set 'the maker'"'"'s, certain' --on 2026-04-22 --because 'Stamped 7, with the maker’s tooth form.' --mark mk-pinion-new --photo ph-pinion-new
-w grade "$reel" pinion-new --set 'not original, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
-w grade "$reel" pinion-new --set 'right pattern, certain' --on 2026-04-22 --because 'The maker used one pinion for both sizes.' --mark mk-pinion-new
-w grade "$reel" yoke --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Pressed, with the maker’s folded ears.'
-w grade "$reel" yoke --set 'original, likely' --on 2026-03-10 --because 'Worn in the groove only, as one yoke with one pinion.'
-w grade "$reel" yoke --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" yoke-springs --set 'maker not known' --on 2026-03-10 --because 'Plain springs; any works wound such.'
-w grade "$reel" yoke-springs --set 'originality not known' --on 2026-03-10 --because 'Of one length and one colour, which is all that can be said.'
-w grade "$reel" yoke-springs --set 'right pattern, likely' --on 2026-03-10 --because 'They lift the yoke as they should.'
-w grade "$reel" sleeve --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Two flats and the maker’s thread for the star.'
-w grade "$reel" sleeve --set 'original, likely' --on 2026-03-10 --because 'The star runs on it without shake.'
-w grade "$reel" sleeve --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" dog --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Sawn and filed to the maker’s shape.'
-w grade "$reel" dog --set 'original, likely' --on 2026-03-10 --because 'Its nose fits the wear on the ratchet.'
-w grade "$reel" dog --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" dog-spring-old --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Hairpin of the maker’s wire, 0.64 mm.' --photo ph-spring-old
-w grade "$reel" dog-spring-old --set 'original, likely' --on 2026-03-10 --because 'Whole, and noted as tired, in 2014.'
-w grade "$reel" dog-spring-old --set 'right pattern, certain' --on 2026-03-10 --because 'As the one in the No. 30.'
-w grade "$reel" dog-spring-part --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'The break fits.' --photo ph-spring-old
-w grade "$reel" dog-spring-part --set 'original, likely' --on 2026-03-10 --because 'The break fits.'
-w grade "$reel" dog-spring-part --set 'right pattern, certain' --on 2026-03-10 --because 'As the one in the No. 30.'
-w grade "$reel" dog-spring-new --set 'the maker'"'"'s, certain' --on 2026-04-22 --because 'Taken whole out of a reel of the same maker.' --photo ph-spring-new
-w grade "$reel" dog-spring-new --set 'not original, certain' --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
-w grade "$reel" dog-spring-new --set 'right pattern, certain' --on 2026-04-22 --because 'Same wire, same coil, same legs.'
-w grade "$reel" leather-washers --set 'maker not known' --on 2014-05-20 --because 'Cut by hand or by a worn punch.'
-w grade "$reel" leather-washers --set 'originality not known' --on 2014-05-20 --because 'The maker used leather until about 1950, but leather wears out; these may be the second set or the third.'
-w grade "$reel" leather-washers --set 'right pattern, likely' --on 2014-05-20 --because 'Of the size that the gear wants.'
-w grade "$reel" cork-washers --set 'bench made, certain' --on 2014-05-20 --because 'Cut at this bench from 1.6 mm sheet.' --photo ph-washers-old
-w grade "$reel" cork-washers --set 'not original, certain' --on 2014-05-20 --because 'Made in 2014.'
-w grade "$reel" cork-washers --set 'wrong pattern, certain' --on 2014-05-20 --because 'The maker never used cork.'
-w grade "$reel" fibre-washers --set 'another maker'"'"'s, certain' --on 2026-04-24 --because 'Taken from a Calder & Finch reel that was complete.' --photo ph-washers-new
-w grade "$reel" fibre-washers --set 'not original, certain' --on 2026-04-24 --because 'Another maker’s.'
-w grade "$reel" fibre-washers --set 'wrong pattern, likely' --on 2026-04-24 --because 'Right in size once trimmed; Harroway is not known to have used fibre.'
-w grade "$reel" metal-eared --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Blanked, with the maker’s pair of ears.' --photo ph-drag-found
-w grade "$reel" metal-eared --set 'original, likely' --on 2026-03-10 --because 'Their ears have worn the slots of this gear.'
-w grade "$reel" metal-eared --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" metal-keyed --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Its hole has the two flats of the sleeve.' --photo ph-drag-found
-w grade "$reel" metal-keyed --set 'original, likely' --on 2026-03-10 --because 'Blued on one face like the other two.'
-w grade "$reel" metal-keyed --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" tension-washer --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Dished, of the maker’s thickness.'
-w grade "$reel" tension-washer --set 'original, possible' --on 2026-03-10 --because 'Nothing speaks against it.'
-w grade "$reel" tension-washer --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" spacer --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Turned, with the maker’s chamfer at one end only.'
-w grade "$reel" spacer --set 'original, likely' --on 2026-03-10 --because 'Its end has printed a ring on the star.'
-w grade "$reel" spacer --set 'right pattern, certain' --on 2026-03-10 --because 'As in the No. 30.'
-w grade "$reel" star --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Five arms with the maker’s blunt ends.'
-w grade "$reel" star --set 'original, likely' --on 2026-03-10 --because 'The print of the spacer fits.'
-w grade "$reel" star --set 'right pattern, certain' --on 2026-03-10 --because 'As on every No. 40 seen.'
-w grade "$reel" handle-arm --set 'the maker'"'"'s, certain' --on 2026-03-10 --because 'Waisted, with the maker’s counterweight.'
-w grade "$reel" handle-arm --set 'original, certain' --on 2026-03-10 --because 'Its bend belongs to the fall of 1962.' --told-by nell
-w grade "$reel" handle-arm --set 'right pattern, certain' --on 2026-03-10 --because 'Length of the model.'
-w grade "$reel" knob --set 'owner made, certain' --on 2026-03-10 --because 'Turned by a joiner of the family in August 1962.' --mark mk-pencil --photo ph-knob --told-by nell
-w grade "$reel" knob --set 'not original, certain' --on 2026-03-10 --because 'The maker’s knob was black and split that August.' --told-by nell
-w grade "$reel" knob --set 'wrong pattern, certain' --on 2026-03-10 --because 'Fuller than the maker’s, and of wood.'
-w grade "$reel" knob-spindle --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Riveted through the arm in the maker’s manner, and not disturbed.'
-w grade "$reel" knob-spindle --set 'original, likely' --on 2026-03-10 --because 'The rivet is the first one.'
-w grade "$reel" knob-spindle --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
-w grade "$reel" handle-nut --set 'the maker'"'"'s, likely' --on 2026-03-10 --because 'Drilled at the edge for the maker’s lock screw.'
-w grade "$reel" handle-nut --set 'original, likely' --on 2026-03-10 --because 'The hole meets the thread in the arm.'
-w grade "$reel" handle-nut --set 'right pattern, certain' --on 2026-03-10 --because 'As on the No. 30.'
-w grade "$reel" lock-screw-old --set 'the maker'"'"'s, likely' --on 2014-05-12 --because 'Noted as the maker’s in 2014.'
-w grade "$reel" lock-screw-old --set 'original, likely' --on 2014-05-12 --because 'It sat in its hole without play.'
-w grade "$reel" lock-screw-old --set 'right pattern, certain' --on 2014-05-12 --because 'As on the No. 30.'
-w grade "$reel" lock-screw-new --set 'another maker'"'"'s, certain' --on 2026-05-14 --because 'Taken from the Calder & Finch.' --photo ph-lock-new
-w grade "$reel" lock-screw-new --set 'not original, certain' --on 2026-05-14 --because 'Another maker’s.'
-w grade "$reel" lock-screw-new --set 'wrong pattern, likely' --on 2026-05-14 --because 'Cheese head, where the maker’s was round; the No. 30 had lost its own.'
-w grade "$reel" tin --set 'not original, certain' --on 2014-05-12 --because 'It came into the family about 1994, with biscuits.' --told-by edwin
-w grade "$reel" flannel --set 'not original, certain' --on 2026-03-03 --because 'Cut from a shirt.' --told-by nell
-w grade "$reel" ticket --set 'originality not known' --on 2026-03-05 --because 'No date, no name, not punched.'
-w grade "$reel" old-line --set 'originality not known' --on 2026-03-10 --because 'Twisted linen, rotten near the spool; it may be her last line or his first.'
-w grade "$reel" new-line --set 'another maker'"'"'s, certain' --on 2026-06-12 --because 'Bought for the reel.'
-w grade "$reel" new-line --set 'not original, certain' --on 2026-06-12 --because 'Bought in 2026.'
+w grade "$reel" handle-plate --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Moulded with the maker’s deep housing for the gears, in the same rubber as the other.'
+w grade "$reel" handle-plate --set 'original, certain' --by ines --on 2026-03-10 --because 'It was on the reel by August 1962, and its six screw holes have taken one set of screws only.' --mark mk-pencil
+w grade "$reel" handle-plate --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'The same as the bench has seen on three other No. 40s.'
+w grade "$reel" handle-ring --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Pressed over the maker’s plate and not moved since; the plate shows a clean edge beneath.'
+w grade "$reel" handle-ring --set 'original, certain' --by ines --on 2026-03-10 --because 'Bedded on its plate with the maker’s own cement.'
+w grade "$reel" handle-ring --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Rolled edge, as on every No. 40 seen.'
+w grade "$reel" handle-screws --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'One thread, one head, one slot width; no other maker’s pattern is known to match it.'
+w grade "$reel" handle-screws --set 'original, likely' --by ines --on 2026-03-10 --because 'All six turned down to the same ring mark.'
+w grade "$reel" handle-screws --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As the five that remain on the tail side.'
+w grade "$reel" gear-cap --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Stamped with the maker’s name.' --mark mk-cap
+w grade "$reel" gear-cap --set 'original, likely' --by ines --on 2026-03-10 --because 'Its edge and the scar on the plate match.'
+w grade "$reel" gear-cap --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Flat-topped, as in the years after the war.' --mark mk-cap
+w grade "$reel" cap-screws --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Slots and threads of the maker’s smaller screw.'
+w grade "$reel" cap-screws --set 'original, likely' --by ines --on 2026-03-10 --because 'When the bench first drew them, in 2014, old lacquer lay whole across their slots.'
+w grade "$reel" cap-screws --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the No. 30.'
+w grade "$reel" lever --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Waisted, with the maker’s riveted cam.'
+w grade "$reel" lever --set 'original, likely' --by ines --on 2026-03-10 --because 'It has worn its own arc in the plate.'
+w grade "$reel" lever --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on every No. 40 seen.'
+w grade "$reel" tail-plate --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Maker, model and patent are moulded in it, and its mould number inside.' --mark mk-maker --mark mk-model --mark mk-number --mark mk-patent --mark mk-mould --photo ph-tail-found
+w grade "$reel" tail-plate --set 'original, certain' --by ines --on 2026-03-10 --because 'Its holes, its ring and the wear round the click’s button agree; it came with the one serial number and no other.' --mark mk-mould --mark mk-serial
+w grade "$reel" tail-plate --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Lettering of the third mould.' --mark mk-mould
+w grade "$reel" tail-ring --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Fellow of the ring on the handle side.'
+w grade "$reel" tail-ring --set 'original, certain' --by ines --on 2026-03-10 --because 'Never off its plate.'
+w grade "$reel" tail-ring --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Rolled edge, as its fellow.'
+w grade "$reel" tail-screws --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Same thread and head as the handle side’s six.'
+w grade "$reel" tail-screws --set 'original, likely' --by ines --on 2026-03-10 --because 'Each has its own ring mark on the ring.'
+w grade "$reel" tail-screws --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the handle side.'
+w grade "$reel" wood-screw --set 'another maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'A common countersunk wood screw with a coarse thread.' --photo ph-screw-old
+w grade "$reel" wood-screw --set 'not original, certain' --by ines --on 2026-03-10 --because 'No reel was ever put together with one.'
+w grade "$reel" wood-screw --set 'wrong pattern, certain' --by ines --on 2026-03-10 --because 'Wrong metal, wrong thread, wrong head.'
+w grade "$reel" screw-new --set 'bench made, certain' --by ines --on 2026-05-14 --because 'Turned here on 14 May 2026; LB 26 under the head.' --mark mk-lb-screw
+w grade "$reel" screw-new --set 'not original, certain' --by ines --on 2026-05-14 --because 'Made seventy-eight years later.'
+w grade "$reel" screw-new --set 'right pattern, certain' --by ines --on 2026-05-14 --because 'Copied in head, slot and thread from its neighbour.'
+w grade "$reel" click-button --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Knurled by the same wheel as the bearing cap.'
+w grade "$reel" click-button --set 'original, likely' --by ines --on 2026-03-10 --because 'The slot in the plate is worn to its neck.'
+w grade "$reel" click-button --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the No. 30.'
+w grade "$reel" tongue-new --set 'bench made, certain' --by ines --on 2026-05-12 --because 'Filed here on 12 May 2026; LB 26 on the hidden face.' --mark mk-lb-tongue --photo ph-tongue-new
+w grade "$reel" tongue-new --set 'not original, certain' --by ines --on 2026-05-12 --because 'Made for the reel in 2026.'
+w grade "$reel" tongue-new --set 'right pattern, likely' --by ines --on 2026-05-12 --because 'Shaped to the wear on the pin and to the tongue of the No. 30, which was broken.'
+w grade "$reel" click-spring --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Blued, with the maker’s square hook.'
+w grade "$reel" click-spring --set 'original, possible' --by ines --on 2026-03-10 --because 'Nothing speaks against it.'
+w grade "$reel" click-spring --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" foot --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Stamped with country and serial number.' --mark mk-country --mark mk-serial --photo ph-foot
+w grade "$reel" foot --set 'original, certain' --by ines --on 2026-03-10 --because 'The serial number is here and nowhere else.' --mark mk-serial
+w grade "$reel" foot --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Full length, never filed to fit a rod.' --photo ph-foot
+w grade "$reel" foot-screws --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Large flat heads, as on the No. 30.'
+w grade "$reel" foot-screws --set 'original, likely' --by ines --on 2026-03-10 --because 'Bedded in old wax.'
+w grade "$reel" foot-screws --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the No. 30.'
+w grade "$reel" pillars --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Turned, with the maker’s collared ends.'
+w grade "$reel" pillars --set 'original, certain' --by ines --on 2026-03-10 --because 'All six are of one length to 0.05 mm, and of one wear.'
+w grade "$reel" pillars --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Six, as on every No. 40 seen.'
+w grade "$reel" bearing-cap --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Sits on the maker’s thread, with the maker’s bush.'
+w grade "$reel" bearing-cap --set 'original, likely' --by ines --on 2026-03-10 --because 'Its knurl has the same wear as the star.'
+w grade "$reel" bearing-cap --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Forty-eight ridges to the knurl.'
+w grade "$reel" bearing-cap-tail --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'The maker’s thread and bush.'
+w grade "$reel" bearing-cap-tail --set 'originality not known' --by ines --on 2026-03-10 --because 'Its knurl is finer than any the bench has seen on a No. 40, sixty ridges, and its nickel is the brightest on the reel. It may be a late change or another Harroway’s cap.' --photo ph-tail-found
+w grade "$reel" bearing-cap-tail --set 'pattern not known' --by ines --on 2026-03-10 --because 'Three others seen have fifty-two ridges.'
+w grade "$reel" spool --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Turned in one piece with the maker’s undercut flanges.'
+w grade "$reel" spool --set 'original, likely' --by ines --on 2026-03-10 --because 'Runs in the plates without rubbing; no rub marks of any other.'
+w grade "$reel" spool --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Diameter and width of the model.'
+w grade "$reel" spindle --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Pressed and pinned in the spool.'
+w grade "$reel" spindle --set 'original, likely' --by ines --on 2026-03-10 --because 'Its pin has not been moved.'
+w grade "$reel" spindle --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Diameter and length of the model.'
+w grade "$reel" bridge --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Milled, with the maker’s four posts.'
+w grade "$reel" bridge --set 'original, likely' --by ines --on 2026-03-10 --because 'The dog’s post and the dog have worn together.'
+w grade "$reel" bridge --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" main-gear --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Stamped 30, which is half of its sixty teeth, as the maker counted.' --mark mk-gear
+w grade "$reel" main-gear --set 'original, likely' --by ines --on 2026-03-10 --because 'Its teeth and the old pinion’s are worn to each other.'
+w grade "$reel" main-gear --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Sixty teeth.' --mark mk-gear
+w grade "$reel" pinion-old --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Stamped 7, which is half of its fourteen teeth.' --mark mk-pinion --photo ph-pinion-old
+w grade "$reel" pinion-old --set 'original, likely' --by ines --on 2026-03-10 --because 'Worn to the main gear, tooth for tooth.' --photo ph-pinion-old
+w grade "$reel" pinion-old --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Fourteen teeth.' --mark mk-pinion
+w grade "$reel" pinion-new --set 'the maker'"'"'s, certain' --by ines --on 2026-04-22 --because 'Stamped 7, with the maker’s tooth form.' --mark mk-pinion-new --photo ph-pinion-new
+w grade "$reel" pinion-new --set 'not original, certain' --by ines --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
+w grade "$reel" pinion-new --set 'right pattern, certain' --by ines --on 2026-04-22 --because 'The maker used one pinion for both sizes.' --mark mk-pinion-new
+w grade "$reel" yoke --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Pressed, with the maker’s folded ears.'
+w grade "$reel" yoke --set 'original, likely' --by ines --on 2026-03-10 --because 'Worn in the groove only, as one yoke with one pinion.'
+w grade "$reel" yoke --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" yoke-springs --set 'maker not known' --by ines --on 2026-03-10 --because 'Plain springs; any works wound such.'
+w grade "$reel" yoke-springs --set 'originality not known' --by ines --on 2026-03-10 --because 'Of one length and one colour, which is all that can be said.'
+w grade "$reel" yoke-springs --set 'right pattern, likely' --by ines --on 2026-03-10 --because 'They lift the yoke as they should.'
+w grade "$reel" sleeve --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Two flats and the maker’s thread for the star.'
+w grade "$reel" sleeve --set 'original, likely' --by ines --on 2026-03-10 --because 'The star runs on it without shake.'
+w grade "$reel" sleeve --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" dog --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Sawn and filed to the maker’s shape.'
+w grade "$reel" dog --set 'original, likely' --by ines --on 2026-03-10 --because 'Its nose fits the wear on the ratchet.'
+w grade "$reel" dog --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" dog-spring-old --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Hairpin of the maker’s wire, 0.64 mm.' --photo ph-spring-old
+w grade "$reel" dog-spring-old --set 'original, likely' --by ines --on 2026-03-10 --because 'Whole, and noted as tired, in 2014.'
+w grade "$reel" dog-spring-old --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As the one in the No. 30.'
+w grade "$reel" dog-spring-part --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'The break fits.' --photo ph-spring-old
+w grade "$reel" dog-spring-part --set 'original, likely' --by ines --on 2026-03-10 --because 'The break fits.'
+w grade "$reel" dog-spring-part --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As the one in the No. 30.'
+w grade "$reel" dog-spring-new --set 'the maker'"'"'s, certain' --by ines --on 2026-04-22 --because 'Taken whole out of a reel of the same maker.' --photo ph-spring-new
+w grade "$reel" dog-spring-new --set 'not original, certain' --by ines --on 2026-04-22 --because 'Taken out of the Skerry No. 30.'
+w grade "$reel" dog-spring-new --set 'right pattern, certain' --by ines --on 2026-04-22 --because 'Same wire, same coil, same legs.'
+w grade "$reel" leather-washers --set 'maker not known' --by ines --on 2014-05-20 --because 'Cut by hand or by a worn punch.'
+w grade "$reel" leather-washers --set 'originality not known' --by ines --on 2014-05-20 --because 'The maker used leather until about 1950, but leather wears out; these may be the second set or the third.'
+w grade "$reel" leather-washers --set 'right pattern, likely' --by ines --on 2014-05-20 --because 'Of the size that the gear wants.'
+w grade "$reel" cork-washers --set 'bench made, certain' --by ines --on 2014-05-20 --because 'Cut at this bench from 1.6 mm sheet.' --photo ph-washers-old
+w grade "$reel" cork-washers --set 'not original, certain' --by ines --on 2014-05-20 --because 'Made in 2014.'
+w grade "$reel" cork-washers --set 'wrong pattern, certain' --by ines --on 2014-05-20 --because 'The maker never used cork.'
+w grade "$reel" fibre-washers --set 'another maker'"'"'s, certain' --by ines --on 2026-04-24 --because 'Taken from a Calder & Finch reel that was complete.' --photo ph-washers-new
+w grade "$reel" fibre-washers --set 'not original, certain' --by ines --on 2026-04-24 --because 'Another maker’s.'
+w grade "$reel" fibre-washers --set 'wrong pattern, likely' --by ines --on 2026-04-24 --because 'Right in size once trimmed; Harroway is not known to have used fibre.'
+w grade "$reel" metal-eared --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Blanked, with the maker’s pair of ears.' --photo ph-drag-found
+w grade "$reel" metal-eared --set 'original, likely' --by ines --on 2026-03-10 --because 'Their ears have worn the slots of this gear.'
+w grade "$reel" metal-eared --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" metal-keyed --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Its hole has the two flats of the sleeve.' --photo ph-drag-found
+w grade "$reel" metal-keyed --set 'original, likely' --by ines --on 2026-03-10 --because 'Blued on one face like the other two.'
+w grade "$reel" metal-keyed --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" tension-washer --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Dished, of the maker’s thickness.'
+w grade "$reel" tension-washer --set 'original, possible' --by ines --on 2026-03-10 --because 'Nothing speaks against it.'
+w grade "$reel" tension-washer --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" spacer --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Turned, with the maker’s chamfer at one end only.'
+w grade "$reel" spacer --set 'original, likely' --by ines --on 2026-03-10 --because 'Its end has printed a ring on the star.'
+w grade "$reel" spacer --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As in the No. 30.'
+w grade "$reel" star --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Five arms with the maker’s blunt ends.'
+w grade "$reel" star --set 'original, likely' --by ines --on 2026-03-10 --because 'The print of the spacer fits.'
+w grade "$reel" star --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on every No. 40 seen.'
+w grade "$reel" handle-arm --set 'the maker'"'"'s, certain' --by ines --on 2026-03-10 --because 'Waisted, with the maker’s counterweight.'
+w grade "$reel" handle-arm --set 'original, certain' --by ines --on 2026-03-10 --because 'Its bend belongs to the fall of 1962.' --told-by nell
+w grade "$reel" handle-arm --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'Length of the model.'
+w grade "$reel" knob --set 'owner made, certain' --by ines --on 2026-03-10 --because 'Turned by a joiner of the family in August 1962.' --mark mk-pencil --photo ph-knob --told-by nell
+w grade "$reel" knob --set 'not original, certain' --by ines --on 2026-03-10 --because 'The maker’s knob was black and split that August.' --told-by nell
+w grade "$reel" knob --set 'wrong pattern, certain' --by ines --on 2026-03-10 --because 'Fuller than the maker’s, and of wood.'
+w grade "$reel" knob-spindle --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Riveted through the arm in the maker’s manner, and not disturbed.'
+w grade "$reel" knob-spindle --set 'original, likely' --by ines --on 2026-03-10 --because 'The rivet is the first one.'
+w grade "$reel" knob-spindle --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the No. 30.'
+w grade "$reel" handle-nut --set 'the maker'"'"'s, likely' --by ines --on 2026-03-10 --because 'Drilled at the edge for the maker’s lock screw.'
+w grade "$reel" handle-nut --set 'original, likely' --by ines --on 2026-03-10 --because 'The hole meets the thread in the arm.'
+w grade "$reel" handle-nut --set 'right pattern, certain' --by ines --on 2026-03-10 --because 'As on the No. 30.'
+w grade "$reel" lock-screw-old --set 'the maker'"'"'s, likely' --by ines --on 2014-05-12 --because 'Noted as the maker’s in 2014.'
+w grade "$reel" lock-screw-old --set 'original, likely' --by ines --on 2014-05-12 --because 'It sat in its hole without play.'
+w grade "$reel" lock-screw-old --set 'right pattern, certain' --by ines --on 2014-05-12 --because 'As on the No. 30.'
+w grade "$reel" lock-screw-new --set 'another maker'"'"'s, certain' --by ines --on 2026-05-14 --because 'Taken from the Calder & Finch.' --photo ph-lock-new
+w grade "$reel" lock-screw-new --set 'not original, certain' --by ines --on 2026-05-14 --because 'Another maker’s.'
+w grade "$reel" lock-screw-new --set 'wrong pattern, likely' --by ines --on 2026-05-14 --because 'Cheese head, where the maker’s was round; the No. 30 had lost its own.'
+w grade "$reel" tin --set 'not original, certain' --by ines --on 2014-05-12 --because 'It came into the family about 1994, with biscuits.' --told-by edwin
+w grade "$reel" flannel --set 'not original, certain' --by ines --on 2026-03-03 --because 'Cut from a shirt.' --told-by nell
+w grade "$reel" ticket --set 'originality not known' --by ines --on 2026-03-05 --because 'No date, no name, not punched.'
+w grade "$reel" old-line --set 'originality not known' --by ines --on 2026-03-10 --because 'Twisted linen, rotten near the spool; it may be her last line or his first.'
+w grade "$reel" new-line --set 'another maker'"'"'s, certain' --by ines --on 2026-06-12 --because 'Bought for the reel.'
+w grade "$reel" new-line --set 'not original, certain' --by ines --on 2026-06-12 --because 'Bought in 2026.'
 
 # As found
 w part "$reel" lock-screw-old --known --until 2014/2025 --now lost --since 2026-03-03 --now-note 'Lost between May 2014 and March 2026.'
-w grade "$reel" handle-plate --set 'fitted, untouched 100' --note 'Olive-brown, black under the star.' --on 2026-03-05
-w grade "$reel" handle-ring --set 'fitted, untouched 82, worn through 18, corroded 0.5, defects 3' --on 2026-03-05
-w grade "$reel" handle-screws --set 'fitted, untouched 90, worn through 10' --on 2026-03-05
-w grade "$reel" gear-cap --set 'fitted, untouched 65, polished 35' --note 'Rubbed across the name before 2014.' --on 2026-03-05
-w grade "$reel" cap-screws spindle bridge yoke yoke-springs sleeve dog metal-eared metal-keyed tension-washer spacer knob-spindle --set 'fitted, cleaned 100' --on 2026-03-05
-w grade "$reel" lever --set 'fitted, untouched 78, worn through 22, defects 4' --on 2026-03-05
-w grade "$reel" tail-plate --set 'fitted, untouched 100' --note 'Crack at the fourth screw, 9 mm.' --photo ph-tail-found --on 2026-03-05
-w grade "$reel" tail-ring --set 'fitted, untouched 52, worn through 48, corroded 2.0, defects 9' --note 'Bare along the upper edge; verdigris at two pillars.' --photo ph-plating --on 2026-03-05
-w grade "$reel" tail-screws --set 'fitted, untouched 84, worn through 16, corroded 0.25' --on 2026-03-05
-w grade "$reel" wood-screw --set 'fitted, untouched 40, worn through 60, corroded 30, defects 60' --photo ph-screw-old --on 2026-03-05
-w grade "$reel" click-button --set 'fitted, untouched 88, worn through 12' --on 2026-03-05
-w grade "$reel" click-spring --set 'fitted, untouched 100' --on 2026-03-05
-w grade "$reel" foot --set 'fitted, untouched 79, worn through 21, corroded 0.5, defects 5' --note 'Engraving clear; nickel worn at both ends.' --photo ph-foot --on 2026-03-05
-w grade "$reel" foot-screws --set 'fitted, untouched 70, worn through 30, defects 8' --note 'Slots a little spread.' --on 2026-03-05
-w grade "$reel" pillars --set 'fitted, untouched 60, worn through 40, corroded 1.0, defects 8' --on 2026-03-05
-w grade "$reel" bearing-cap --set 'fitted, untouched 92, worn through 8' --on 2026-03-05
-w grade "$reel" bearing-cap-tail --set 'fitted, untouched 97, worn through 3' --on 2026-03-05
-w grade "$reel" spool --set 'fitted, untouched 91, worn through 9, defects 3' --on 2026-03-05
-w grade "$reel" main-gear --set 'fitted, cleaned 100' --note 'Under brown grease.' --photo ph-grease-found --on 2026-03-05
-w grade "$reel" pinion-old --set 'fitted, cleaned 62, worn through 38' --note 'Four teeth hooked.' --photo ph-pinion-old --on 2026-03-05
-w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --note Broken. --on 2026-03-05
-w grade "$reel" dog-spring-part --set loose --note 'In the grease.' --on 2026-03-05
-w grade "$reel" cork-washers --set fitted --note 'Compressed, crumbling, one with a piece gone.' --photo ph-drag-found --on 2026-03-05
-w grade "$reel" star --set 'fitted, untouched 76, worn through 24, defects 4' --on 2026-03-05
-w grade "$reel" handle-arm --set 'fitted, untouched 71, worn through 29, defects 5' --note 'Bent 2 mm towards the star.' --on 2026-03-05
-w grade "$reel" knob --set 'fitted, untouched 100' --note 'Sound; no check in the wood.' --photo ph-knob --on 2026-03-05
-w grade "$reel" handle-nut --set 'fitted, untouched 55, worn through 45' --note 'Corners rounded.' --on 2026-03-05
-w grade "$reel" lock-screw-old --set missing --on 2026-03-05
+w grade "$reel" handle-plate --set 'fitted, untouched 100' --by ines --note 'Olive-brown, black under the star.' --on 2026-03-05
+w grade "$reel" handle-ring --set 'fitted, untouched 82, worn through 18, corroded 0.5, defects 3' --by ines --on 2026-03-05
+w grade "$reel" handle-screws --set 'fitted, untouched 90, worn through 10' --by ines --on 2026-03-05
+w grade "$reel" gear-cap --set 'fitted, untouched 65, polished 35' --by ines --note 'Rubbed across the name before 2014.' --on 2026-03-05
+w grade "$reel" cap-screws spindle bridge yoke yoke-springs sleeve dog metal-eared metal-keyed tension-washer spacer knob-spindle --set 'fitted, cleaned 100' --by ines --on 2026-03-05
+w grade "$reel" lever --set 'fitted, untouched 78, worn through 22, defects 4' --by ines --on 2026-03-05
+w grade "$reel" tail-plate --set 'fitted, untouched 100' --by ines --note 'Crack at the fourth screw, 9 mm.' --photo ph-tail-found --on 2026-03-05
+w grade "$reel" tail-ring --set 'fitted, untouched 52, worn through 48, corroded 2.0, defects 9' --by ines --note 'Bare along the upper edge; verdigris at two pillars.' --photo ph-plating --on 2026-03-05
+w grade "$reel" tail-screws --set 'fitted, untouched 84, worn through 16, corroded 0.25' --by ines --on 2026-03-05
+w grade "$reel" wood-screw --set 'fitted, untouched 40, worn through 60, corroded 30, defects 60' --by ines --photo ph-screw-old --on 2026-03-05
+w grade "$reel" click-button --set 'fitted, untouched 88, worn through 12' --by ines --on 2026-03-05
+w grade "$reel" click-spring --set 'fitted, untouched 100' --by ines --on 2026-03-05
+w grade "$reel" foot --set 'fitted, untouched 79, worn through 21, corroded 0.5, defects 5' --by ines --note 'Engraving clear; nickel worn at both ends.' --photo ph-foot --on 2026-03-05
+w grade "$reel" foot-screws --set 'fitted, untouched 70, worn through 30, defects 8' --by ines --note 'Slots a little spread.' --on 2026-03-05
+w grade "$reel" pillars --set 'fitted, untouched 60, worn through 40, corroded 1.0, defects 8' --by ines --on 2026-03-05
+w grade "$reel" bearing-cap --set 'fitted, untouched 92, worn through 8' --by ines --on 2026-03-05
+w grade "$reel" bearing-cap-tail --set 'fitted, untouched 97, worn through 3' --by ines --on 2026-03-05
+w grade "$reel" spool --set 'fitted, untouched 91, worn through 9, defects 3' --by ines --on 2026-03-05
+w grade "$reel" main-gear --set 'fitted, cleaned 100' --by ines --note 'Under brown grease.' --photo ph-grease-found --on 2026-03-05
+w grade "$reel" pinion-old --set 'fitted, cleaned 62, worn through 38' --by ines --note 'Four teeth hooked.' --photo ph-pinion-old --on 2026-03-05
+w grade "$reel" dog-spring-old --set 'fitted, untouched 100' --by ines --note Broken. --on 2026-03-05
+w grade "$reel" dog-spring-part --set loose --by ines --note 'In the grease.' --on 2026-03-05
+w grade "$reel" cork-washers --set fitted --by ines --note 'Compressed, crumbling, one with a piece gone.' --photo ph-drag-found --on 2026-03-05
+w grade "$reel" star --set 'fitted, untouched 76, worn through 24, defects 4' --by ines --on 2026-03-05
+w grade "$reel" handle-arm --set 'fitted, untouched 71, worn through 29, defects 5' --by ines --note 'Bent 2 mm towards the star.' --on 2026-03-05
+w grade "$reel" knob --set 'fitted, untouched 100' --by ines --note 'Sound; no check in the wood.' --photo ph-knob --on 2026-03-05
+w grade "$reel" handle-nut --set 'fitted, untouched 55, worn through 45' --by ines --note 'Corners rounded.' --on 2026-03-05
+w grade "$reel" lock-screw-old --set missing --by ines --on 2026-03-05
 w grade "$reel" --place pl-click-tongue --set empty --on 2026-03-05
 w grade "$reel" --place pl-lock-screw --set empty --on 2026-03-05
 w test "$reel" 'Free spool, one measured flick' --before '6 s' --verdict in-part --on 2026-03-05
@@ -453,27 +454,27 @@ w work "$reel" 'The fourth screw was turned to the pattern of its neighbour, slo
 w work "$reel" 'It was put together with grease on gears and dog, a drop of light oil at each bearing and at the spindle of the knob, and the drag dry.' --by ines --on 2026-06-02 --hours 3.0
 w work "$reel" 'A hundred metres of new line were wound on, as far as the old line had reached.' --part new-line --by ines --on 2026-06-12 --hours 0.5 --parts-cost '14.50 GBP'
 w tray "$reel" --refit-all --on 2026-06-12
-w grade "$reel" handle-plate cap-screws click-spring spindle bridge pinion-new yoke yoke-springs sleeve dog dog-spring-new metal-eared metal-keyed tension-washer spacer knob knob-spindle --set 'fitted, cleaned 100' --left --on 2026-06-12
-w grade "$reel" handle-ring --set 'fitted, cleaned 82, worn through 18, corroded 0.5, defects 2' --left --on 2026-06-12
-w grade "$reel" handle-screws --set 'fitted, cleaned 90, worn through 10' --left --on 2026-06-12
-w grade "$reel" gear-cap --set 'fitted, cleaned 65, polished 35' --left --on 2026-06-12
-w grade "$reel" lever --set 'fitted, cleaned 78, worn through 22, defects 3' --left --on 2026-06-12
-w grade "$reel" tail-plate --set 'fitted, cleaned 100' --left --photo ph-tail-left --on 2026-06-12
-w grade "$reel" tail-ring --set 'fitted, cleaned 52, worn through 48, corroded 2.0, defects 6' --left --note 'Verdigris lifted. The nickel that was gone is gone.' --on 2026-06-12
-w grade "$reel" tail-screws --set 'fitted, cleaned 84, worn through 16, corroded 0.25' --left --on 2026-06-12
-w grade "$reel" screw-new tongue-new lock-screw-new --set fitted --left --on 2026-06-12
-w grade "$reel" click-button --set 'fitted, cleaned 88, worn through 12' --left --on 2026-06-12
-w grade "$reel" foot --set 'fitted, cleaned 79, worn through 21, corroded 0.5, defects 4' --left --on 2026-06-12
-w grade "$reel" foot-screws --set 'fitted, cleaned 70, worn through 30, defects 6' --left --on 2026-06-12
-w grade "$reel" pillars --set 'fitted, cleaned 60, worn through 40, corroded 1.0, defects 5' --left --on 2026-06-12
-w grade "$reel" bearing-cap --set 'fitted, cleaned 92, worn through 8' --left --on 2026-06-12
-w grade "$reel" bearing-cap-tail --set 'fitted, cleaned 97, worn through 3' --left --on 2026-06-12
-w grade "$reel" spool --set 'fitted, cleaned 91, worn through 9, defects 2' --left --on 2026-06-12
-w grade "$reel" main-gear --set 'fitted, cleaned 100' --left --photo ph-gears-left --on 2026-06-12
-w grade "$reel" fibre-washers --set fitted --left --photo ph-drag-left --on 2026-06-12
-w grade "$reel" star --set 'fitted, cleaned 76, worn through 24, defects 3' --left --on 2026-06-12
-w grade "$reel" handle-arm --set 'fitted, cleaned 71, worn through 29, defects 4' --left --on 2026-06-12
-w grade "$reel" handle-nut --set 'fitted, cleaned 55, worn through 45' --left --on 2026-06-12
+w grade "$reel" handle-plate cap-screws click-spring spindle bridge pinion-new yoke yoke-springs sleeve dog dog-spring-new metal-eared metal-keyed tension-washer spacer knob knob-spindle --set 'fitted, cleaned 100' --left --by ines --on 2026-06-12
+w grade "$reel" handle-ring --set 'fitted, cleaned 82, worn through 18, corroded 0.5, defects 2' --left --by ines --on 2026-06-12
+w grade "$reel" handle-screws --set 'fitted, cleaned 90, worn through 10' --left --by ines --on 2026-06-12
+w grade "$reel" gear-cap --set 'fitted, cleaned 65, polished 35' --left --by ines --on 2026-06-12
+w grade "$reel" lever --set 'fitted, cleaned 78, worn through 22, defects 3' --left --by ines --on 2026-06-12
+w grade "$reel" tail-plate --set 'fitted, cleaned 100' --left --by ines --photo ph-tail-left --on 2026-06-12
+w grade "$reel" tail-ring --set 'fitted, cleaned 52, worn through 48, corroded 2.0, defects 6' --left --by ines --note 'Verdigris lifted. The nickel that was gone is gone.' --on 2026-06-12
+w grade "$reel" tail-screws --set 'fitted, cleaned 84, worn through 16, corroded 0.25' --left --by ines --on 2026-06-12
+w grade "$reel" screw-new tongue-new lock-screw-new --set fitted --left --by ines --on 2026-06-12
+w grade "$reel" click-button --set 'fitted, cleaned 88, worn through 12' --left --by ines --on 2026-06-12
+w grade "$reel" foot --set 'fitted, cleaned 79, worn through 21, corroded 0.5, defects 4' --left --by ines --on 2026-06-12
+w grade "$reel" foot-screws --set 'fitted, cleaned 70, worn through 30, defects 6' --left --by ines --on 2026-06-12
+w grade "$reel" pillars --set 'fitted, cleaned 60, worn through 40, corroded 1.0, defects 5' --left --by ines --on 2026-06-12
+w grade "$reel" bearing-cap --set 'fitted, cleaned 92, worn through 8' --left --by ines --on 2026-06-12
+w grade "$reel" bearing-cap-tail --set 'fitted, cleaned 97, worn through 3' --left --by ines --on 2026-06-12
+w grade "$reel" spool --set 'fitted, cleaned 91, worn through 9, defects 2' --left --by ines --on 2026-06-12
+w grade "$reel" main-gear --set 'fitted, cleaned 100' --left --by ines --photo ph-gears-left --on 2026-06-12
+w grade "$reel" fibre-washers --set fitted --left --by ines --photo ph-drag-left --on 2026-06-12
+w grade "$reel" star --set 'fitted, cleaned 76, worn through 24, defects 3' --left --by ines --on 2026-06-12
+w grade "$reel" handle-arm --set 'fitted, cleaned 71, worn through 29, defects 4' --left --by ines --on 2026-06-12
+w grade "$reel" handle-nut --set 'fitted, cleaned 55, worn through 45' --left --by ines --on 2026-06-12
 w grade "$reel" --place pl-click-tongue --set filled --left --note 'Empty in 2014 too.' --on 2026-06-12
 w grade "$reel" --place pl-lock-screw --set filled --left --on 2026-06-12
 w test "$reel" 'Free spool, one measured flick' --after '34 s' --verdict as-made --on 2026-06-12 --note 'Line on the spool to 40 mm across, both times; 18 °C in March, 20 °C in June.'
@@ -485,9 +486,9 @@ w test "$reel" 'Slack at the handle' --after '4 °' --verdict as-made --on 2026-
 w test "$reel" Click --after 'both ways' --verdict as-made --on 2026-06-12 --note 'As left it sounds alike in both directions.'
 w test "$reel" 'Line in per turn' --after '540 mm' --verdict as-made --on 2026-06-12 --note 'Spool at 40 mm across, sixty teeth to fourteen. As found the gears jumped every third turn.'
 w test "$reel" 'Steady pull, one minute' --after '20 N' --words held --verdict with-care --on 2026-06-12 --note 'The crack was watched through the glass and did not move. Not to be asked of it often.'
-w grade "$reel" dog-spring-old --fault broken --fault-name 'broken dog spring' --found-severity unsafe --what 'The dog fell away from its ratchet, and under a fish the handle would have spun backwards.' --on 2026-06-12
+w grade "$reel" dog-spring-old --fault broken --fault-name 'broken dog spring' --found-severity unsafe --left-severity put-right --what 'The dog fell away from its ratchet, and under a fish the handle would have spun backwards.' --on 2026-06-12
 w grade "$reel" tail-plate --fault crack --fault-name 'hairline crack at the fourth tail-plate screw' --size 9 --found-severity weakening --left-severity weakening --what 'It runs inward from under the ring, clear of the bearing. Measured under the glass at 9 mm in 2014, and at 9 mm in March and in June 2026.' --stays-because 'Glue would show, would not hold under load, and would bar the way to a better cure. The wrong screw no longer bears on it.' --photo ph-tail-found --on 2026-06-12
-w grade "$reel" pinion-old --fault worn-teeth --fault-name 'hooked teeth on the pinion' --found-severity weakening --what 'Four of the fourteen are hooked, along the 6 mm where the main gear runs.' --photo ph-pinion-old --on 2026-06-12
+w grade "$reel" pinion-old --fault worn-teeth --fault-name 'hooked teeth on the pinion' --found-severity weakening --left-severity put-right --what 'Four of the fourteen are hooked, along the 6 mm where the main gear runs.' --photo ph-pinion-old --on 2026-06-12
 w grade "$reel" pillars --fault stripped-thread --fault-name 'spoiled thread in the fourth pillar' --size 2 --found-severity weakening --left-severity blemish --what 'The wood screw had cut away the first 2 mm. Below it four turns are sound.' --stays-because 'The new screw reaches the sound turns. Cutting a larger thread would have been a new hole by another name.' --on 2026-06-12
 w grade "$reel" tail-ring --fault worn-plating --fault-name 'nickel worn to the brass' --found-severity blemish --left-severity blemish --what 'On the tail ring, the handle-side ring, all six pillars and the ends of the foot, where hands, line, the rod’s bands and a damp flannel have been.' --stays-because 'New nickel would be a new surface, and it would need the old one taken off first.' --photo ph-plating --on 2026-06-12
 w grade "$reel" --fault fading --fault-name 'hard rubber faded to olive-brown' --found-severity blemish --left-severity blemish --what 'Both plates, by light and years; black still under the star.' --stays-because 'It could be dyed or rubbed black; either would be paint over a fact.' --on 2026-06-12
@@ -496,11 +497,11 @@ w grade "$reel" fibre-washers --flag hazard --flag-name 'asbestos-type washers' 
 w grade "$reel" handle-plate tail-plate --flag hazard --flag-name 'hard rubber and heat' --what 'Hard rubber gives off sulphur when it is hot. Keep it from flame, hot water, ovens and buffing wheels.' --on 2026-06-12
 w grade "$reel" tail-plate --flag hazard --flag-name 'lead in old paint' --what 'The white in the letters may hold lead; not tested. It was wiped and not scraped.' --on 2026-06-12
 w grade "$reel" knob --flag legal --flag-name 'ivory, shell and horn' --what 'None seen. The knob is teak from a ferry that is gone. Nothing here is known to need a paper to be sold or to cross a border; rules change, so ask before it does.' --on 2026-06-12
-w measure "$reel" --washer 'metal-eared: to-gear 7.4 23.6 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'metal-keyed: to-sleeve 7.1 23.2 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'metal-eared: to-gear 7.4 23.6 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'tension-washer: to-sleeve 7.1 16.6 0.6' --setting '12 N' --spool-full '40.0 mm' --spool-empty '20.0 mm' --line-strength '130 N' --on 2026-06-12
+w measure "$reel" --washer 'metal-eared: to-gear 7.4 23.6 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'metal-keyed: to-sleeve 7.1 23.2 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'metal-eared: to-gear 7.4 23.6 0.9' --washer 'fibre-washers: free 7.3 23.4 1.3' --washer 'tension-washer: to-sleeve 7.1 16.6 0.6' --dry --setting '12 N' --spool-full '40.0 mm' --spool-empty '20.0 mm' --line-strength '130 N' --on 2026-06-12
 w grade "$reel" --findings-note 'The hard rubber has gone from black to olive-brown, as it does in light, and is black still where the star kept the sun off. The nickel is worn to the brass where hands, line and the rod’s bands have been: on both rings, on the pillars, at the ends of the foot. Inside, our own grease of 2014 had turned brown round the gears and was full of crumbs of our own cork. The gears jumped once in three turns, the drag slipped and then grabbed, and the click was silent. The screw that locks the handle nut had gone, so that the handle worked loose as it was wound. The teak knob was sound.' --on 2026-06-12
 
 # Hand-back
-w handback "$reel" --on 2026-06-19 --to nell --bag 'bag 1' --bag 'bag 2' --bag 'bag 3' --bag 'bag 4' --bag 'bag 5' --bag 'bag 6' --note 'Six bags, in the tin with the flannel and the ticket.' --not-put-right 'The maker’s black knob, click tongue, lock screw and fourth tail-plate screw are lost, and nobody has them to give back.' --not-put-right 'Whether the tail-side bearing cap and the two yoke springs left the works on this reel we could not tell, and have not guessed.' --not-put-right 'Who drove the wood screw, and when, is not known.' --drag '8 to 14 N' --line 'braided polyester, 0.60 mm, 100 m' --fish 'On a spring balance that drag is 0.8 to 1.4 kg.' --fish 'Slacken the star after every day, or the washers take a set.' --fish 'Look at the crack through a glass before each season. It is 9 mm long.' --keep 'Wipe it with a cloth wrung out in fresh water and dry it. Do not hold it under a tap.' --keep 'Keep it out of the sun, which browns hard rubber, and out of the flannel, which held damp. The ticket may have the flannel.' --keep 'No metal polish, no wire wool. One drop of light oil at each bearing cap and at the spindle of the knob, every tenth day’s fishing.' --caution 'The crack: If it is longer than 12 mm, or can be felt with a nail, do not fish the reel until the plate has been seen.' --caution 'The line: No nylon monofilament: wound on tight it shrinks and can burst an old spool.' --caution 'The handle: Under a fish keep fingers clear of the arm. The dog was tried to 3 N·m, and to no more.' --next-service 2029 --review-by 2036 --summary 'Taken apart, cleaned and put back to work. Eight parts, in six entries, were put in that were not on the reel when it was new; every old one that came with it is in a bag.'
+w handback "$reel" --on 2026-06-19 --to nell --bag 'bag 1' --bag 'bag 2' --bag 'bag 3' --bag 'bag 4' --bag 'bag 5' --bag 'bag 6' --note 'Six bags, in the tin with the flannel and the ticket.' --not-put-right 'The maker’s black knob, click tongue, lock screw and fourth tail-plate screw are lost, and nobody has them to give back.' --not-put-right 'Whether the tail-side bearing cap and the two yoke springs are original we could not tell, and have not guessed.' --not-put-right 'Who drove the wood screw, and when, is not known.' --drag '8 to 14 N' --line 'braided polyester, 0.60 mm, 100 m' --fish 'On a spring balance that drag is 0.8 to 1.4 kg.' --fish 'Slacken the star after every day, or the washers take a set.' --fish 'Look at the crack through a glass before each season. It is 9 mm long.' --keep 'Wipe it with a cloth wrung out in fresh water and dry it. Do not hold it under a tap.' --keep 'Keep it out of the sun, which browns hard rubber, and out of the flannel, which held damp. The ticket may have the flannel.' --keep 'No metal polish, no wire wool. One drop of light oil at each bearing cap and at the spindle of the knob, every tenth day’s fishing.' --caution 'The crack: If it is longer than 12 mm, or can be felt with a nail, do not fish the reel until the plate has been seen.' --caution 'The line: No nylon monofilament: wound on tight it shrinks and can burst an old spool.' --caution 'The handle: Under a fish keep fingers clear of the arm. The dog was tried to 3 N·m, and to no more.' --next-service 2029 --review-by 2036 --summary 'Taken apart, cleaned and put back to work. Eight parts, in six entries, were put in that were not on the reel when it was new; every old one that came with it is in a bag.'
 w part "$reel" wood-screw --known --now bagged --label 'bag 5' --since 2026-05-14
 w part "$reel" pinion-old --known --now bagged --label 'bag 2' --since 2026-04-22
 w part "$reel" dog-spring-old --known --now bagged --label 'bag 4' --since 2026-04-22

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "record/moments.h"
 
 namespace winchbook::assess::advice {
 namespace {
@@ -202,7 +203,7 @@ std::vector<Stop> stops_of(const Grounds& grounds) {
   std::vector<Stop> stops;
   const std::vector<Course> fishing{Course::make_it_fish, Course::rebuild_to_fish};
   for (const record::Fault& fault : grounds.visit.findings.faults) {
-    if (fault.left != record::Severity::unsafe) continue;
+    if (record::severity_at(fault, record::Moment::left) != record::Severity::unsafe) continue;
     Stop stop{Stop::Why::unsafe_fault, fishing, fault.id, {}, {}, fault.name};
     if (fault.piece) stop.pieces.push_back(*fault.piece);
     stops.push_back(std::move(stop));

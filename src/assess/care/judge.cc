@@ -43,7 +43,7 @@ Layers touched(const Layers& layers, const CareMethod& method, bool worn) {
 
 /// The coat is gone in places, as it came.
 bool is_worn(const record::Visit& visit, const Piece& piece) {
-  const auto* state = record::state_of(visit, piece.id, record::Moment::found);
+  const auto* state = record::state_entered(visit, piece.id, record::Moment::found);
   if (state != nullptr) {
     for (const record::SurfaceShare& share : state->surface) {
       if (share.state == record::SurfaceState::worn_through && share.share.value.units() > 0)

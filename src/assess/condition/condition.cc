@@ -16,7 +16,7 @@ using record::Moment;
 std::vector<record::FaultId> faults_at(const record::Visit& visit, Moment moment) {
   std::vector<std::pair<record::Severity, record::FaultId>> there;
   for (const record::Fault& fault : visit.findings.faults) {
-    const auto& severity = moment == Moment::found ? fault.found : fault.left;
+    const auto severity = record::severity_at(fault, moment);
     if (severity) there.emplace_back(*severity, fault.id);
   }
   std::stable_sort(there.begin(), there.end(),
@@ -59,8 +59,8 @@ std::vector<Restored> restored_in(const record::Record& record, const record::Vi
     const record::Piece* piece = find(record, finding.piece);
     if (piece == nullptr || !perhaps_makers(*piece)) continue;
     for (const Moment moment : {Moment::found, Moment::left}) {
-      const record::PieceState* state = record::state_of(visit, finding.piece, moment);
-      if (state == nullptr) continue;
+      const auto state = record::state_of(record, visit, finding.piece, moment);
+      if (!state) continue;
       if (later_finish(*piece, visit, moment)) {
         name(finding.piece, record::SurfaceState::refinished, moment);
       }
@@ -113,12 +113,13 @@ Ratings ratings_of(const std::optional<record::PieceState>& state,
   return ratings;
 }
 
-std::vector<Corrosion> corrosion_in(const record::Visit& visit,
+std::vector<Corrosion> corrosion_in(const record::Record& record, const record::Visit& visit,
                                     const knowledge::CorrosionTable& table) {
   std::vector<Corrosion> rows;
   for (const record::PieceFinding& finding : visit.findings.pieces) {
     const Ratings found = ratings_of(finding.found, table);
-    const Ratings left = ratings_of(finding.left, table);
+    const Ratings left =
+        ratings_of(record::state_of(record, visit, finding.piece, Moment::left), table);
     if (!found.protection && !found.appearance && !left.protection && !left.appearance) continue;
     rows.push_back(
         {finding.piece, found.protection, left.protection, found.appearance, left.appearance});
@@ -136,21 +137,22 @@ Finding assess(const record::Record& record, const record::Visit& visit,
   const std::vector<Seat> found = seats_of(record, visit, Moment::found);
   const std::vector<Seat> left = seats_of(record, visit, Moment::left);
   const auto read = [&](const std::vector<Seat>& seats, Moment moment) {
-    return Readings{
-        read_surface(seats, visit, moment, knowledge.condition, finding.area_basis, parts),
-        read_structure(visit, moment), read_working(visit.findings.tests, moment),
-        read_completeness(seats, knowledge.condition)};
+    return Readings{read_surface({record, visit, moment}, seats, knowledge.condition,
+                                 finding.area_basis, parts),
+                    read_structure({record, visit, moment}),
+                    read_working(visit.findings.tests, moment),
+                    read_completeness(seats, knowledge.condition)};
   };
   finding.found = read(found, Moment::found);
   finding.left = read(left, Moment::left);
   finding.faults_found = faults_at(visit, Moment::found);
   finding.faults_left = faults_at(visit, Moment::left);
   for (const record::Fault& fault : visit.findings.faults) {
-    if (fault.found && !fault.left) finding.put_right.push_back(fault.id);
+    if (record::put_right(fault)) finding.put_right.push_back(fault.id);
   }
   finding.restored = restored_in(record, visit);
   finding.empty = empty_in(record, found, left);
-  finding.corrosion = corrosion_in(visit, knowledge.corrosion);
+  finding.corrosion = corrosion_in(record, visit, knowledge.corrosion);
   return finding;
 }
 

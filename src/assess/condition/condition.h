@@ -14,7 +14,8 @@ namespace winchbook::assess::condition {
 using knowledge::kStateAxes;
 using knowledge::StateAxis;
 
-/// Words of an axis by number: 0 is the best ("nearly all"), 3 the last ("little").
+/// Words of an axis by number: 0 is the best ("over three quarters"), 3 the last ("a quarter or
+/// less").
 struct WordRange {
   int best = 0;
   int worst = 3;
@@ -26,7 +27,7 @@ struct WordRange {
 /// words' boundaries lie at one, two and three quarters, whatever their thresholds.
 using Position = base::RatioRange;
 
-/// The four words: nearly all, most, half, little.
+/// The four words: over three quarters, over half, over a quarter, a quarter or less.
 struct SurfaceReading {
   WordRange word;
   Position position;

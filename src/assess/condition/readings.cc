@@ -4,7 +4,9 @@
 #include <array>
 #include <string_view>
 
+#include "record/entered.h"
 #include "record/enum_words.h"
+#include "record/looked_for.h"
 #include "record/moments.h"
 
 namespace winchbook::assess::condition {
@@ -35,7 +37,9 @@ Seat::Filled vacancy(const record::Record& record, const record::Visit& visit,
                      const record::Place& place, Moment moment, bool some_there) {
   for (const record::PlaceFinding& finding : visit.findings.places) {
     if (finding.place != place.id) continue;
-    switch (moment == Moment::found ? finding.found : finding.left) {
+    const auto& filled = moment == Moment::found ? finding.found : finding.left;
+    if (!filled) continue;
+    switch (*filled) {
       case record::Filled::yes:
         return Seat::Filled::yes;
       case record::Filled::empty:
@@ -63,7 +67,7 @@ std::vector<const record::Piece*> pieces_of(const record::Record& record,
   }
   if (moment == Moment::found) {
     for (const record::Fitting* fitting : fittings_in(record, place.id, visit, Moment::left)) {
-      const record::PieceState* state = record::state_of(visit, fitting->piece, Moment::found);
+      const auto* state = record::state_entered(visit, fitting->piece, Moment::found);
       if (state != nullptr && state->presence == record::Presence::loose) {
         pieces.push_back(find(record, fitting->piece));
       }
@@ -87,13 +91,13 @@ void seat_place(const record::Record& record, const record::Visit& visit,
     }
   };
   for (const record::Piece* piece : pieces_of(record, visit, place, moment)) {
-    const record::PieceState* state = record::state_of(visit, piece->id, moment);
-    if (state != nullptr && state->presence == record::Presence::missing) {
+    const auto state = record::state_of(record, visit, piece->id, moment);
+    if (state && state->presence == record::Presence::missing) {
       missing += piece->count;
       continue;
     }
     some_there = true;
-    const bool loose = state != nullptr && state->presence == record::Presence::loose;
+    const bool loose = state && state->presence == record::Presence::loose;
     sit({&place, piece, Seat::Filled::yes, loose}, piece->count);
   }
   if (place.may_be_empty) return;
@@ -128,20 +132,20 @@ struct Finish {
   std::int64_t perhaps = 0;
 };
 
-Finish finish_of(const record::Piece& piece, const record::Visit& visit, Moment moment,
+Finish finish_of(const record::Piece& piece, const When& when,
                  const knowledge::ConditionRules& rules) {
   using record::FinishBy;
   using record::MadeBy;
   const bool makers = piece.made_by.answer == MadeBy::this_maker ||
                       piece.of_this_reel.answer == record::OfThisReel::yes;
   const bool perhaps_makers = piece.made_by.answer == MadeBy::not_determined;
-  const FinishBy uppermost = record::uppermost_finish(piece, visit, moment);
+  const FinishBy uppermost = record::uppermost_finish(piece, when.visit, when.moment);
   if (!makers && !perhaps_makers) return {};
   if (uppermost != FinishBy::maker && uppermost != FinishBy::not_determined) return {};
 
   Finish finish;
   std::int64_t examined = 0;
-  if (const record::PieceState* state = record::state_of(visit, piece.id, moment)) {
+  if (const auto state = record::state_of(when.record, when.visit, piece.id, when.moment)) {
     for (const record::SurfaceShare& share : state->surface) {
       const std::int64_t area = hundredths(share.share);
       examined += area;
@@ -193,12 +197,10 @@ Standing structure_of(const StructureReading& reading) {
   return {0, Ratio(1, 1)};
 }
 
-bool examined_at(const record::Visit& visit, Moment moment) {
-  const auto seen = [&](const record::PieceFinding& finding) {
-    const auto& state = moment == Moment::found ? finding.found : finding.left;
-    return state && state->presence != record::Presence::not_examined;
-  };
-  return std::any_of(visit.findings.pieces.begin(), visit.findings.pieces.end(), seen);
+/// Faults were looked for, or found: a part that was looked at for its finish may have any.
+bool examined_at(const When& when) {
+  return !when.visit.findings.faults.empty() ||
+         record::find_look(when.visit, record::LookedFor::faults) != nullptr;
 }
 
 }  // namespace
@@ -207,13 +209,15 @@ std::vector<Seat> seats_of(const record::Record& record, const record::Visit& vi
                            Moment moment) {
   std::vector<Seat> seats;
   for (const record::Place& place : record.places) {
-    seat_place(record, visit, place, moment, seats);
+    if (record::is_entered(record, place)) seat_place(record, visit, place, moment, seats);
   }
   return seats;
 }
 
 AreaBasis area_basis(const record::Record& record, const knowledge::PartsList* parts) {
-  const auto measured = [](const record::Place& place) { return place.exposed_area.has_value(); };
+  const auto measured = [&](const record::Place& place) {
+    return place.exposed_area.has_value() && record::is_entered(record, place);
+  };
   if (std::any_of(record.places.begin(), record.places.end(), measured)) {
     return AreaBasis::measured;
   }
@@ -225,8 +229,8 @@ AreaBasis area_basis(const record::Record& record, const knowledge::PartsList* p
                                                                          : AreaBasis::none;
 }
 
-SurfaceReading read_surface(const std::vector<Seat>& seats, const record::Visit& visit,
-                            Moment moment, const knowledge::ConditionRules& rules, AreaBasis basis,
+SurfaceReading read_surface(const When& when, const std::vector<Seat>& seats,
+                            const knowledge::ConditionRules& rules, AreaBasis basis,
                             const knowledge::PartsList* parts) {
   base::Wide whole = 0;
   base::Wide certain = 0;
@@ -235,7 +239,7 @@ SurfaceReading read_surface(const std::vector<Seat>& seats, const record::Visit&
     if (seat.filled == Seat::Filled::no) continue;
     const std::int64_t area = area_of(seat, basis, parts);
     const Finish finish =
-        seat.piece == nullptr ? Finish{0, kAll} : finish_of(*seat.piece, visit, moment, rules);
+        seat.piece == nullptr ? Finish{0, kAll} : finish_of(*seat.piece, when, rules);
     whole += base::Wide{area} * kAll;
     certain += base::Wide{area} * finish.certain;
     perhaps += base::Wide{area} * finish.perhaps;
@@ -247,10 +251,10 @@ SurfaceReading read_surface(const std::vector<Seat>& seats, const record::Visit&
           share};
 }
 
-StructureReading read_structure(const record::Visit& visit, Moment moment) {
+StructureReading read_structure(const When& when) {
   StructureReading reading;
-  for (const record::Fault& fault : visit.findings.faults) {
-    const auto& severity = moment == Moment::found ? fault.found : fault.left;
+  for (const record::Fault& fault : when.visit.findings.faults) {
+    const auto severity = record::severity_at(fault, when.moment);
     if (!severity) continue;
     switch (*severity) {
       case record::Severity::unsafe:
@@ -264,7 +268,7 @@ StructureReading read_structure(const record::Visit& visit, Moment moment) {
         break;
     }
   }
-  reading.examined = examined_at(visit, moment);
+  reading.examined = examined_at(when);
   const Standing known = structure_of(reading);
   reading.word = {known.word, reading.examined ? known.word : 3};
   reading.position = {reading.examined ? known.position : Ratio(0, 1), known.position};

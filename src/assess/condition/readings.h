@@ -6,6 +6,13 @@
 
 namespace winchbook::assess::condition {
 
+/// Of which visit, and at which end of it.
+struct When {
+  const record::Record& record;
+  const record::Visit& visit;
+  record::Moment moment;
+};
+
 /// One seat of a place at one moment.
 struct Seat {
   const record::Place* place = nullptr;
@@ -14,18 +21,18 @@ struct Seat {
   bool loose = false;
 };
 
-/// Every seat of every place, those the maker left empty not counted.
+/// Every seat of every place about which something was entered, those the maker left empty not
+/// counted.
 [[nodiscard]] std::vector<Seat> seats_of(const record::Record& record, const record::Visit& visit,
                                          record::Moment moment);
 
 [[nodiscard]] AreaBasis area_basis(const record::Record& record, const knowledge::PartsList* parts);
 
-[[nodiscard]] SurfaceReading read_surface(const std::vector<Seat>& seats,
-                                          const record::Visit& visit, record::Moment moment,
+[[nodiscard]] SurfaceReading read_surface(const When& when, const std::vector<Seat>& seats,
                                           const knowledge::ConditionRules& rules, AreaBasis basis,
                                           const knowledge::PartsList* parts);
 
-[[nodiscard]] StructureReading read_structure(const record::Visit& visit, record::Moment moment);
+[[nodiscard]] StructureReading read_structure(const When& when);
 
 [[nodiscard]] WorkingReading read_working(const std::vector<record::Test>& tests,
                                           record::Moment moment);

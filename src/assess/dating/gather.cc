@@ -51,7 +51,7 @@ class Gathering {
       Evidence evidence;
       evidence.grounds = Grounds::statement;
       evidence.custody = step->id;
-      evidence.certainty = step->certainty;
+      evidence.certainty = step->certainty.value_or(record::Certainty::likely);
       evidence.source = step->source;
       out_.evidence.push_back(std::move(evidence));
       set_end(Side::not_after, *step->from, EndFirmness::soft);

@@ -314,7 +314,8 @@ class Weighing {
   }
 
   static int halving_of(const Evidence& evidence) {
-    const bool doubtful = evidence.legibility != record::Legibility::clear ||
+    const bool doubtful = evidence.legibility == record::Legibility::in_part ||
+                          evidence.legibility == record::Legibility::not_legible ||
                           evidence.certainty == record::Certainty::possible;
     return doubtful ? kDoubtfulHalving : kSoftHalving;
   }

@@ -101,14 +101,14 @@ std::string fault_of(const Drag& drag) {
   if (drag.ring.inner >= drag.ring.outer) {
     return "the inside of the washer is not smaller than its outside";
   }
-  if (drag.faces < 1) return "no faces rub: there is no drag to reckon";
+  if (drag.faces < 1) return "no faces rub: there is no drag to work out";
   if (drag.friction.low <= 0 || drag.friction.high > kMostFriction ||
       drag.friction.low > drag.friction.high) {
     return "the friction is not between 0 and 1.5, its low end first";
   }
   if (drag.pressure ? *drag.pressure <= 0 : drag.force <= 0) return "nothing presses the washers";
   if (drag.pressure && drag.ring.inner <= 0) {
-    return "a washer without a hole cannot be reckoned from its pressure";
+    return "a washer without a hole gives no drag from its pressure";
   }
   if (drag.ratio <= 0) return "the gear's ratio is not above zero";
   if (drag.spool && (drag.spool->empty <= 0 || drag.spool->empty >= drag.spool->full)) {

@@ -1,5 +1,7 @@
 #include "assess/fitting/recorded.h"
 
+#include "record/moments.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -51,13 +53,18 @@ std::vector<Member> stack_of(const record::Record& record, const record::DragSta
   return stack;
 }
 
-/// Friction dry or greased; empty when the table has none in that state.
-std::optional<Span> friction_of(const Friction* row, bool greased) {
+/// Friction dry or greased; both, where nobody wrote which. Empty when the table has none in that
+/// state.
+std::optional<Span> friction_of(const Friction* row, std::optional<bool> greased) {
   if (row == nullptr) return std::nullopt;
-  const auto& low = greased ? row->greased_low : row->dry_low;
-  const auto& high = greased ? row->greased_high : row->dry_high;
-  if (!low || !high) return std::nullopt;
-  return Span{*low, *high};
+  std::optional<Span> both;
+  const auto add = [&](const std::optional<double>& low, const std::optional<double>& high) {
+    if (!low || !high) return;
+    both = both ? Span{std::min(both->low, *low), std::max(both->high, *high)} : Span{*low, *high};
+  };
+  if (!greased || !*greased) add(row->dry_low, row->dry_high);
+  if (!greased || *greased) add(row->greased_low, row->greased_high);
+  return both;
 }
 
 double arm_of(PressureLaw law, const Ring& ring) {
@@ -231,28 +238,23 @@ RecordedDrag recorded_drag(const record::Record& record, const record::Visit& vi
 Use use_of(const record::Visit& visit) {
   const auto& faults = visit.findings.faults;
   const bool unsafe = std::any_of(faults.begin(), faults.end(), [](const record::Fault& fault) {
-    return fault.left == record::Severity::unsafe;
+    return record::severity_at(fault, record::Moment::left) == record::Severity::unsafe;
   });
   if (unsafe) return Use::not_safe;
-  if (visit.advice && visit.advice->chosen) {
-    const record::Course chosen = *visit.advice->chosen;
-    const bool fishes =
-        chosen == record::Course::make_it_fish || chosen == record::Course::rebuild_to_fish;
-    return fishes ? Use::fish : Use::shelf;
-  }
-  switch (visit.wishes.use) {
-    case record::Use::fish:
-    case record::Use::fish_and_show:
-      return Use::fish;
-    case record::Use::show:
-    case record::Use::keep:
-    case record::Use::sell:
-      return Use::shelf;
-    case record::Use::not_determined:
-      break;
-  }
-  const bool advised = visit.care && (visit.care->drag_high || !visit.care->line.empty());
-  return advised ? Use::fish : Use::undecided;
+  const auto fishes = [](record::Course course) {
+    const bool fish =
+        course == record::Course::make_it_fish || course == record::Course::rebuild_to_fish;
+    return fish ? Use::fish : Use::shelf;
+  };
+  if (visit.advice && visit.advice->chosen) return fishes(*visit.advice->chosen);
+  if (visit.advice && visit.advice->advised) return fishes(*visit.advice->advised);
+  const auto& care = visit.care;
+  const bool counselled = care && (care->drag_high || !care->line.empty() || !care->fish.empty());
+  if (counselled) return Use::fish;
+  using Wish = record::Use;
+  const Wish wish = visit.wishes.use;
+  const bool shelf = wish == Wish::show || wish == Wish::keep || wish == Wish::sell;
+  return shelf ? Use::shelf : Use::undecided;
 }
 
 Recorded recorded(const record::Record& record, const record::Visit& visit,

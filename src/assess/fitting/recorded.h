@@ -66,7 +66,7 @@ struct RecordedDrag {
   std::vector<Member> stack;
   int faces = 0;
   std::vector<RubbingFace> rubbing;  ///< one for each face, when the sizes are known
-  bool greased = false;
+  std::optional<bool> greased;       ///< empty: nobody wrote it
   double ratio = 1;
   std::optional<SpoolFill> spool;
   std::optional<double> setting;        ///< N at the line, spool full
@@ -111,8 +111,9 @@ enum class Use {
   });
 }
 
-/// An unsafe fault that is left comes first; then the course that was chosen; then what the owner
-/// wished for; then whether the bench gave advice on how to fish it.
+/// An unsafe fault that is left comes first; then the course that was chosen, the one that the
+/// bench advised, and whether the bench said how to fish it. A wish alone decides for the shelf,
+/// never for the water.
 [[nodiscard]] Use use_of(const record::Visit& visit);
 
 /// Drag and line of a record, and what they are for.

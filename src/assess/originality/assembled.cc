@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 #include "assess/originality/piece.h"
 
@@ -19,8 +18,8 @@ struct Origins {
   std::map<record::DonorId, Ratio> donors;
   bool donor_of_maker = false;
   bool donor_of_another = false;
-  bool unnamed_of_maker = false;
-  std::set<std::string> unnamed_of_others;
+  Ratio unnamed_of_maker;
+  std::map<std::string, Ratio> unnamed_of_others;
 
   void add(const record::Record& record, const record::Piece& piece, Ratio weight) {
     present = present + weight;
@@ -44,8 +43,11 @@ struct Origins {
     }
     // A spare, a bench's piece or one made for it in its life came off no reel.
     const Standing whose = standing(record, piece, record::OfThisReel::no);
-    if (whose == Standing::same_maker) unnamed_of_maker = true;
-    if (whose == Standing::another_maker) unnamed_of_others.insert(piece.maker_name);
+    if (whose == Standing::same_maker) unnamed_of_maker = unnamed_of_maker + weight;
+    if (whose == Standing::another_maker) {
+      Ratio& theirs = unnamed_of_others[piece.maker_name];
+      theirs = theirs + weight;
+    }
   }
 
   [[nodiscard]] Ratio largest() const {
@@ -59,8 +61,20 @@ struct Origins {
   /// Reels that certainly gave something.
   [[nodiscard]] int reels() const {
     int count = static_cast<int>(donors.size()) + (is_there_ ? 1 : 0);
-    if (unnamed_of_maker && !donor_of_maker) ++count;
+    if (unnamed_of_maker > Ratio() && !donor_of_maker) ++count;
     if (!unnamed_of_others.empty() && !donor_of_another) ++count;
+    return count;
+  }
+
+  /// Reels that certainly gave this share of what is there, or more.
+  [[nodiscard]] int reels_giving(Ratio share) const {
+    const Ratio enough = share * present;
+    int count = own >= enough ? 1 : 0;
+    const auto gave_enough = [&](const auto& one) { return one.second >= enough; };
+    count += static_cast<int>(std::count_if(donors.begin(), donors.end(), gave_enough));
+    if (unnamed_of_maker >= enough) ++count;
+    count += static_cast<int>(
+        std::count_if(unnamed_of_others.begin(), unnamed_of_others.end(), gave_enough));
     return count;
   }
 
@@ -68,11 +82,7 @@ struct Origins {
   bool is_there_ = false;
 };
 
-}  // namespace
-
-std::optional<Assembled> assembled(const record::Record& record, const Finding& finding,
-                                   record::Moment moment,
-                                   const knowledge::OriginalityRules& rules) {
+Origins origins_of(const record::Record& record, const Finding& finding, record::Moment moment) {
   Origins origins;
   for (const PieceRow& row : finding.rows) {
     const Side& side = moment == record::Moment::found ? row.found : row.left;
@@ -85,12 +95,28 @@ std::optional<Assembled> assembled(const record::Record& record, const Finding& 
       origins.open = origins.open + row.weight;
     }
   }
+  return origins;
+}
+
+}  // namespace
+
+std::optional<Assembled> assembled(const record::Record& record, const Finding& finding,
+                                   record::Moment moment,
+                                   const knowledge::OriginalityRules& rules) {
+  const Origins origins = origins_of(record, finding, moment);
   if (origins.present == Ratio() || origins.reels() < 2) return std::nullopt;
   const Ratio of_present(origins.present.whole(), origins.present.part());
   const Ratio low = origins.largest() * of_present;
   const Ratio high = (origins.largest() + origins.open) * of_present;
   if (high >= Ratio(rules.dominant_percent, 100)) return std::nullopt;
   return Assembled{moment, origins.reels(), {low, high}};
+}
+
+int reels_of_weight(const record::Record& record, const Finding& finding, record::Moment moment,
+                    const knowledge::OriginalityRules& rules) {
+  const Origins origins = origins_of(record, finding, moment);
+  if (origins.present == Ratio()) return 1;
+  return std::max(1, origins.reels_giving(Ratio(rules.another_percent, 100)));
 }
 
 }  // namespace winchbook::assess::originality

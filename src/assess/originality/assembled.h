@@ -12,4 +12,9 @@ namespace winchbook::assess::originality {
                                                  const Finding& finding, record::Moment moment,
                                                  const knowledge::OriginalityRules& rules);
 
+/// From how many reels it is put together: those that each gave at least the share of another reel
+/// (OriginalityRules::another_percent) of the weight that is there. One while no two did.
+[[nodiscard]] int reels_of_weight(const record::Record& record, const Finding& finding,
+                                  record::Moment moment, const knowledge::OriginalityRules& rules);
+
 }  // namespace winchbook::assess::originality

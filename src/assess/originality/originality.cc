@@ -7,6 +7,7 @@
 #include "assess/originality/piece.h"
 #include "assess/originality/seats.h"
 #include "assess/originality/way_back.h"
+#include "record/entered.h"
 #include "record/moments.h"
 
 namespace winchbook::assess::originality {
@@ -87,8 +88,8 @@ Side side_of(const Bench& bench, const Occupant& occupant, Moment moment) {
   side.makers_surface =
       side.standing == Standing::original || side.standing == Standing::not_determined ||
       side.standing == Standing::same_maker || side.standing == Standing::service_spare;
-  const record::PieceState* state = state_of(bench.visit, piece.id, moment);
-  if (side.makers_surface && state != nullptr) side.surface = state->surface;
+  const auto state = state_of(bench.record, bench.visit, piece.id, moment);
+  if (side.makers_surface && state) side.surface = state->surface;
   return side;
 }
 
@@ -145,6 +146,14 @@ std::vector<record::MarkingId> marks_on(const record::Record& record, const reco
   return marks;
 }
 
+/// Nobody wrote how it was as left: the acts entered say it.
+bool not_graded_again(const record::Visit& visit, const record::Piece* piece) {
+  if (piece == nullptr) return false;
+  const auto* found = record::state_entered(visit, piece->id, Moment::found);
+  return found != nullptr && !found->surface.empty() &&
+         record::state_entered(visit, piece->id, Moment::left) == nullptr;
+}
+
 Draft draft_row(const Bench& bench, const record::Place& place, const SeatGroup& group,
                 const SeatWeight& seat, bool only_group) {
   Draft draft;
@@ -163,6 +172,7 @@ Draft draft_row(const Bench& bench, const record::Place& place, const SeatGroup&
     row.marks = marks_on(bench.record, *piece);
   }
   note(row, seat.reason);
+  if (not_graded_again(bench.visit, group.left.piece)) note(row, Reason::no_entry_changed_it);
   const bool left_so = place.may_be_empty && !was_ever_filled(bench.record, place.id);
   if (left_so) {
     if (group.found.piece == nullptr) row.found.standing = Standing::left_empty;
@@ -248,6 +258,7 @@ std::string letters(int number) {
 std::vector<Draft> draft_rows(const Bench& bench) {
   std::vector<Draft> drafts;
   for (const record::Place& place : bench.record.places) {
+    if (!record::is_entered(bench.record, place)) continue;
     const std::vector<SeatGroup> groups = seat_groups(bench.record, bench.visit, place);
     const SeatWeight seat = seat_weight(place, bench.parts);
     for (const SeatGroup& group : groups) {
@@ -356,7 +367,9 @@ Finding assess(const record::Record& record, const record::Visit& visit,
   for (const Moment moment : {Moment::found, Moment::left}) {
     if (const auto mixed = assembled(record, finding, moment, rules)) {
       finding.assembled.push_back(*mixed);
+      finding.reels = std::max(finding.reels, mixed->at_least_reels);
     }
+    finding.reels = std::max(finding.reels, reels_of_weight(record, finding, moment, rules));
   }
   for (const Assembled& mixed : finding.assembled) {
     withhold(mixed, finding);
@@ -367,6 +380,9 @@ Finding assess(const record::Record& record, const record::Visit& visit,
     count(finding.left, row.left, row.seats);
   }
   finding.loose_not_refitted = loose_not_refitted(bench, finding.rows);
+  for (const record::Place* place : record::places_not_entered(record)) {
+    finding.places_not_entered.push_back(place->id);
+  }
   return finding;
 }
 

@@ -63,6 +63,7 @@ enum class Reason {
   loss_measured,             ///< finish came away in the cleaning
   finished_later,            ///< a later finish lies over the maker's: never reported as his
   held_at_found,             ///< written better as left than as found; held at what was found
+  no_entry_changed_it,       ///< not graded as left: as found, changed by the acts entered
   found_at_least_as_left,    ///< not examined as found; at least what it was as left
 };
 
@@ -228,10 +229,15 @@ struct Finding {
   Change right_for_model_change;
   WayBack way_back;
   std::vector<Assembled> assembled;  ///< none, or one per moment at which it holds
+  /// From at least how many reels it is put together, as found or as left; 1: as far as is known
+  /// it is one reel. An index is reckoned all the same while one of them dominates.
+  int reels = 1;
   Counts found;
   Counts left;
   /// Pieces that came out of their places and were not put back.
   std::vector<record::PieceId> loose_not_refitted;
+  /// Places of the list about which nothing was entered: they are in no row and no count.
+  std::vector<record::PlaceId> places_not_entered;
 };
 
 /// The fittings of `visit` that belong in the second ledger, lettered.

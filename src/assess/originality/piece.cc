@@ -22,9 +22,8 @@ bool was_in_its_life(const record::Record& record, const record::PieceId& piece)
 
 /// Whether the piece came to this visit with the reel, in its place or loose.
 bool came_with_reel(const record::Visit& visit, const record::PieceId& piece) {
-  const record::PieceState* state = record::state_of(visit, piece, record::Moment::found);
-  return state != nullptr && (state->presence == record::Presence::loose ||
-                              state->presence == record::Presence::fitted);
+  const record::PieceState* state = record::state_entered(visit, piece, record::Moment::found);
+  return state != nullptr && record::is_there(*state);
 }
 
 bool brought_by_bench(const record::Record& record, const record::PieceId& piece) {
@@ -107,7 +106,7 @@ SurfaceCredit surface_credit(const record::Record& record, const record::Visit& 
                              const record::Piece& piece, record::Moment moment,
                              const knowledge::OriginalityRules& rules) {
   SurfaceCredit credit;
-  const record::PieceState* state = record::state_of(visit, piece.id, moment);
+  const auto state = record::state_of(record, visit, piece.id, moment);
   std::int64_t examined = 0;
   std::int64_t kept = 0;  // hundredths of a percent × percent of credit
   const bool loss = loss_measured(record, visit, piece.id, moment);
@@ -115,7 +114,7 @@ SurfaceCredit surface_credit(const record::Record& record, const record::Visit& 
   const bool finished_later =
       uppermost != record::FinishBy::maker && uppermost != record::FinishBy::not_determined;
   bool loss_counts = false;
-  if (state != nullptr && uppermost != record::FinishBy::not_determined) {
+  if (state && uppermost != record::FinishBy::not_determined) {
     for (const record::SurfaceShare& share : state->surface) {
       std::string_view counted_as = record::word_of(share.state);
       const bool clean = share.state == record::SurfaceState::untouched ||

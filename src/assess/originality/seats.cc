@@ -37,8 +37,8 @@ Seated seated(const record::Record& record, const record::Visit& visit, const re
   for (const record::Fitting* fitting : fittings_in(record, place.id, visit, moment)) {
     const record::Piece* piece = find(record, fitting->piece);
     if (piece == nullptr) continue;
-    const record::PieceState* state = state_of(visit, piece->id, moment);
-    if (state != nullptr && state->presence == record::Presence::missing) {
+    const auto state = state_of(record, visit, piece->id, moment);
+    if (state && state->presence == record::Presence::missing) {
       all.missing += piece->count;
     } else {
       all.there.push_back({piece, fitting, piece->count});
@@ -159,7 +159,9 @@ class PlaceStory {
     if (seated.missing > 0) return Occupant::Kind::empty;
     for (const record::PlaceFinding& finding : visit_.findings.places) {
       if (finding.place != place_.id) continue;
-      switch (moment == Moment::found ? finding.found : finding.left) {
+      const auto& filled = moment == Moment::found ? finding.found : finding.left;
+      if (!filled) continue;
+      switch (*filled) {
         case record::Filled::empty:
           return Occupant::Kind::empty;
         case record::Filled::in_part:

@@ -5,6 +5,8 @@
 #include <set>
 #include <utility>
 
+#include "record/entered.h"
+
 namespace winchbook::assess::strip {
 namespace {
 
@@ -84,6 +86,23 @@ std::string name_of(const Bench& bench, const PieceId& id) {
   return piece == nullptr ? id.text : piece->name;
 }
 
+bool names(const record::StripStep& step, const Place& place) {
+  return std::find(step.places.begin(), step.places.end(), place.id) != step.places.end();
+}
+
+/// What the step takes out of places of this kind, by its name; empty: nothing.
+std::string taken_from(const Bench& bench, const record::StripStep& step, std::string_view kind) {
+  for (const PieceId& piece : step.pieces) {
+    const Place* place = bench.place_of(piece);
+    if (place != nullptr && place->kind == kind) return name_of(bench, piece);
+  }
+  for (const record::PlaceId& id : step.places) {
+    const Place* place = find(bench.record(), id);
+    if (place != nullptr && place->kind == kind) return place->name;
+  }
+  return {};
+}
+
 /// Springs that the step takes off, then those that lose their hold in it.
 std::vector<Spring> springs_in(const Bench& bench, const record::StripStep& step,
                                const std::set<PieceId>& off_before) {
@@ -96,14 +115,16 @@ std::vector<Spring> springs_in(const Bench& bench, const record::StripStep& step
     if (place == nullptr || !bench.captive(*place)) continue;
     springs.push_back(spring_of(bench, *place, name_of(bench, piece)));
   }
+  for (const record::PlaceId& id : step.places) {
+    const Place* place = find(bench.record(), id);
+    if (place != nullptr && bench.captive(*place))
+      springs.push_back(spring_of(bench, *place, place->name));
+  }
   for (const Place& place : bench.record().places) {
     const PartsEntry* known = bench.entry(place.kind);
     if (known == nullptr || known->freed_by.empty() || !bench.captive(place)) continue;
-    const auto holder = std::find_if(step.pieces.begin(), step.pieces.end(), [&](const auto& one) {
-      const Place* held = bench.place_of(one);
-      return held != nullptr && held->kind == known->freed_by;
-    });
-    if (holder == step.pieces.end()) continue;
+    const std::string holder = taken_from(bench, step, known->freed_by);
+    if (holder.empty() || names(step, place)) continue;
     const std::vector<PieceId> there = found_in(bench, place);
     const bool free_already = std::any_of(there.begin(), there.end(), [&](const PieceId& piece) {
       return comes_off(piece) || off_before.contains(piece);
@@ -112,7 +133,7 @@ std::vector<Spring> springs_in(const Bench& bench, const record::StripStep& step
     Spring spring =
         spring_of(bench, place, there.empty() ? place.name : name_of(bench, there.front()));
     spring.frees = Spring::Frees::loses_its_hold;
-    spring.held_by = name_of(bench, *holder);
+    spring.held_by = holder;
     springs.push_back(std::move(spring));
   }
   return springs;
@@ -147,6 +168,12 @@ void add_steps(const Bench& bench, Finding& finding) {
       step.off.push_back(bench.part(piece));
       if (auto back = back_for(bench, piece)) step.back.push_back(std::move(*back));
       off.insert(piece);
+    }
+    for (const record::PlaceId& id : steps[i].places) {
+      const Place* place = find(bench.record(), id);
+      if (place == nullptr) continue;
+      step.off.push_back({{}, place->name, place->quantity});
+      step.back.push_back(step.off.back());
     }
     finding.steps.push_back(std::move(step));
   }
@@ -198,8 +225,11 @@ std::vector<PlaceToStrip> places_of(const Bench& bench, const PartsList* list) {
   for (const Place& place : bench.record().places) {
     kinds.insert(place.kind);
     if (place.kind == kLubricantPlace) continue;
-    add({place.assembly, place.name, place.quantity, place.captive_spring},
-        bench.entry(place.kind));
+    const PartsEntry* known = bench.entry(place.kind);
+    const bool only_listed = known != nullptr && !record::is_entered(bench.record(), place);
+    add({place.assembly, place.name, only_listed ? known->usual_quantity : place.quantity,
+         place.captive_spring},
+        known);
   }
   if (list != nullptr) {
     for (const PartsEntry& entry : list->places) {

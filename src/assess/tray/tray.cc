@@ -1,5 +1,8 @@
 #include "assess/tray/tray.h"
 
+#include "record/entered.h"
+#include "record/moments.h"
+
 #include <algorithm>
 
 namespace winchbook::assess::tray {
@@ -31,9 +34,7 @@ int sitting(const Record& record, const Visit& visit, const record::Fitting& fit
 bool was_found(const Visit& visit, const Piece& piece) {
   const auto& findings = visit.findings.pieces;
   return std::any_of(findings.begin(), findings.end(), [&](const record::PieceFinding& one) {
-    return one.piece == piece.id && one.found &&
-           (one.found->presence == record::Presence::fitted ||
-            one.found->presence == record::Presence::loose);
+    return one.piece == piece.id && one.found && record::is_there(*one.found);
   });
 }
 
@@ -61,6 +62,7 @@ Account account(const Record& record, const Visit& visit) {
     account.pieces.push_back({line.piece, piece == nullptr ? line.piece.text : piece->name, line});
   }
   for (const Place& place : record.places) {
+    if (!record::is_entered(record, place)) continue;
     PlaceAccount one{place.id, place.name, place.quantity, 0, place.may_be_empty};
     for (const record::Fitting* fitting :
          record::fittings_in(record, place.id, visit, record::Moment::left)) {

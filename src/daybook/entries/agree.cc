@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
 
@@ -17,7 +18,7 @@ forms::Form form(AgreeRequest& request) {
       id_field(request.id),
       field("--how", "in person, by letter, by telephone", request.how)
           .asks("How was it agreed: in person, by letter?"),
-      field("--with", "with whom; left out, who brought the reel", request.with),
+      field("--with", "with whom", request.with),
       field("--may-be-done", "what may be done; as often as needed", request.may_be_done),
       field("--must-stay", "what must stay, in words", request.must_stay),
       field("--part-must-stay", "a part that must stay fitted", request.parts_must_stay),
@@ -42,14 +43,14 @@ void put_in_log(std::vector<record::Agreement>& log, record::Agreement agreement
 
 }  // namespace
 
-base::Result<record::Agreement> agreement_of(const Draft& draft, const AgreeRequest& request,
+base::Result<record::Agreement> agreement_of(Draft& draft, const AgreeRequest& request,
                                              std::string_view wish) {
   const auto id = draft.id_for(request.id, wish);
   if (!id) return id.faults();
   base::Diagnostics faults;
   const auto add_parts = [&](const std::vector<std::string>& said,
                              std::vector<record::PieceId>& into) {
-    const auto pieces = record::find_pieces(draft.record(), said);
+    const auto pieces = pieces_named(draft, said);
     if (!pieces) {
       faults.insert(faults.end(), pieces.faults().begin(), pieces.faults().end());
       return;
@@ -61,6 +62,11 @@ base::Result<record::Agreement> agreement_of(const Draft& draft, const AgreeRequ
   agreement.id = {*id};
   agreement.on = date_of(request.on);
   agreement.how = request.how;
+  if (!request.with.empty()) {
+    const auto person = record::find_person(draft.record(), request.with);
+    if (!person) return person.faults();
+    agreement.with = person.value()->id;
+  }
   for (const std::string& one : request.may_be_done)
     agreement.may_be_done.push_back(draft.words(one));
   for (const std::string& one : request.must_stay)
@@ -81,15 +87,8 @@ base::Result<Said> agree(const AgreeRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
-  std::optional<record::PersonId> with = visit.brought_by;
-  if (!request.with.empty()) {
-    const auto person = record::find_person(draft.record(), request.with);
-    if (!person) return person.faults();
-    with = person.value()->id;
-  }
   auto agreement = agreement_of(draft, request, "ag-" + base::iso_text(request.on));
   if (!agreement) return agreement.faults();
-  agreement.value().with = std::move(with);
   std::string sentence =
       fmt::format("agreed {} {}: {}", base::iso_text(request.on), request.how, agreement->id.text);
   put_in_log(visit.agreements, std::move(agreement).value(), request.on);

@@ -31,7 +31,7 @@ struct AgreeRequest : Entry {
 
 /// What was agreed, with an id of its own: the one given, or a free one close to the wish. With
 /// whom is nobody's yet. All parts that nothing is called by, together.
-[[nodiscard]] base::Result<record::Agreement> agreement_of(const Draft& draft,
+[[nodiscard]] base::Result<record::Agreement> agreement_of(Draft& draft,
                                                            const AgreeRequest& request,
                                                            std::string_view wish);
 

@@ -13,7 +13,7 @@ struct CleanRequest : Entry {
   std::vector<std::string> parts;  ///< as they were named
   bool all = false;                ///< every part of the reel
   std::string method;
-  std::string material;  ///< empty: that of the parts
+  std::string material;  ///< empty: not written
   std::optional<base::Minutes> minutes;
   std::string what;  ///< in a sentence; empty: the method says it
   std::optional<forms::Labelled> caution;
@@ -23,8 +23,7 @@ struct CleanRequest : Entry {
   std::string agreed;  ///< the agreement that allows what a limit forbids
 };
 
-/// Adds a cleaning to the visit. What was untouched as found then counts as cleaned as left, when
-/// the piece was examined as found and not yet as left. An objection of the care table without a
+/// Adds a cleaning to the visit. An objection of the care table without a
 /// reason refuses.
 [[nodiscard]] base::Result<Said> clean(const CleanRequest& request, Draft& draft);
 

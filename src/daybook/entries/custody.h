@@ -18,7 +18,7 @@ struct CustodyRequest : Entry {
   std::optional<base::EdtfDate> until;
   std::string how;  ///< of a gap: what little is known
   std::string source;
-  record::Certainty certainty = record::Certainty::certain;
+  std::optional<record::Certainty> certainty;
   std::vector<std::string> photos;
 };
 

@@ -27,7 +27,7 @@ forms::Form form(DecideRequest& request) {
             "what a course costs and does: \"make-it-fish: 260 to 340 GBP: nothing is lost\"",
             request.costs),
       field("--decide", "write down the course that the owner chose", request.chosen),
-      field("--decided-by", "who chose; left out, who brought the reel", request.chosen_by),
+      field("--decided-by", "who chose", request.chosen_by),
       field("--why", "why, in the owner's words", request.chosen_because),
   };
 }
@@ -45,11 +45,11 @@ void set_cost(const CostOfCourse& typed, const Draft& draft, record::Advice& adv
   draft.put(cost.effect, typed.effect);
 }
 
-/// Who chose: as named, or who brought the reel; empty when neither is known.
+/// Who chose, as named; empty when nobody is.
 base::Result<std::optional<record::PersonId>> chooser(const DecideRequest& request,
                                                       const Draft& draft,
                                                       const record::Visit& visit) {
-  auto by = visit.brought_by;
+  std::optional<record::PersonId> by;
   if (!request.chosen_by.empty()) {
     const auto person = record::find_person(draft.record(), request.chosen_by);
     if (!person) return person.faults();
@@ -94,7 +94,10 @@ base::Result<Said> decide(const DecideRequest& request, Draft& draft) {
   const auto by = chooser(request, draft, visit);
   if (request.chosen && !by) return by.faults();
   record::Advice& advice = visit.advice ? *visit.advice : visit.advice.emplace();
-  if (request.advised) advice.advised = request.advised;
+  if (request.advised) {
+    advice.advised = request.advised;
+    advice.on = date_of(request.on);
+  }
   draft.put(advice.because, request.because);
   for (const CostOfCourse& cost : request.costs)
     set_cost(cost, draft, advice);

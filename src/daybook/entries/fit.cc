@@ -9,6 +9,7 @@
 #include "daybook/entries/donor.h"
 #include "daybook/entries/tray.h"
 #include "daybook/limits.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -76,9 +77,9 @@ forms::Form form(FitRequest& request) {
              field("--outside", "of the seat, in mm", request.outside),
              field("--depth", "of the seat, in mm", request.depth),
              field("--seat-note", "a note on the seat", request.seat_note),
-             field("--way-back", "how far it can be undone: \"100: Fully. The old one drops in.\"",
+             field("--way-back", "how far it can be undone: \"fully: The old one drops in.\"",
                    request.way_back)
-                 .asks("How far can it be undone: \"100: Fully.\"?"),
+                 .asks("How far can it be undone: \"fully: It drops in.\"?"),
              field("--old-to",
                    "where the old part goes: bagged, to-owner, kept-by-bench, lost, scrapped",
                    request.old_to)
@@ -116,6 +117,12 @@ int& count_of(record::TrayLine& line, Kind way) {
   return line.bagged;
 }
 
+/// Where the old part goes; empty: nobody said.
+std::optional<Kind> where_to(const FitRequest& request) {
+  if (!request.old_to && !request.bag.empty()) return Kind::bagged;
+  return request.old_to;
+}
+
 /// The old part's tray: it must have come off, and goes where it is told to be.
 base::Diagnostics take_old_out(const FitRequest& request, const Piece& old, record::Visit& visit,
                                Draft& draft) {
@@ -130,10 +137,14 @@ base::Diagnostics take_old_out(const FitRequest& request, const Piece& old, reco
   }
   auto leave = leave_for(draft.record(), visit, old, request.agreed);
   if (!leave) return leave.faults();
-  count_of(*line, request.old_to) += there;
+  const auto where = where_to(request);
+  if (where) {
+    line->on = date_of(request.on);
+    count_of(*line, *where) += there;
+  }
   take_out(draft.record(), visit.id, old.id,
-           {request.old_to,
-            request.old_to == Kind::bagged ? request.bag : "",
+           {where.value_or(Kind::not_known),
+            where == Kind::bagged ? request.bag : "",
             std::move(leave).value(),
             date_of(request.on),
             {}});
@@ -163,12 +174,11 @@ record::MadeBy made_by_of(const FitRequest& request) {
   if (request.made_by) return *request.made_by;
   if (request.state == PartState::made) return MadeBy::bench;
   if (request.same_maker) return MadeBy::this_maker;
-  return request.donor.empty() && request.maker_name.empty() ? MadeBy::not_determined
-                                                             : MadeBy::another;
+  return request.maker_name.empty() ? MadeBy::not_determined : MadeBy::another;
 }
 
 template <class Answer>
-record::Judgement<Answer> judged(Answer answer, record::Certainty certainty) {
+record::Judgement<Answer> judged(Answer answer, std::optional<record::Certainty> certainty) {
   record::Judgement<Answer> judgement;
   judgement.answer = answer;
   if (answer != Answer::not_determined) judgement.certainty = certainty;
@@ -209,7 +219,7 @@ base::Result<record::PieceId> add_piece(const FitRequest& request,
   piece.material = request.material;
   piece.made_by = judged(made_by_of(request), request.certainty);
   piece.maker_name = request.maker_name;
-  piece.of_this_reel = judged(record::OfThisReel::no, record::Certainty::certain);
+  piece.of_this_reel = judged(record::OfThisReel::no, {});
   if (request.pattern) piece.pattern = judged(*request.pattern, request.certainty);
   piece.donor = donor;
   if (request.state == PartState::made) piece.made = date_of(request.on);
@@ -244,8 +254,9 @@ record::Fitting fitting_of(const FitRequest& request, const record::PieceId& pie
 }
 
 std::string where_it_is(const FitRequest& request) {
-  return request.old_to == Kind::bagged ? "in " + request.bag
-                                        : std::string(record::word_of(request.old_to));
+  const auto where = where_to(request);
+  if (!where) return "in the tray";
+  return where == Kind::bagged ? "in " + request.bag : std::string(record::word_of(*where));
 }
 
 }  // namespace
@@ -266,7 +277,7 @@ base::Result<Said> fit(const FitRequest& request, Draft& draft) {
   }
   std::optional<record::PieceId> old;
   if (!request.instead_of.empty()) {
-    const auto found = record::find_piece(draft.record(), request.instead_of);
+    const auto found = piece_named(draft, request.instead_of);
     if (!found) return found.faults();
     old = found.value()->id;
     if (auto faults = take_old_out(request, **found, visit, draft); !faults.empty()) return faults;

@@ -27,7 +27,7 @@ struct FitRequest : Entry {
   std::optional<record::MadeBy> made_by;  ///< empty: by donor, else not known
   std::string maker_name;
   std::optional<record::Pattern> pattern;
-  record::Certainty certainty = record::Certainty::likely;
+  std::optional<record::Certainty> certainty;
   std::optional<PartState> state;
   std::optional<base::Money> cost;
 
@@ -38,7 +38,9 @@ struct FitRequest : Entry {
   std::string seat_note;
   std::optional<forms::Degree> way_back;
 
-  record::Whereabouts::Kind old_to = record::Whereabouts::Kind::bagged;  ///< of the old part
+  /// Of the old part; empty: in the bag, when there is one, else not said, and it is looked for in
+  /// the tray.
+  std::optional<record::Whereabouts::Kind> old_to;
   std::string bag;
   std::string agreed;  ///< the agreement that allows what a limit forbids
   std::string note;    ///< on the part

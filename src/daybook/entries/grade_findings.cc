@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "daybook/entries/grade_set.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -20,17 +21,7 @@ template <class Finding> Finding& named(std::vector<Finding>& all, const std::st
   return all.emplace_back(std::move(fresh));
 }
 
-record::PlaceFinding& finding_of_place(record::Visit& visit, const record::PlaceId& place) {
-  auto& all = visit.findings.places;
-  const auto there =
-      std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.place == place; });
-  if (there != all.end()) return *there;
-  record::PlaceFinding fresh;
-  fresh.place = place;
-  return all.emplace_back(std::move(fresh));
-}
-
-std::string told(const std::optional<record::Severity>& severity, const char* none) {
+template <class Value> std::string told(const std::optional<Value>& severity, const char* none) {
   return severity ? std::string(record::word_of(*severity)) : none;
 }
 
@@ -43,7 +34,7 @@ base::Result<Said> add_fault(const GradeRequest& request, Draft& draft) {
   }
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
-  const auto pieces = record::find_pieces(draft.record(), request.parts);
+  const auto pieces = pieces_named(draft, request.parts);
   if (!pieces) return pieces.faults();
   const auto photos = photos_of(draft.record(), request.evidence.photos);
   if (!photos) return photos.faults();
@@ -53,13 +44,19 @@ base::Result<Said> add_fault(const GradeRequest& request, Draft& draft) {
   if (!pieces->empty() && !fault.piece) fault.piece = pieces->front()->id;
   fault.kind = *request.fault;
   if (request.size) fault.size = request.size;
-  if (request.found_severity) fault.found = request.found_severity;
-  if (request.left_severity) fault.left = request.left_severity;
+  if (request.found_severity) {
+    fault.found = request.found_severity;
+    fault.on = date_of(request.on);
+  }
+  if (request.left_severity) {
+    fault.as_left = request.left_severity;
+    fault.left_on = date_of(request.on);
+  }
   draft.put(fault.what, request.what);
   draft.put(fault.why_it_stays, request.stays_because);
   fault.photos.insert(fault.photos.end(), photos->begin(), photos->end());
   return Said{fmt::format("fault: {} ({} as found, {} as left)", fault.name,
-                          told(fault.found, "not there"), told(fault.left, "put right")),
+                          told(fault.found, "not seen"), told(fault.as_left, "not looked at")),
               {}};
 }
 
@@ -73,7 +70,8 @@ base::Result<Said> set_place_grade(const GradeRequest& request, Draft& draft) {
         base::error(fmt::format("\"{}\" says nothing of a place", request.said.typed),
                     "say filled, in part, empty or not examined", "command-grade"));
   }
-  record::PlaceFinding& finding = finding_of_place(**open, place.value()->id);
+  record::PlaceFinding& finding = finding_of(**open, place.value()->id);
+  finding.on = date_of(request.on);
   (request.left ? finding.left : finding.found) = *request.said.filled;
   draft.put(finding.note, request.note);
   return Said{fmt::format("place {} {}: {}", place.value()->name,
@@ -84,10 +82,11 @@ base::Result<Said> set_place_grade(const GradeRequest& request, Draft& draft) {
 base::Result<Said> add_flag(const GradeRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
-  const auto pieces = record::find_pieces(draft.record(), request.parts);
+  const auto pieces = pieces_named(draft, request.parts);
   if (!pieces) return pieces.faults();
   record::Flag& flag = named(open.value()->findings.flags, request.flag_name);
   flag.kind = *request.flag;
+  flag.on = date_of(request.on);
   draft.put(flag.what, request.what);
   for (const record::Piece* piece : *pieces) {
     if (std::find(flag.pieces.begin(), flag.pieces.end(), piece->id) == flag.pieces.end()) {

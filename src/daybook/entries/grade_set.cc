@@ -7,6 +7,8 @@
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -42,17 +44,22 @@ forms::Form form_of_findings(GradeRequest& request) {
     return request.fault && !request.flag && request.place.empty() && request.findings_note.empty();
   };
   return {
-      field("--fault", "enter a fault of the part: crack, bend, pitting, worn-teeth, broken, …",
-            request.fault),
+      or_none_field("--fault",
+                    "enter a fault of the part: crack, bend, pitting, worn-teeth, broken, …; or "
+                    "none",
+                    request.fault, request.no_fault),
       field("--fault-name", "its name: \"hairline crack at screw 4\"", request.fault_name)
           .asks("What is the fault called?", of_fault),
       field("--size", "how long or wide, in mm", request.size),
       field("--found-severity",
             "as found: blemish, weakening or unsafe; left out, it was not there",
             request.found_severity),
-      field("--left-severity", "as left; left out, it was put right", request.left_severity),
+      field("--left-severity",
+            "as left: blemish, weakening, unsafe or put-right; left out, nobody looked again",
+            request.left_severity),
       field("--stays-because", "why it was left", request.stays_because),
-      field("--flag", "enter a flag on the parts: hazard or legal", request.flag),
+      or_none_field("--flag", "enter a flag on the parts: hazard or legal; or none", request.flag,
+                    request.no_flag),
       field("--flag-name", "its name: \"asbestos-type washers\"", request.flag_name)
           .asks("What is the flag called?", of_flag),
       field("--what", "more of it", request.what).asks("What was seen?", of_flag),
@@ -75,6 +82,7 @@ forms::Form form(GradeRequest& request) {
           .asks("How is it: filled, in part, empty, not examined?", of_place),
       rest_field(request),
       flag("--left", "as left; left out, as found", request.left),
+      field("--by", "who looked, or judged", request.by),
   };
   append(form, evidence_form(request.evidence));
   form.push_back(field("--note", "a note on the state", request.note));
@@ -187,14 +195,30 @@ base::Percent left_over(const Grading& grading) {
   return {Decimal(100, 0) - sum};
 }
 
-std::optional<record::PersonId> first_restorer(const record::Record& record) {
-  if (record.bench.restorers.empty()) return std::nullopt;
-  return record.bench.restorers.front();
+/// Who looked or judged; nobody, when nobody is named.
+base::Result<std::optional<record::PersonId>> judge_of(const GradeRequest& request,
+                                                       const record::Record& record) {
+  if (request.by.empty()) return std::optional<record::PersonId>();
+  const auto person = record::find_person(record, request.by);
+  if (!person) return person.faults();
+  return std::optional(person.value()->id);
+}
+
+/// A layer as it was typed: "nickel plate (the maker's)"; whose it is, only where that is said.
+record::FinishLayer layer_of(std::string_view typed) {
+  constexpr auto kMakers =
+      std::to_array<std::string_view>({"(the maker's)", "(the maker’s)", "(maker)", "(the maker)"});
+  for (const std::string_view makers : kMakers) {
+    if (!typed.ends_with(makers)) continue;
+    typed.remove_suffix(makers.size());
+    return {std::string(base::trimmed(typed)), record::FinishBy::maker, {}, {}};
+  }
+  return {std::string(typed), record::FinishBy::not_determined, {}, {}};
 }
 
 /// What all answers have in common, whatever they are.
 struct Grounds {
-  record::Certainty certainty = record::Certainty::likely;
+  std::optional<record::Certainty> certainty;
   record::Evidence evidence;
   std::optional<record::PersonId> judged_by;
   base::EdtfDate judged_on;
@@ -214,7 +238,7 @@ void set_answers(record::Piece& piece, const Grading& grading, const Grounds& gr
   judge(piece.pattern, grading.pattern, grounds);
   if (!grading.material.empty()) piece.material = grading.material;
   if (!grading.finish.empty()) {
-    piece.finish.push_back({grading.finish, record::FinishBy::maker, {}, {}});
+    piece.finish.push_back(layer_of(grading.finish));
   }
 }
 
@@ -222,7 +246,8 @@ record::PieceState state_of(const Draft& draft, const GradeRequest& request,
                             const std::vector<record::PhotoId>& photos) {
   const Grading& grading = request.said;
   record::PieceState state;
-  state.presence = grading.presence.value_or(record::Presence::fitted);
+  state.on = date_of(request.on);
+  state.presence = grading.presence;
   for (const auto& [name, share] : grading.surface)
     state.surface.push_back({name, share ? *share : left_over(grading)});
   state.corroded = grading.corroded;
@@ -239,20 +264,19 @@ std::vector<const record::Piece*> parts_not_yet_graded(const record::Record& rec
   for (const record::Piece& piece : record.pieces) {
     if (piece.role != record::PieceRole::part) continue;
     if (piece.now.kind != record::Whereabouts::Kind::fitted) continue;
-    if (record::state_of(visit, piece.id, moment) == nullptr) rest.push_back(&piece);
+    if (record::state_entered(visit, piece.id, moment) == nullptr) rest.push_back(&piece);
   }
   return rest;
 }
 
-void set_examined(record::Findings& findings, const record::Record& record,
+void set_examined(record::Findings& findings, const std::optional<record::PersonId>& by,
                   const GradeRequest& request) {
-  // As left: the last look counts, since cleaning grades as left, too.
   if (request.left) {
     findings.left_on = date_of(request.on);
   } else if (!findings.found_on) {
     findings.found_on = date_of(request.on);
   }
-  if (!findings.by) findings.by = first_restorer(record);
+  if (!findings.by) findings.by = by;
 }
 
 base::Diagnostic nothing_named(const GradeRequest& request) {
@@ -301,15 +325,15 @@ base::Result<Said> set_grade(const GradeRequest& request, Draft& draft) {
       of_visit ? open_visit(draft, request.on) : base::Result<record::Visit*>(nullptr);
   if (!open) return open.faults();
   record::Record& record = draft.record();
-  auto named = record::find_pieces(record, request.parts);
+  const auto by = judge_of(request, record);
+  if (!by) return by.faults();
+  auto named = pieces_named(draft, request.parts);
   if (!named) return named.faults();
+  if (request.rest) name_all_places(draft);
   if (request.rest) named = parts_not_yet_graded(record, **open, request.left);
   if (named->empty()) return nothing_named(request);
 
-  Grounds grounds{grading.certainty.value_or(record::Certainty::likely),
-                  {},
-                  first_restorer(record),
-                  date_of(request.on)};
+  Grounds grounds{grading.certainty, {}, *by, date_of(request.on)};
   std::vector<record::PhotoId> photos;
   if (grading.has_answer()) {
     auto evidence = evidence_of(draft, request.evidence);
@@ -329,13 +353,19 @@ base::Result<Said> set_grade(const GradeRequest& request, Draft& draft) {
       record::PieceFinding& finding = finding_of(**open, piece->id);
       (request.left ? finding.left : finding.found) = state_of(draft, request, photos);
     }
-    set_examined(open.value()->findings, record, request);
+    set_examined(open.value()->findings, *by, request);
   }
   const char* moment = !grading.has_state() ? "" : request.left ? " as left" : " as found";
   return Said{fmt::format("graded {}{}: {}", record::listed(*named), moment, grading.typed), {}};
 }
 
 base::Result<Said> grade_set(const GradeRequest& request, Draft& draft) {
+  if (request.no_fault) {
+    return found_none(draft, record::LookedFor::faults, request.on, request.by);
+  }
+  if (request.no_flag) {
+    return found_none(draft, record::LookedFor::hazards, request.on, request.by);
+  }
   if (request.flag) return add_flag(request, draft);
   if (!request.place.empty()) return set_place_grade(request, draft);
   if (!request.findings_note.empty()) {

@@ -52,18 +52,21 @@ struct GradeRequest : Entry {
   Grading said;
   bool rest = false;  ///< every part that has no finding at this moment yet
   bool left = false;  ///< as left; else as found
+  std::string by;     ///< who looked, or judged, as named
   /// What the answers rest on; without answers, the photographs are of the state or the fault.
   Evidence evidence;
   std::string note;  ///< on the state, or on the place
 
   std::optional<record::FaultKind> fault;
+  bool no_fault = false;  ///< looked for faults, and found none
   std::string fault_name;
   std::optional<base::Millimetres> size;
   std::optional<record::Severity> found_severity;  ///< empty: not there
-  std::optional<record::Severity> left_severity;   ///< empty: put right
+  std::optional<record::FaultLeft> left_severity;  ///< empty: nobody looked again
   std::string stays_because;
 
   std::optional<record::Flag::Kind> flag;
+  bool no_flag = false;  ///< looked for hazards and legal traps, and found none
   std::string flag_name;
   std::string what;  ///< more of the fault or the flag
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "assess/tray/tray.h"
+#include "daybook/looks.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
 
@@ -15,18 +16,20 @@ namespace {
 forms::Form form(HandbackRequest& request) {
   using namespace forms;  // NOLINT: a form is written in its words
   return {
-      field("--to", "to whom; left out, who brought it", request.to),
-      field("--bag", "a bag that goes with it; left out, every bag in use", request.bags),
+      field("--to", "to whom", request.to),
+      field("--bag", "a bag that goes with it", request.bags),
+      flag("--all-bags", "every bag that holds a part goes with it", request.all_bags),
       field("--note", "a note", request.note),
       field("--summary", "the visit in a sentence or two", request.summary),
       field("--next-service", "when it should be seen again: 2029", request.next_service),
       field("--review-by", "when its use should be thought over again", request.review_by),
-      field("--not-put-right", "what could not be put right; as often as needed",
+      field("--not-put-right", "what could not be put right; as often as needed; or none",
             request.not_put_right),
+      field("--kept", "none, when no part was kept, scrapped or lost", request.kept).of({kNone}),
       field("--drag", "how hard the drag may be set, at the line: \"8 to 14 N\"", request.drag),
       field("--line", "which line, and how much", request.line),
-      field("--fish", "a counsel for fishing it; as often as needed", request.fish),
-      field("--keep", "a counsel for keeping it; as often as needed", request.keep),
+      field("--fish", "advice for fishing it; as often as needed", request.fish),
+      field("--keep", "advice for keeping it; as often as needed", request.keep),
       field("--caution", "a caution in use: \"The crack: watch it\"; as often as needed",
             request.cautions),
   };
@@ -50,18 +53,6 @@ std::vector<std::string> bags_in_use(const record::Record& record) {
   return bags;
 }
 
-void leave_as_found(const record::Record& record, record::Findings& findings, base::Day on) {
-  bool any = false;
-  for (record::PieceFinding& finding : findings.pieces) {
-    if (!finding.found || finding.left) continue;
-    const record::Piece* piece = record::find(record, finding.piece);
-    if (piece == nullptr || piece->now.kind != record::Whereabouts::Kind::fitted) continue;
-    finding.left = state_left(*finding.found, false);
-    any = true;
-  }
-  if (any && !findings.left_on) findings.left_on = date_of(on);
-}
-
 /// Adds sentences as they were typed; a blank one says nothing.
 void add_words(std::vector<record::Words>& into, const std::vector<std::string>& typed,
                const Draft& draft) {
@@ -70,12 +61,27 @@ void add_words(std::vector<record::Words>& into, const std::vector<std::string>&
   }
 }
 
+/// What could not be put right, and what went elsewhere: what is named, or none.
+base::Diagnostics add_not_put_right(const HandbackRequest& request, Draft& draft,
+                                    record::Visit& visit) {
+  const std::string none(kNone);
+  if (request.not_put_right == std::vector<std::string>{none}) {
+    auto faults = look_for_none(draft, visit, record::LookedFor::remaining, request.on);
+    if (!faults.empty()) return faults;
+  } else {
+    add_words(visit.not_put_right, request.not_put_right, draft);
+  }
+  if (request.kept != none) return {};
+  return look_for_none(draft, visit, record::LookedFor::parted, request.on);
+}
+
 void add_care(const HandbackRequest& request, const Draft& draft, record::Visit& visit) {
   if (request.line.empty() && !request.drag && request.fish.empty() && request.keep.empty() &&
       request.cautions.empty()) {
     return;
   }
   record::CareAdvice& care = visit.care ? *visit.care : visit.care.emplace();
+  care.on = date_of(request.on);
   if (request.drag) {
     care.drag_low = request.drag->low;
     if (request.drag->high) care.drag_high = request.drag->high;
@@ -87,11 +93,10 @@ void add_care(const HandbackRequest& request, const Draft& draft, record::Visit&
     care.cautions.push_back(caution_of(draft, one, "Use"));
 }
 
-/// To whom: as named, or who brought it.
+/// To whom, as named.
 base::Result<std::optional<record::PersonId>> taker(const HandbackRequest& request,
-                                                    const record::Record& record,
-                                                    const record::Visit& visit) {
-  if (request.to.empty()) return visit.brought_by;
+                                                    const record::Record& record) {
+  if (request.to.empty()) return std::optional<record::PersonId>();
   const auto person = record::find_person(record, request.to);
   if (!person) return person.faults();
   return std::optional(person.value()->id);
@@ -115,12 +120,11 @@ base::Result<Said> hand_back(const HandbackRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
-  const auto to = taker(request, draft.record(), visit);
+  const auto to = taker(request, draft.record());
   if (!to) return to.faults();
-  leave_as_found(draft.record(), visit.findings, request.on);
-  add_words(visit.not_put_right, request.not_put_right, draft);
+  if (auto faults = add_not_put_right(request, draft, visit); !faults.empty()) return faults;
   add_care(request, draft, visit);
-  const auto bags = request.bags.empty() ? bags_in_use(draft.record()) : request.bags;
+  const auto bags = request.all_bags ? bags_in_use(draft.record()) : request.bags;
   visit.hand_back = {date_of(request.on), *to, bags, draft.words(request.note)};
   if (request.next_service) visit.next_service = request.next_service;
   if (request.review_by) visit.review_by = request.review_by;

@@ -26,7 +26,8 @@ forms::Form form(IdentifyRequest& request) {
       field("--still-trading", "yes or no", request.still_trading).of({"yes", "no"}),
       field("--sold-by", "a retailer whose name it bears", request.sold_by),
       field("--hand",
-            "the hand that winds: right; or as made, found and left: \"right, left, left\"",
+            "the hand that winds, as it came: right; or as made, found and left: \"right, left, "
+            "left\"",
             request.hand),
       field("--how-converted", "how the hand was changed", request.how_converted),
       field("--made", "when it was made, EDTF: 1947/1948", request.made),
@@ -73,9 +74,7 @@ Diagnostics set_made(record::Reel& reel, const Draft& draft, const IdentifyReque
   if (!request.made) return {};
   auto evidence = evidence_of(draft, request.evidence);
   if (!evidence) return evidence.faults();
-  reel.made =
-      record::WrittenDate{*request.made, request.certainty.value_or(record::Certainty::likely),
-                          std::move(evidence).value()};
+  reel.made = record::WrittenDate{*request.made, request.certainty, std::move(evidence).value()};
   return {};
 }
 
@@ -96,11 +95,12 @@ Diagnostics set_cover(record::Reel& reel, const Draft& draft, const std::string&
 
 base::Diagnostics read_typed(std::string_view typed, TypedHands& into) {
   std::vector<std::string_view> said = base::parts_of(typed, ',');
-  if (said.size() == 1) said.resize(3, said.front());
+  if (said.size() == 1) said = {"not-determined", said.front(), "not-determined"};
   if (said.size() != 3) {
-    return {base::error(fmt::format("\"{}\" does not say three hands", typed),
-                        "say \"right\", or as made, found and left: \"right, left, right\"",
-                        "command-hand")};
+    return {
+        base::error(fmt::format("\"{}\" does not say three hands", typed),
+                    "say \"right\", as it came, or as made, found and left: \"right, left, right\"",
+                    "command-hand")};
   }
   TypedHands hands;
   for (const auto& [word, hand] :

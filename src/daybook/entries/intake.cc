@@ -7,6 +7,8 @@
 
 #include "daybook/edit_difference.h"
 #include "daybook/entries/intake_like.h"
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "knowledge/knowledge.h"
 #include "library/lock.h"
@@ -83,7 +85,12 @@ forms::Form form_of_visit(IntakeRequest& request) {
   using namespace forms;  // NOLINT: a form is written in its words
   AgreeRequest& agreed = request.agreed;
   return {
+      field("--brought-by", "who brought it", request.brought_by),
+      field("--by", "who works on it in this stay", request.by),
       field("--arrived", "how it came", request.arrived),
+      field("--with-it", "what came with it, as often as needed; or none", request.with_it),
+      field("--loose", "a part that lay loose in it, as often as needed; or none", request.loose),
+      field("--box", "its box and papers; or none", request.box),
       field("--use", "fish, show, fish-and-show, sell, keep", request.use),
       field("--wish", "the wishes in the owner's words", request.wish),
       field("--rank",
@@ -100,7 +107,8 @@ forms::Form form_of_visit(IntakeRequest& request) {
       field("--limit", "what it may cost: \"40 GBP\"", agreed.limit),
       field("--estimate", "what the bench thinks it will cost: \"30 to 40 GBP\"", agreed.estimate),
       field("--number", "the bench's own number of the job: 26-014", request.number),
-      field("--how", "how that was agreed; left out, in person", agreed.how),
+      field("--how", "how that was agreed: in person, by letter", agreed.how),
+      field("--with", "with whom it was agreed", agreed.with),
       flag("--again", "a further visit of a reel that has its record", request.again),
   };
 }
@@ -212,12 +220,11 @@ record::Reel reel_of(const IntakeRequest& request, const Sources& sources) {
   record::Reel reel;
   reel.model = told(request.model, like.model);
   reel.kind = request.kind.value_or(like.kind);
-  reel.brake = request.brake.value_or(sources.like ? like.brake : record::Brake::none);
+  reel.brake = request.brake.value_or(like.brake);
   reel.maker.name = told(request.maker, like.maker.name);
   if (!reel.maker.name.empty()) {
     reel.maker.kind = record::MakerStatement::Kind::made_by;
     reel.maker.place = told(request.maker_place, like.maker.place);
-    reel.maker.certainty = record::Certainty::likely;
   }
   reel.name = told(request.name, told(reel.model, reel.maker.name));
   if (reel.name.empty()) reel.name = record::word_of(reel.kind);
@@ -247,29 +254,49 @@ void add_places(const IntakeRequest& request, const knowledge::PartsList& list, 
   if (request.no_places) return;
   for (const knowledge::PartsEntry* one : places_of(list, request.all_places)) {
     record::Place place;
+    place.id = {draft.free_id("pl-" + one->name)};
     place.name = one->name;
     place.kind = one->word;
     place.assembly = one->assembly;
-    place.quantity = one->usual_quantity;
     place.consumable = one->consumable;
     place.captive_spring = one->captive_spring;
-    add_filled_place(std::move(place), "not determined", draft);
+    draft.record().places.push_back(std::move(place));
   }
 }
 
 bool says_anything(const AgreeRequest& agreed) {
   return !agreed.may_be_done.empty() || !agreed.must_stay.empty() ||
          !agreed.parts_must_stay.empty() || !agreed.parts_may_leave.empty() || agreed.limit ||
-         agreed.estimate || !agreed.note.empty();
+         agreed.estimate || !agreed.note.empty() || !agreed.how.empty() || !agreed.with.empty();
 }
 
-void add_visit(const IntakeRequest& request, const std::optional<record::PersonId>& owner,
-               Draft& draft) {
+/// Who is named; somebody new to the record is added.
+Result<std::optional<record::PersonId>> person_named(const std::string& said, const char* stand_in,
+                                                     Draft& draft) {
+  if (said.empty()) return std::optional<record::PersonId>();
+  if (const auto known = record::find_person(draft.record(), said)) {
+    return std::optional(known.value()->id);
+  }
+  PersonRequest person;
+  person.name = said;
+  person.stand_in = stand_in;
+  const auto added = add(std::move(person), draft);
+  if (!added) return added.faults();
+  return std::optional(*added);
+}
+
+base::Diagnostics add_visit(const IntakeRequest& request,
+                            const std::optional<record::PersonId>& owner, Draft& draft) {
+  const auto brought_by = person_named(request.brought_by, "who brought it", draft);
+  if (!brought_by) return brought_by.faults();
+  const auto by = person_named(request.by, "who worked on it", draft);
+  if (!by) return by.faults();
   record::Visit visit;
   visit.id = {draft.free_id(fmt::format("v-{}", request.on.year))};
   visit.taken_in = date_of(request.on);
-  visit.brought_by = owner;
-  visit.restorers = draft.record().bench.restorers;
+  visit.owner = owner;
+  visit.brought_by = *brought_by;
+  if (*by) visit.restorers.push_back(**by);
   visit.arrived = draft.words(request.arrived);
   visit.wishes.use = request.use;
   visit.wishes.words = recordfile::prose_of(draft.record(), request.wish);
@@ -277,19 +304,61 @@ void add_visit(const IntakeRequest& request, const std::optional<record::PersonI
   visit.number = request.number;
   visit.promised_by = request.promised_by;
   draft.record().visits.push_back(std::move(visit));
+  return {};
 }
 
-/// The agreement of the intake; its parts are found among the pieces just added by their names.
+bool is_none(const std::vector<std::string>& said) {
+  return said.size() == 1 && said.front() == kNone;
+}
+
+void add_content(const std::string& name, Draft& draft) {
+  record::Piece piece;
+  piece.id = {draft.free_id(name)};
+  piece.name = name;
+  piece.role = record::PieceRole::content;
+  piece.now.kind = record::Whereabouts::Kind::with_reel;
+  draft.record().pieces.push_back(std::move(piece));
+}
+
+/// What came with it, what lay loose in it, its box: there, or none of it.
+base::Diagnostics add_what_came(const IntakeRequest& request, Draft& draft) {
+  using record::LookedFor;
+  record::Visit& visit = draft.record().visits.back();
+  base::Diagnostics faults;
+  const auto none = [&](LookedFor what) {
+    const auto more = look_for_none(draft, visit, what, request.on);
+    faults.insert(faults.end(), more.begin(), more.end());
+  };
+  if (is_none(request.with_it)) {
+    none(LookedFor::contents);
+  } else {
+    for (const std::string& one : request.with_it)
+      add_content(one, draft);
+  }
+  if (request.box == kNone) {
+    none(LookedFor::box);
+  } else {
+    draft.put(draft.record().reel.box_and_papers, request.box);
+  }
+  if (is_none(request.loose)) {
+    none(LookedFor::loose_parts);
+    return faults;
+  }
+  const auto loose = counted_named(draft, request.loose);
+  if (!loose) return loose.faults();
+  for (const record::CountedPiece& one : *loose)
+    tray_line_of(visit, one.piece->id, request.on).found_loose += one.count;
+  return faults;
+}
+
+/// The agreement of the intake; its parts are found among those of the list by their names.
 base::Diagnostics add_limits(const IntakeRequest& request, Draft& draft) {
   if (!says_anything(request.agreed)) return {};
   AgreeRequest agreed = request.agreed;
   agreed.on = request.on;
-  if (agreed.how.empty()) agreed.how = "in person";
   auto agreement = agreement_of(draft, agreed, "ag-intake");
   if (!agreement) return agreement.faults();
-  record::Visit& visit = draft.record().visits.back();
-  agreement.value().with = visit.brought_by;
-  visit.agreements.push_back(std::move(agreement).value());
+  draft.record().visits.back().agreements.push_back(std::move(agreement).value());
   return {};
 }
 
@@ -311,18 +380,20 @@ Result<Begun> begin(const IntakeRequest& request, const Sources& sources, const 
   if (owner.stand_in.empty()) owner.stand_in = "the owner";
   const auto owner_id = add(std::move(owner), draft);
   if (!owner_id) return owner_id.faults();
-  add_visit(request, *owner_id, draft);
+  if (auto faults = add_visit(request, *owner_id, draft); !faults.empty()) return faults;
   std::vector<recordfile::OwnNote> notes;
   if (sources.like) {
     notes = take_over(sources.like->record, draft);
   } else {
     add_places(request, *sources.parts, draft);
   }
+  if (auto faults = add_what_came(request, draft); !faults.empty()) return faults;
   if (auto faults = add_limits(request, draft); !faults.empty()) return faults;
   return Begun{std::move(draft.record()), std::move(notes)};
 }
 
 Result<forms::Outcome> take_in(const IntakeRequest& request, forms::Setting& setting) {
+  if (auto faults = against_day(request); !faults.empty()) return faults;
   if (!request.again) {
     return told(intake(setting.library, request, setting.command), request.dry_run);
   }
@@ -356,7 +427,7 @@ Result<Edited> intake(library::Library& library, const IntakeRequest& request,
   }
 
   Edited edited{file, {}, looked_over->warnings, {}};
-  edited.sentence = fmt::format("taken in: {}, {}, {} places", looked_over->record.reel.name,
+  edited.sentence = fmt::format("taken in: {}, {}; {} places listed", looked_over->record.reel.name,
                                 request.owner.name, looked_over->record.places.size());
   for (const recordfile::OwnNote& note : begun->notes) {
     const record::Place* place = record::find(begun->record, record::PlaceId{note.in});
@@ -388,7 +459,8 @@ Result<Said> intake_again(const IntakeRequest& request, Draft& draft) {
     if (!person) return person.faults();
     owner = person.value()->id;
   }
-  add_visit(request, owner, draft);
+  if (auto faults = add_visit(request, owner, draft); !faults.empty()) return faults;
+  if (auto faults = add_what_came(request, draft); !faults.empty()) return faults;
   if (auto faults = add_limits(request, draft); !faults.empty()) return faults;
   return Said{
       fmt::format("taken in again {}: {}", base::iso_text(request.on), draft.record().reel.name),

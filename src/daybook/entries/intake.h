@@ -24,7 +24,7 @@ struct IntakeRequest : Entry {
   std::string restorer;
 
   std::optional<record::ReelKind> kind;
-  std::optional<record::Brake> brake;  ///< empty: that of the earlier reel, or none
+  std::optional<record::Brake> brake;  ///< empty: that of the earlier reel
   std::string maker;
   std::string maker_place;
   std::string model;
@@ -33,7 +33,12 @@ struct IntakeRequest : Entry {
   bool no_places = false;   ///< none of them: they are entered one by one
 
   PersonRequest owner;
+  std::string brought_by;  ///< as named; somebody who is not in the record yet is added
+  std::string by;          ///< who works on it in this stay, as named
   std::string arrived;
+  std::vector<std::string> with_it;  ///< what came with it, or "none"
+  std::vector<std::string> loose;    ///< parts that lay loose in it, or "none"
+  std::string box;                   ///< its box and papers, or "none"
   record::Use use = record::Use::not_determined;
   std::string wish;
   record::Ranking ranking;  ///< empty: not asked
@@ -44,12 +49,12 @@ struct IntakeRequest : Entry {
   bool again = false;  ///< a further visit of a reel that has its record
 };
 
-/// Makes the reel's folder with its first record. The places come from the parts list of the kind
-/// (with the quantities that are usual), each with a piece of which nothing is said yet; or, with
-/// `like`, from an earlier reel of the model: its places, its steps of taking apart with their
-/// orientation, and in a bench's note in each place what was fitted there before; never its people
-/// or photographs. The bench and its restorers come from `like` too. Errors: there is a record
-/// already; a kind without a parts list. `command` is told to whoever waits for the folder.
+/// Makes the reel's folder with its first record. The places come from the parts list of the kind,
+/// as a list to tick: nothing is said of any of them yet. With `like`, they are those of an earlier
+/// reel of the model, with its steps of taking apart and their orientation, and in a bench's note
+/// in each place what was fitted there before; never its people or photographs. The bench and its
+/// restorers come from `like` too. Errors: there is a record already; a kind without a parts list.
+/// `command` is told to whoever waits for the folder.
 [[nodiscard]] base::Result<Edited> intake(library::Library& library, const IntakeRequest& request,
                                           const std::string& command);
 

@@ -38,15 +38,6 @@ std::string without_people(const Record& record, const record::Words& words) {
   return text;
 }
 
-/// The material of the place's first piece: the oldest one the earlier record knows.
-std::string material_in(const Record& record, const PlaceId& place) {
-  for (const Fitting& fitting : record.fittings) {
-    const record::Piece* piece = record::find(record, fitting.piece);
-    if (fitting.place == place && piece != nullptr) return piece->material;
-  }
-  return "not determined";
-}
-
 /// "Pinion: a broken Skerry No. 30; trimmed 0.4 mm; seat 6.35 mm".
 std::string substitute(const Record& record, const Fitting& fitting) {
   const record::Piece* piece = record::find(record, fitting.piece);
@@ -67,15 +58,15 @@ std::string substitute(const Record& record, const Fitting& fitting) {
   return text;
 }
 
-/// Nothing, when it takes off only what was not taken over.
+/// The step as it is to be done again; nothing, when it takes off only what was not taken over.
 void add_step(const Record& earlier, const record::StripStep& step,
-              const std::map<PieceId, PieceId>& taken, Draft& draft) {
+              const std::map<PieceId, PlaceId>& taken, Draft& draft) {
   record::StripStep added;
   for (const PieceId& piece : step.pieces) {
     const auto found = taken.find(piece);
-    if (found != taken.end()) added.pieces.push_back(found->second);
+    if (found != taken.end()) added.places.push_back(found->second);
   }
-  if (added.pieces.empty() && !step.pieces.empty()) return;
+  if (added.places.empty() && !step.pieces.empty()) return;
   std::vector<record::StripStep>& steps = draft.record().visits.back().strip_down;
   added.id = {draft.free_id(step.id.text)};
   added.number = static_cast<int>(steps.size()) + 1;
@@ -92,34 +83,17 @@ void add_step(const Record& earlier, const record::StripStep& step,
 
 }  // namespace
 
-PieceId add_filled_place(record::Place place, const std::string& material, Draft& draft) {
-  record::Record& record = draft.record();
-  if (place.id.empty()) place.id = {draft.free_id("pl-" + place.name)};
-  record.places.push_back(place);
-  record::Piece piece;
-  piece.id = {draft.free_id(place.name)};
-  piece.name = place.name;
-  piece.count = place.quantity;
-  piece.material = material;
-  piece.now.kind = record::Whereabouts::Kind::fitted;
-  record.pieces.push_back(piece);
-  Fitting fitting;
-  fitting.id = {draft.free_id("fi-" + piece.id.text)};
-  fitting.piece = piece.id;
-  fitting.place = place.id;
-  record.fittings.push_back(std::move(fitting));
-  return piece.id;
-}
-
 std::vector<recordfile::OwnNote> take_over(const Record& earlier, Draft& draft) {
   std::vector<recordfile::OwnNote> notes;
-  std::map<PieceId, PieceId> taken;  // every piece that sat in a place to the new one there
+  std::map<PieceId, PlaceId> taken;  // every piece that sat in a place to that place
   for (record::Place place : earlier.places) {
     place.name = record::without_names(earlier, place.name);
-    const PieceId piece = add_filled_place(place, material_in(earlier, place.id), draft);
+    place.quantity = 1;
+    place.exposed_area.reset();
+    draft.record().places.push_back(place);
     for (const Fitting& fitting : earlier.fittings) {
       if (fitting.place != place.id) continue;
-      taken[fitting.piece] = piece;
+      taken[fitting.piece] = place.id;
       std::string note = fitting.visit ? substitute(earlier, fitting) : std::string();
       if (note.empty()) continue;
       notes.push_back({place.id.text, "fitted-before", kNotes, std::move(note)});

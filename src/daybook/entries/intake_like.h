@@ -8,14 +8,10 @@
 
 namespace winchbook::daybook {
 
-/// Takes over from an earlier reel of the model: places, a piece for each, and the steps of taking
-/// apart into the draft's last visit. No people, no photographs. Gives what was fitted before, as a
-/// bench's own notes in the places.
+/// Takes over from an earlier reel of the model: its places, as a list to tick, and the steps of
+/// taking apart into the draft's last visit. No people, no photographs. Gives what was fitted
+/// before, as a bench's own notes in the places.
 [[nodiscard]] std::vector<recordfile::OwnNote> take_over(const record::Record& earlier,
                                                          Draft& draft);
-
-/// Adds a place and one piece that fills it, of which nothing is known but what it is; gives the
-/// piece's id. A place without an id gets one.
-record::PieceId add_filled_place(record::Place place, const std::string& material, Draft& draft);
 
 }  // namespace winchbook::daybook

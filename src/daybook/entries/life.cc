@@ -4,6 +4,8 @@
 
 #include <utility>
 
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -12,9 +14,9 @@
 namespace winchbook::daybook {
 namespace {
 
-base::Diagnostics add_pieces(const Draft& draft, const std::vector<std::string>& said,
+base::Diagnostics add_pieces(Draft& draft, const std::vector<std::string>& said,
                              std::vector<record::PieceId>& into) {
-  const auto pieces = record::find_pieces(draft.record(), said);
+  const auto pieces = pieces_named(draft, said);
   if (!pieces) return pieces.faults();
   for (const record::Piece* piece : *pieces)
     into.push_back(piece->id);
@@ -26,10 +28,10 @@ base::Diagnostics add_pieces(const Draft& draft, const std::vector<std::string>&
 forms::Form life_form(LifeRequest& request) {
   using namespace forms;  // NOLINT: a form is written in its words
   return {
-      field("--event",
-            "not the story but something that happened in its life: engraving, repair, damage, "
-            "loss, storage, …; TEXT tells it, --title names it",
-            request.kind),
+      or_none_field("--event",
+                    "not the story but something that happened in its life: engraving, repair, "
+                    "damage, loss, storage, …; TEXT tells it, --title names it; or none",
+                    request.kind, request.none),
       field("--id", "the event's id in the record; left out, made from its title", request.id),
       field("--date", "when, EDTF: 1962-08", request.date),
       field("--as-told", "when, in the teller's words", request.as_told),

@@ -13,6 +13,7 @@ namespace winchbook::daybook {
 struct LifeRequest {
   std::string id;                             ///< empty: made from the title
   std::optional<record::LifeEventKind> kind;  ///< needed
+  bool none = false;                          ///< asked for such events, and there are none
   std::string title;
   std::string as_told;  ///< the date in the teller's words
   std::optional<base::EdtfDate> date;

@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -14,10 +16,12 @@ namespace {
 
 forms::Form form(MarkRequest& request) {
   using namespace forms;  // NOLINT: a form is written in its words
+  const auto some = [&request] { return !request.none; };
   return {
-      field("TEXT", "as read; [ ] round what is guessed", request.text).asks("What does it say?"),
+      field("TEXT", "as read; [ ] round what is guessed", request.text)
+          .asks("What does it say?", some),
       id_field(request.id),
-      field("--part", "the part that bears it", request.part).asks("On which part?"),
+      field("--part", "the part that bears it", request.part).asks("On which part?", some),
       field("--where", "where on the part: underside", request.where),
       field("--method",
             "stamped, cast, moulded, engraved, transfer, paper, painted, etched, pencilled, other",
@@ -36,6 +40,9 @@ forms::Form form(MarkRequest& request) {
       field("--note", "a note", request.note),
       field("--photo", "a photograph of it", request.photos),
       flag("--serial", "it is the reel's serial number", request.serial),
+      flag("--none", "marks were looked for (with --serial, a serial number), and none was found",
+           request.none),
+      field("--by", "who looked for them", request.by),
   };
 }
 
@@ -75,7 +82,11 @@ base::Diagnostics read_typed(std::string_view typed, TypedEnd& into) {
 }
 
 base::Result<Said> mark(const MarkRequest& request, Draft& draft) {
-  const auto piece = record::find_piece(draft.record(), request.part);
+  if (request.none) {
+    const auto what = request.serial ? record::LookedFor::serial : record::LookedFor::marks;
+    return found_none(draft, what, request.on, request.by);
+  }
+  const auto piece = piece_named(draft, request.part);
   if (!piece) return piece.faults();
   record::Marking marking;
   marking.piece = piece.value()->id;

@@ -22,10 +22,10 @@ struct MarkRequest : Entry {
   std::string text;  ///< as read; lines parted by line breaks, [ ] round what is guessed
   std::string part;
   std::string where;
-  record::MarkMethod method = record::MarkMethod::stamped;
+  record::MarkMethod method = record::MarkMethod::not_determined;
   record::MarkOf whose = record::MarkOf::not_determined;
-  record::MarkState state = record::MarkState::as_struck;
-  record::Legibility legibility = record::Legibility::clear;
+  record::MarkState state = record::MarkState::not_determined;
+  record::Legibility legibility = record::Legibility::not_determined;
   std::string person;  ///< whom it names
   std::optional<base::EdtfDate> claims;
   std::optional<base::EdtfDate> cut;
@@ -37,6 +37,8 @@ struct MarkRequest : Entry {
   std::vector<std::string> photos;
   std::string salt;     ///< 32 hexadecimal digits drawn at random
   bool serial = false;  ///< it is the reel's serial number
+  bool none = false;    ///< looked for marks (with `serial`, for a number) and found none
+  std::string by;       ///< who looked, as named
 };
 
 /// Adds the mark; with `serial`, the reel's serial number is set to it too.

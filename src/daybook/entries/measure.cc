@@ -7,6 +7,7 @@
 
 #include "base/measure.h"
 #include "base/words_of_text.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -21,7 +22,8 @@ forms::Form drag_form(MeasureRequest& request) {
             "a washer of the drag, from the gear outwards, with its hole, outside and thickness "
             "in mm: \"metal-eared: to-gear 7.4 23.6 0.9\"; to-gear, to-sleeve or free",
             request.washers),
-      flag("--greased", "the drag is greased; left out, dry", request.greased),
+      flag("--greased", "the drag is greased", request.greased),
+      flag("--dry", "the drag is dry", request.dry),
       field("--setting", "what the drag is set to at the line: \"12 N\"", request.setting),
       field("--spool-full", "across the wound line, the spool full", request.spool_full),
       field("--spool-empty", "across the core, or the last line on it", request.spool_empty),
@@ -91,7 +93,7 @@ base::Diagnostics set_weight(const MeasureRequest& request, Draft& draft, Told& 
     told.add("weight {} g", text_of(weight.value));
     return {};
   }
-  const auto piece = record::find_piece(draft.record(), request.part);
+  const auto piece = piece_named(draft, request.part);
   if (!piece) return piece.faults();
   to_change(draft.record().pieces, *piece).weight = weight;
   told.add("{} weighs {} g", piece.value()->name, text_of(weight.value));
@@ -111,12 +113,11 @@ void set_reel(const MeasureRequest& request, record::Reel& reel, Told& told) {
 }
 
 /// The drag as it was put together now stands in the place of what stood there.
-base::Diagnostics set_stack(const MeasureRequest& request, const Draft& draft,
-                            record::DragStack& drag) {
+base::Diagnostics set_stack(const MeasureRequest& request, Draft& draft, record::DragStack& drag) {
   drag = record::DragStack{};
-  drag.greased = request.greased;
+  if (request.greased || request.dry) drag.greased = request.greased;
   for (const TypedWasher& one : request.washers) {
-    const auto piece = record::find_piece(draft.record(), one.part);
+    const auto piece = piece_named(draft, one.part);
     if (!piece) return piece.faults();
     drag.washers.push_back(one.held);
     drag.washers.back().piece = piece.value()->id;
@@ -144,6 +145,7 @@ base::Diagnostics set_drag(const MeasureRequest& request, Draft& draft, Told& to
   set(drag.spool_full, request.spool_full, "spool full {} mm");
   set(drag.spool_empty, request.spool_empty, "spool empty {} mm");
   set(drag.line_strength, request.line_strength, "line that holds {} N");
+  drag.on = date_of(request.on);
   (*open)->drag = std::move(drag);
   return {};
 }

@@ -47,9 +47,10 @@ struct MeasureRequest : Entry {
   std::optional<Figure<Unit::metres>> capacity;   ///< of line
   std::optional<Figure<Unit::millimetres>> line;  ///< its diameter
   std::string source = "measured";
-  std::vector<TypedWasher> washers;              ///< as it was put together, from the gear outwards
-  bool greased = false;                          ///< with `washers`
-  std::optional<Figure<Unit::newtons>> setting;  ///< at the line, the spool full
+  std::vector<TypedWasher> washers;  ///< as it was put together, from the gear outwards
+  bool greased = false;
+  bool dry = false;                                      ///< with `washers`
+  std::optional<Figure<Unit::newtons>> setting;          ///< at the line, the spool full
   std::optional<Figure<Unit::millimetres>> spool_full;   ///< across the wound line
   std::optional<Figure<Unit::millimetres>> spool_empty;  ///< across the core, or the last line
   std::optional<Figure<Unit::newtons>> line_strength;

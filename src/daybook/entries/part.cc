@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -208,13 +209,23 @@ Diagnostics add_fitted_photos(Draft& draft, const record::Piece& piece,
   return {};
 }
 
+/// As many belong in its place, at least.
+void make_room(record::Record& record, const record::Piece& piece) {
+  for (const record::Fitting& one : record.fittings) {
+    if (one.piece != piece.id || one.until) continue;
+    record::Place& place = to_change(record.places, record::find(record, one.place));
+    place.quantity = std::max(place.quantity, piece.count);
+  }
+}
+
 /// What a part that is in the record is: only what is given is set.
 Result<Said> set_known(const PartRequest& request, Draft& draft) {
-  const auto found = record::find_piece(draft.record(), request.name);
+  const auto found = piece_named(draft, request.name);
   if (!found) return found.faults();
   record::Piece& piece = to_change(draft.record().pieces, *found);
   if (auto faults = set_piece(piece, draft, request); !faults.empty()) return faults;
   set_now(piece.now, draft, request, request.now.value_or(piece.now.kind));
+  if (request.count) make_room(draft.record(), piece);
   if (request.until) {
     for (record::Fitting& one : draft.record().fittings) {
       if (one.piece == piece.id && !one.until) one.until = request.until;
@@ -245,6 +256,12 @@ Result<Said> add_empty(const PartRequest& request, Draft& draft) {
   place.said = request.name;
   const auto id = place_of(draft, place, request.count);
   if (!id) return id.faults();
+  const auto open = open_visit(draft, request.on);
+  if (open) {
+    record::PlaceFinding& finding = finding_of(**open, *id);
+    finding.on = date_of(request.on);
+    finding.found = record::Filled::empty;
+  }
   return Said{fmt::format("place {}: {}, nothing sits there", id->text, request.name), {}};
 }
 

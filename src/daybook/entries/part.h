@@ -25,11 +25,11 @@ struct PlaceRequest {
   bool spring = false;  ///< a spring under load sits there
 };
 
-/// A layer of finish: "nickel plate (maker, 1948): worn at the ends"; without brackets, the
-/// maker's.
+/// A layer of finish: "nickel plate (maker, 1948): worn at the ends"; without brackets, nobody said
+/// whose.
 struct TypedFinish {
   std::string what;
-  record::FinishBy by = record::FinishBy::maker;
+  record::FinishBy by = record::FinishBy::not_determined;
   std::optional<base::EdtfDate> when;
   std::string note;
 };

@@ -8,6 +8,8 @@
 #include <set>
 #include <utility>
 
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
@@ -22,9 +24,10 @@ using base::Diagnostics;
 
 forms::Form form(PhotoAddRequest& request) {
   using namespace forms;  // NOLINT: a form is written in its words
-  const auto without_step = [&request] { return request.step.empty(); };
+  const auto without_step = [&request] { return request.step.empty() && !request.none; };
   return {
-      field("FILE", "photographs: JPEG, PNG, HEIC, AVIF, WebP or TIFF", request.files).must(),
+      field("FILE", "photographs: JPEG, PNG, HEIC, AVIF, WebP or TIFF", request.files)
+          .asks("Which photographs?", [&request] { return !request.none; }),
       field("--stage", "found, left, strip-down, cleaning, work, fitting, test, history, document",
             request.stage)
           .asks("When was it taken: found, left, or while at work?", without_step),
@@ -40,6 +43,7 @@ forms::Form form(PhotoAddRequest& request) {
       field("--by", "who took it", request.by),
       field("--shows", "somebody who can be recognised in it", request.shows),
       field("--taken", "when; left out, by the camera's clock", request.taken),
+      flag("--none", "no photograph was taken in this stay", request.none),
       field("--pair-of", "its fellow taken as found from the same place", request.pair_of),
   };
 }
@@ -118,7 +122,7 @@ base::Result<Common> find_common(Draft& draft, const PhotoAddRequest& request) {
   photo.alternative = draft.words(request.alternative);
   photo.scale = request.scale;
   photo.rights = request.rights;
-  const auto pieces = record::find_pieces(draft.record(), request.parts);
+  const auto pieces = pieces_named(draft, request.parts);
   if (!pieces) return pieces.faults();
   for (const record::Piece* piece : *pieces)
     photo.pieces.push_back(piece->id);
@@ -335,6 +339,9 @@ base::Diagnostics read_pictures(PhotoAddRequest& request, library::Library& libr
 }
 
 base::Result<Said> photo_add(const PhotoAddRequest& request, Draft& draft) {
+  if (request.none) {
+    return found_none(draft, record::LookedFor::photographs, request.on, request.by);
+  }
   const std::vector<CameraPicture>& pictures = request.pictures;
   const auto common = find_common(draft, request);
   if (!common) return common.faults();

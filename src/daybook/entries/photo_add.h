@@ -41,6 +41,7 @@ struct PhotoAddRequest : Entry {
   std::vector<std::string> shows;       ///< people who can be recognised
   std::optional<base::EdtfDate> taken;  ///< empty: by the camera's clock
   std::string pair_of;
+  bool none = false;  ///< none was taken in this stay
 };
 
 /// Reads the camera's files and has them made ready for printing. All faults of the files together,

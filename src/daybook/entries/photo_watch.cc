@@ -78,6 +78,7 @@ forms::Outcome outcome_of(const base::Result<Edited>& edited, bool dry_run) {
 base::Result<forms::Outcome> watch_folder(const PhotoWatchRequest& request,
                                           forms::Setting& setting) {
   constexpr int kPauseMilliseconds = 1000;
+  if (auto faults = against_day(request); !faults.empty()) return faults;
   auto begun = Watch::begin(setting.library, request, setting.command);
   if (!begun) return begun.faults();
   Watch& watch = begun.value();

@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "base/words_of_text.h"
-#include "record/find_named.h"
+#include "daybook/named_parts.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -113,7 +113,7 @@ std::string adaptation_of(const Candidate& candidate) {
 base::Result<Said> fit_choice(const JudgedSeat& judged, const SeatChoice& choice, Draft& draft) {
   const auto candidate = chosen(judged, choice.line.value_or(0));
   if (!candidate) return candidate.faults();
-  const auto old = record::find_piece(draft.record(), choice.part);
+  const auto old = piece_named(draft, choice.part);
   if (!old) return old.faults();
   const record::PlaceId* place = place_of(draft.record(), old.value()->id);
   if (place == nullptr) {

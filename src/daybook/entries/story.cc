@@ -6,6 +6,7 @@
 #include <iterator>
 #include <utility>
 
+#include "daybook/looks.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
 #include "recordfile/typed_words.h"
@@ -64,6 +65,8 @@ base::Diagnostics objections(const StoryRequest& request, const Draft& draft) {
 }  // namespace
 
 base::Result<Said> story(const StoryRequest& request, Draft& draft) {
+  if (request.event.none)
+    return found_none(draft, record::LookedFor::life, request.on, request.event.by);
   if (request.event.kind) {
     LifeRequest event = request.event;
     event.title = request.title;

@@ -7,8 +7,10 @@
 #include <utility>
 
 #include "daybook/limits.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "knowledge/knowledge.h"
+#include "record/entered.h"
 #include "record/enum_words.h"
 #include "record/find_named.h"
 
@@ -19,9 +21,15 @@ using Pieces = std::vector<const record::Piece*>;
 
 /// A spring that comes free when some parts come off.
 struct LooseSpring {
-  const record::Piece* piece = nullptr;
-  const record::Piece* freed_by = nullptr;  ///< what held it down; null: it comes off itself
-  int pieces = 1;                           ///< in how many it comes out
+  std::string name;
+  std::string freed_by;  ///< what held it down; empty: it comes off itself
+  int pieces = 1;        ///< in how many it comes out
+};
+
+/// What comes off: pieces, and of a step that is not done yet the places of the list.
+struct ComesOff {
+  Pieces pieces;
+  std::vector<record::PlaceId> places = {};
 };
 
 forms::Form form(StripRequest& request) {
@@ -85,74 +93,61 @@ base::Diagnostics faults_of(const Draft& draft, const record::Visit& visit,
   return faults;
 }
 
-/// The step that is written already and is done now; its parts.
-base::Result<std::vector<record::CountedPiece>> parts_of_step(const Draft& draft,
-                                                              const record::Visit& visit,
-                                                              const std::string& id) {
-  for (const record::StripStep& step : visit.strip_down) {
-    if (step.id.text != id && std::to_string(step.number) != id) continue;
-    std::vector<record::CountedPiece> parts;
-    for (const record::PieceId& piece : step.pieces) {
-      const record::Piece* found = record::find(draft.record(), piece);
-      if (found != nullptr) parts.push_back({found, found->count});
-    }
-    return parts;
+/// The step that is written already, or null.
+record::StripStep* find_step(record::Visit& visit, const std::string& said) {
+  for (record::StripStep& step : visit.strip_down) {
+    if (step.id.text == said || std::to_string(step.number) == said) return &step;
   }
-  return base::of_command(base::error(fmt::format("there is no step \"{}\"", id),
-                                      "name one by its number, or say what is done",
-                                      "command-name"));
+  return nullptr;
 }
 
-/// What stands beside the step: the caution given, or the usual one of springs in the words of the
-/// record's language.
-base::Result<std::optional<record::Caution>> caution_beside(const StripRequest& request,
-                                                            const std::vector<LooseSpring>& springs,
-                                                            const Draft& draft) {
-  constexpr const char* kLabel = "Caution";
-  std::optional<record::Caution> caution;
-  if (request.caution) {
-    caution = caution_of(draft, *request.caution, kLabel);
-  } else if (!springs.empty() || request.spring) {
-    const auto words = draft.library().words(draft.record().language);
-    if (!words) return words.faults();
-    const bool in_pieces = std::any_of(springs.begin(), springs.end(),
-                                       [](const LooseSpring& one) { return one.pieces > 1; });
-    forms::Labelled usual;
-    static_cast<void>(read_typed(
-        words->say(in_pieces ? "strip.spring-pieces-caution" : "strip.spring-caution"), usual));
-    caution = caution_of(draft, usual, kLabel);
+/// The step that is written already and is done now; its parts. What it only named by the place is
+/// a piece from now on.
+base::Result<std::vector<record::CountedPiece>> parts_of_step(const StripRequest& request,
+                                                              record::Visit& visit, Draft& draft) {
+  record::StripStep* step = find_step(visit, request.step);
+  if (step == nullptr) {
+    return base::of_command(base::error(fmt::format("there is no step \"{}\"", request.step),
+                                        "name one by its number, or say what is done",
+                                        "command-name"));
   }
-  return caution;
+  step->on = date_of(request.on);
+  for (const record::PlaceId& place : step->places)
+    step->pieces.push_back(piece_of(draft, place));
+  step->places.clear();
+  std::vector<record::CountedPiece> parts;
+  for (const record::PieceId& piece : step->pieces) {
+    const record::Piece* found = record::find(draft.record(), piece);
+    if (found != nullptr) parts.push_back({found, found->count});
+  }
+  return parts;
 }
 
 base::Result<record::StripStep> step_of(const StripRequest& request,
                                         const std::vector<record::CountedPiece>& parts,
-                                        const std::vector<LooseSpring>& springs,
                                         const record::Visit& visit, const Draft& draft) {
-  auto caution = caution_beside(request, springs, draft);
-  if (!caution) return caution.faults();
   auto photos = photos_of(draft.record(), request.photos);
   if (!photos) return photos.faults();
   record::StripStep step;
   step.number = static_cast<int>(visit.strip_down.size()) + 1;
   step.id = {draft.free_id("st-" + std::to_string(step.number))};
+  step.on = date_of(request.on);
   step.what = draft.words(request.what);
   for (const record::CountedPiece& one : parts)
     step.pieces.push_back(one.piece->id);
   step.orientation = draft.words(request.orientation);
   step.tool = request.tool;
-  step.spring_loose = request.spring || !springs.empty();
-  step.caution = std::move(caution).value();
+  step.spring_loose = request.spring;
+  if (request.caution) step.caution = caution_of(draft, *request.caution, "Caution");
   step.photos = std::move(photos).value();
   return step;
 }
 
 std::string warning_of(const LooseSpring& spring) {
-  std::string text =
-      spring.freed_by == nullptr
-          ? fmt::format("{} is under load and comes free in this step", spring.piece->name)
-          : fmt::format("{} is under load and flies when {} comes away", spring.piece->name,
-                        spring.freed_by->name);
+  std::string text = spring.freed_by.empty()
+                         ? fmt::format("{} is under load and comes free in this step", spring.name)
+                         : fmt::format("{} is under load and flies when {} comes away", spring.name,
+                                       spring.freed_by);
   if (spring.pieces > 1) text += fmt::format("; it and its loose tip are {} pieces", spring.pieces);
   return text;
 }
@@ -193,22 +188,35 @@ Pieces still_in(const record::Record& record, const record::Visit& visit,
   return pieces;
 }
 
-/// Which of these pieces sits in a place of this kind.
-const record::Piece* piece_in(const record::Record& record, const record::Visit& visit,
-                              const Pieces& pieces, std::string_view kind) {
-  for (const record::Place& place : record.places) {
-    if (place.kind != kind) continue;
-    for (const record::Piece* piece : still_in(record, visit, place)) {
-      if (std::find(pieces.begin(), pieces.end(), piece) != pieces.end()) return piece;
-    }
+bool holds(const Pieces& pieces, const record::Piece* piece) {
+  return std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
+}
+
+/// What of this comes out of a place, by name; empty: nothing.
+std::string off_from(const record::Record& record, const record::Visit& visit, const ComesOff& off,
+                     const record::Place& place) {
+  for (const record::Piece* piece : still_in(record, visit, place)) {
+    if (holds(off.pieces, piece)) return piece->name;
   }
-  return nullptr;
+  const bool named = std::find(off.places.begin(), off.places.end(), place.id) != off.places.end();
+  return named ? place.name : std::string();
+}
+
+/// What of this comes out of a place of this kind, by name.
+std::string off_from_kind(const record::Record& record, const record::Visit& visit,
+                          const ComesOff& off, std::string_view kind) {
+  for (const record::Place& place : record.places) {
+    if (kind.empty() || place.kind != kind) continue;
+    if (std::string name = off_from(record, visit, off, place); !name.empty()) return name;
+  }
+  return {};
 }
 
 /// The springs that come free when these parts come off: those among them whose place holds a
-/// spring under load, and those that lose what holds them down and are not off yet.
+/// spring under load, and those that lose what holds them down and are not off yet. A place that is
+/// only listed may hold its spring.
 std::vector<LooseSpring> springs_freed(const Draft& draft, const record::Visit& visit,
-                                       const Pieces& pieces) {
+                                       const ComesOff& off) {
   const record::Record& record = draft.record();
   const std::string_view kind = record::word_of(record.reel.kind);
   const auto known = draft.library().knowledge(kind);
@@ -217,17 +225,17 @@ std::vector<LooseSpring> springs_freed(const Draft& draft, const record::Visit& 
   for (const record::Place& place : record.places) {
     const knowledge::PartsEntry* entry =
         list == nullptr ? nullptr : knowledge::find(*list, place.kind);
-    const bool captive = place.captive_spring || (entry != nullptr && entry->captive_spring);
-    if (!captive) continue;
+    if (!place.captive_spring && (entry == nullptr || !entry->captive_spring)) continue;
     const int loose = entry == nullptr ? 1 : entry->loose_pieces;
-    const record::Piece* holder = entry == nullptr || entry->freed_by.empty()
-                                      ? nullptr
-                                      : piece_in(record, visit, pieces, entry->freed_by);
-    for (const record::Piece* piece : still_in(record, visit, place)) {
-      const bool itself = std::find(pieces.begin(), pieces.end(), piece) != pieces.end();
-      if (itself) springs.push_back({piece, nullptr, loose});
-      if (!itself && holder != nullptr) springs.push_back({piece, holder, loose});
-    }
+    const std::string itself = off_from(record, visit, off, place);
+    const std::string holder =
+        entry == nullptr ? "" : off_from_kind(record, visit, off, entry->freed_by);
+    if (!itself.empty()) springs.push_back({itself, "", loose});
+    if (!itself.empty() || holder.empty()) continue;
+    const Pieces there = still_in(record, visit, place);
+    if (!record::is_entered(record, place)) springs.push_back({place.name, holder, loose});
+    for (const record::Piece* piece : there)
+      springs.push_back({piece->name, holder, loose});
   }
   return springs;
 }
@@ -246,7 +254,7 @@ std::string next_of(const Draft& draft, const record::Visit& visit, const StripR
   for (const record::PieceId& one : next.pieces) {
     if (const record::Piece* piece = record::find(draft.record(), one)) pieces.push_back(piece);
   }
-  for (const LooseSpring& spring : springs_freed(draft, visit, pieces))
+  for (const LooseSpring& spring : springs_freed(draft, visit, {pieces, next.places}))
     text += "\n  take care: " + warning_of(spring);
   return text;
 }
@@ -294,8 +302,12 @@ base::Result<Said> strip(const StripRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
+  // Both are named before either is found: a piece that is added moves the others.
+  for (const auto* said : {&request.off, &request.found}) {
+    if (const auto named = counted_named(draft, *said); !named) return named.faults();
+  }
   const auto off = request.step.empty() ? record::find_counted(draft.record(), request.off)
-                                        : parts_of_step(draft, visit, request.step);
+                                        : parts_of_step(request, visit, draft);
   if (!off) return off.faults();
   if (auto faults = faults_of(draft, visit, *off); !faults.empty()) return faults;
   const auto found = record::find_counted(draft.record(), request.found);
@@ -303,7 +315,7 @@ base::Result<Said> strip(const StripRequest& request, Draft& draft) {
   Pieces pieces;
   for (const record::CountedPiece& one : *off)
     pieces.push_back(one.piece);
-  const auto springs = springs_freed(draft, visit, pieces);
+  const auto springs = springs_freed(draft, visit, {pieces});
   base::Diagnostics warnings;
   warn_of(springs, warnings);
   warn_of_limits(draft, visit, pieces, warnings);
@@ -311,15 +323,15 @@ base::Result<Said> strip(const StripRequest& request, Draft& draft) {
   if (request.step.empty()) {
     std::vector<record::CountedPiece> parts = *off;
     parts.insert(parts.end(), found->begin(), found->end());
-    auto step = step_of(request, parts, springs, visit, draft);
+    auto step = step_of(request, parts, visit, draft);
     if (!step) return step.faults();
     visit.strip_down.push_back(std::move(step).value());
   }
   if (auto unseen = springs_to_see(request, draft, warnings); !unseen.empty()) return unseen;
   for (const record::CountedPiece& one : *off)
-    tray_line_of(visit, one.piece->id).taken_off += one.count;
+    tray_line_of(visit, one.piece->id, request.on).taken_off += one.count;
   for (const record::CountedPiece& one : *found)
-    tray_line_of(visit, one.piece->id).found_loose += one.count;
+    tray_line_of(visit, one.piece->id, request.on).found_loose += one.count;
   return Said{std::move(sentence), std::move(warnings)};
 }
 

@@ -17,8 +17,8 @@ struct StripRequest : Entry {
   bool ask = false;                ///< only tell what flies, and write nothing
   std::string orientation;
   std::string tool;
-  bool spring = false;                     ///< a spring comes free
-  std::optional<forms::Labelled> caution;  ///< empty: the usual one of springs, where one flies
+  bool spring = false;  ///< a spring comes free
+  std::optional<forms::Labelled> caution;
   std::vector<std::string> photos;
   bool springs_seen = false;  ///< somebody was told of what flies, and goes on
 };

@@ -21,8 +21,9 @@ struct UsualTest {
 constexpr auto kUsual = std::to_array<UsualTest>({
     {"turns", "Turns freely", ""},
     {"free-spool", "Free spool, one measured flick", "s"},
-    {"float", "Spool end float", "mm"},
+    {"end-float", "Spool end float", "mm"},
     {"click", "Click", ""},
+    {"check", "Check", ""},
     {"anti-reverse", "Anti-reverse", ""},
     {"drag", "Drag at the line, from loose to hard down", "N"},
     {"line-guide", "Travel of the line guide", "mm"},

@@ -8,6 +8,8 @@
 
 #include "assess/tray/tray.h"
 #include "daybook/limits.h"
+#include "daybook/looks.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
 
@@ -28,7 +30,7 @@ forms::Form form(TrayRequest& request) {
       field("--refit", "a part that is back in its place; \"tail screws: 3\" for three of them",
             request.refitted),
       flag("--refit-all", "everything that is off and nowhere else is back", request.refit_all),
-      field("--found-loose", "a part that lay loose", request.found_loose),
+      field("--found-loose", "a part that lay loose; or none", request.found_loose),
       field("--bag", "a part that goes into the bag of --label", request.bagged),
       field("--label", "the bag's label: \"bag 3\"", request.bag),
       field("--to-owner", "a part given to the owner", request.to_owner),
@@ -85,7 +87,7 @@ base::Diagnostics go(const TrayRequest& request, const Way& way, const record::C
     if (!given) return given.faults();
     leave = std::move(given).value();
   }
-  tray_line_of(visit, one.piece->id).*way.count += one.count;
+  tray_line_of(visit, one.piece->id, request.on).*way.count += one.count;
   if (way.whereabouts && one.count == one.piece->count) {
     const std::string bag = way.whereabouts == Kind::bagged ? request.bag : "";
     take_out(draft.record(), visit.id, one.piece->id,
@@ -153,14 +155,19 @@ base::Result<Said> tray(const TrayRequest& request, Draft& draft) {
     faults.insert(faults.end(), more.begin(), more.end());
     return more.empty();
   };
+  if (request.found_loose == std::vector<std::string>{kNone}) {
+    return found_none(draft, record::LookedFor::loose_parts, request.on);
+  }
+  for (const Way& way : kWays) {
+    if (const auto counted = counted_named(draft, request.*way.parts); !counted)
+      add(counted.faults());
+  }
+  if (!faults.empty()) return faults;
   const auto lay_there = assess::tray::account(draft.record(), visit).pieces;
   std::vector<const Piece*> gone;
   for (const Way& way : kWays) {
     const auto counted = record::find_counted(draft.record(), request.*way.parts);
-    if (!counted) {
-      add(counted.faults());
-      continue;
-    }
+    if (!counted) return counted.faults();
     for (const record::CountedPiece& one : *counted) {
       if (add(go(request, way, one, draft, visit))) gone.push_back(one.piece);
     }
@@ -170,7 +177,7 @@ base::Result<Said> tray(const TrayRequest& request, Draft& draft) {
     for (const assess::tray::PieceAccount& one : lay_there) {
       const int still = unaccounted(visit, one.piece);
       if (!one.open() || still <= 0) continue;
-      tray_line_of(visit, one.piece).refitted += still;
+      tray_line_of(visit, one.piece, request.on).refitted += still;
       gone.push_back(record::find(draft.record(), one.piece));
     }
   }

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "daybook/limits.h"
+#include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/find_named.h"
 
@@ -16,17 +17,17 @@ forms::Form form(WorkRequest& request) {
   return {
       field("WHAT", "what was done, in a sentence", request.what).asks("What was done?"),
       field("--part", "a part it was done to", request.parts),
-      field("--by", "who did it; left out, the bench's first restorer", request.by),
+      field("--by", "who did it", request.by),
       field("--hours", "how long it took", request.hours),
       field("--parts-cost", "what was bought for it: \"4.20 GBP\"", request.parts_cost),
       agreed_field(request.agreed),
       field("--until", "its last day, when it took several", request.until),
-      field("--way-back", "how far it can be undone: \"100: Fully.\"", request.way_back),
+      field("--way-back", "how far it can be undone: \"fully: It wipes off.\"", request.way_back),
       field("--caution", "a caution beside it: \"Solvent: open air, no flame\"", request.caution),
   };
 }
 
-/// Who did it: as named, or the bench's first restorer.
+/// Who did it, as named.
 base::Result<std::optional<record::PersonId>> worker(const WorkRequest& request,
                                                      const record::Record& record) {
   std::optional<record::PersonId> by;
@@ -34,8 +35,6 @@ base::Result<std::optional<record::PersonId>> worker(const WorkRequest& request,
     const auto person = record::find_person(record, request.by);
     if (!person) return person.faults();
     by = person.value()->id;
-  } else if (!record.bench.restorers.empty()) {
-    by = record.bench.restorers.front();
   }
   return by;
 }
@@ -57,7 +56,7 @@ base::Result<Said> work(const WorkRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
-  const auto pieces = record::find_pieces(draft.record(), request.parts);
+  const auto pieces = pieces_named(draft, request.parts);
   if (!pieces) return pieces.faults();
   const auto by = worker(request, draft.record());
   if (!by) return by.faults();

@@ -12,7 +12,7 @@ namespace winchbook::daybook {
 struct WorkRequest : Entry {
   std::string what;
   std::vector<std::string> parts;
-  std::string by;  ///< empty: the bench's first restorer
+  std::string by;  ///< empty: not written
   std::optional<base::Hours> hours;
   std::optional<base::Money> parts_cost;
   std::string agreed;              ///< the agreement that allows what a limit forbids

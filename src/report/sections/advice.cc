@@ -3,6 +3,7 @@
 #include "report/courses_chart.h"
 #include "report/sections.h"
 #include "report/table_columns.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -97,6 +98,8 @@ std::optional<document::Chapter> tell_advice(const Telling& telling) {
         telling.words.say("chapter.continued", {{"eyebrow", chapter.eyebrow}});
   }
   chapter.stand_first = stand_first(telling, advice);
+  if (advice.advised) chapter.tells.push_back(told_course("advice:advised", advice.advised));
+  if (advice.chosen) chapter.tells.push_back(told_course("advice:chosen", advice.chosen));
   document::Paragraph because = telling.paragraph(advice.because);
   because.beside = ranking(telling);
   if (!because.words.empty()) chapter.blocks.emplace_back(std::move(because));

@@ -158,18 +158,20 @@ document::Table pulls(const Telling& telling, const RecordedDrag& drag) {
 }
 
 std::string answer(const Telling& telling, const RecordedDrag& drag) {
+  std::vector<std::string> sentences;
   if (drag.lacking.empty()) {
     const Pull& empty = drag.curve.back();
-    return telling.words.say(
+    sentences.push_back(telling.words.say(
         "bench-drag.answer",
         {{"full", newtons_words(telling, *drag.setting)},
-         {"empty", newtons_words(telling, (empty.pressure.low + empty.pressure.high) / 2)}});
+         {"empty", newtons_words(telling, (empty.pressure.low + empty.pressure.high) / 2)}}));
   }
   if (drag.advised) {
-    return telling.words.say("bench-drag.answer-advised",
-                             {{"drag", pull_words(telling, *drag.advised)}});
+    sentences.push_back(telling.words.say("bench-drag.answer-advised",
+                                          {{"drag", pull_words(telling, *drag.advised)}}));
   }
-  return telling.words.say("bench-drag.answer-none");
+  if (sentences.empty()) return telling.words.say("bench-drag.answer-none");
+  return joined(sentences);
 }
 
 }  // namespace

@@ -7,13 +7,13 @@
 #include "report/sections.h"
 #include "report/statement.h"
 #include "report/table_columns.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
 
 using assess::strip::Finding;
 using assess::strip::PlaceToStrip;
-using document::Block;
 using document::Chapter;
 using document::Run;
 using document::Subhead;
@@ -202,7 +202,8 @@ document::Table places_table(const Telling& telling, const Finding& finding) {
 std::optional<Chapter> tell_bench_sheet(const Telling& telling) {
   const Finding& finding = strip_of(telling);
   Chapter chapter = telling.chapter("bench-sheet");
-  chapter.title = reel_in_trade(telling);
+  chapter.title = titled(telling, reel_in_trade(telling));
+  chapter.tells = told_identity(telling.assessment.identity);
   chapter.stand_first = answer(telling, finding);
   chapter.blocks.emplace_back(what_it_is(telling));
   add_rules(telling, chapter);

@@ -3,6 +3,7 @@
 
 #include "report/bench_words.h"
 #include "report/bench_work.h"
+#include "report/care_words.h"
 #include "report/sections.h"
 #include "report/table_columns.h"
 
@@ -60,8 +61,11 @@ document::Table tests(const Telling& telling) {
         row_of(what_of(telling, test), test.unit, test_reading(telling, test.after)));
   }
   if (recorded.empty()) {
-    for (const StandardTest& test : kStandard)
-      table.rows.push_back(row_of(telling.words.say(test.key), test.unit, ""));
+    const std::string ratchet = ratchet_word(telling);
+    for (const StandardTest& test : kStandard) {
+      const std::string what = telling.words.say(test.key, {{"ratchet", ratchet}});
+      table.rows.push_back(row_of(telling.words.capitalised(what), test.unit, ""));
+    }
   }
   table.below = document::plain(telling.words.say("bench-tests.below"));
   table.summary = telling.words.say("bench-tests.summary");

@@ -42,8 +42,10 @@ std::string dates(const Telling& telling) {
 /// The bench's own cautions; then, for a reel that is fished, what its kind, age and line add.
 std::vector<document::Caution> cautions(const Telling& telling, bool fished) {
   std::vector<document::Caution> all;
-  for (const record::Caution& caution : telling.visit.care->cautions)
-    all.push_back(telling.caution(caution));
+  if (telling.visit.care) {
+    for (const record::Caution& caution : telling.visit.care->cautions)
+      all.push_back(telling.caution(caution));
+  }
   if (!fished) return all;
   for (document::Caution& caution : further_cautions(telling, {knowledge::Matters::use}))
     all.push_back(std::move(caution));
@@ -53,8 +55,7 @@ std::vector<document::Caution> cautions(const Telling& telling, bool fished) {
 }  // namespace
 
 std::optional<document::Chapter> tell_care(const Telling& telling) {
-  if (!telling.visit.care) return std::nullopt;
-  const record::CareAdvice& care = *telling.visit.care;
+  const record::CareAdvice care = telling.visit.care.value_or(record::CareAdvice{});
   document::Chapter chapter = telling.chapter("care");
   const bool fished = assess::fitting::use_of(telling.visit) == assess::fitting::Use::fish;
   if (!fished) {

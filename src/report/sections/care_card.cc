@@ -2,6 +2,7 @@
 #include <set>
 #include <utility>
 
+#include "record/moments.h"
 #include "report/bench_words.h"
 #include "report/bench_work.h"
 #include "report/care_words.h"
@@ -9,6 +10,7 @@
 #include "report/ledger_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -178,9 +180,10 @@ void say_lubrication(const Telling& telling, Panel& panel) {
   add("bench-assembly.grease-label", "care-card.grease-how",
       lubricated_words(telling, parts, Lubricant::grease));
   if (telling.visit.drag) {
-    panel.fact("bench-assembly.washers",
-               telling.words.say(telling.visit.drag->greased ? "care-card.washers-greased"
-                                                             : "care-card.washers-dry"));
+    panel.fact(
+        "bench-assembly.washers",
+        telling.words.say(telling.visit.drag->greased.value_or(false) ? "care-card.washers-greased"
+                                                                      : "care-card.washers-dry"));
   }
   panel.set_facts();
 }
@@ -239,7 +242,7 @@ Panel never_panel(const Telling& telling) {
   for (const record::Caution& caution : care_of(telling).cautions)
     panel.add(telling.caution(caution));
   for (const record::Fault& fault : telling.visit.findings.faults) {
-    if (fault.left != record::Severity::unsafe) continue;
+    if (record::severity_at(fault, record::Moment::left) != record::Severity::unsafe) continue;
     panel.add(document::Caution{
         telling.words.say("care-card.unsafe"),
         document::plain(telling.words.say("care-card.unsafe-is", {{"fault", fault.name}}))});
@@ -260,7 +263,8 @@ std::optional<Chapter> tell_care_card(const Telling& telling) {
   if (telling.recorded == nullptr) return std::nullopt;
   const bool fish = telling.recorded->use == Use::fish;
   Chapter chapter = telling.chapter("care-card");
-  chapter.title = reel_in_trade(telling);
+  chapter.title = titled(telling, reel_in_trade(telling));
+  chapter.tells = told_identity(telling.assessment.identity);
   if (!fish) chapter.eyebrow = telling.words.say("care-card.shelf-eyebrow");
   chapter.stand_first = answer(telling);
 

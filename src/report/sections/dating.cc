@@ -2,21 +2,18 @@
 #include "report/dating_words.h"
 #include "report/marks_table.h"
 #include "report/sections.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
 
 /// The answer; the bench's own where the marks give none.
 std::string stand_first(const Telling& telling) {
-  if (std::string answer = dating_answer(telling); !answer.empty()) return answer;
-  const auto& made = telling.record.reel.made;
-  if (made) {
-    return telling.words.say("dating.by-the-bench",
-                             {{"date", telling.words.date(made->date)},
-                              {"sure", std::string(record::word_of(made->certainty))}});
-  }
-  if (telling.record.markings.empty()) return telling.words.say("dating.no-marks");
-  return telling.words.say("dating.marks-only");
+  const bool marked = !telling.record.markings.empty();
+  const std::string none = marked ? "" : telling.words.say("dating.no-marks");
+  if (std::string answer = dating_answer(telling); !answer.empty()) return joined({none, answer});
+  if (std::string made = made_sentence(telling); !made.empty()) return joined({none, made});
+  return marked ? telling.words.say("dating.marks-only") : none;
 }
 
 document::Paragraph how(const Telling& telling, bool with_profile) {
@@ -46,12 +43,17 @@ void add_doubts(const Telling& telling, document::Chapter& chapter) {
 std::optional<document::Chapter> tell_dating(const Telling& telling) {
   document::Chapter chapter = telling.chapter("dating");
   chapter.stand_first = stand_first(telling);
+  chapter.tells = told_made(telling.assessment.identity.made);
   const auto& made = telling.record.reel.made;
   auto figure = dating_chart(telling);
   // With nothing to show, the sentence above is the whole chapter.
   const bool says_why = made && !made->evidence.because.empty();
-  if (telling.record.markings.empty() && !figure && !says_why) return chapter;
-  if (figure) chapter.blocks.emplace_back(std::move(*figure));
+  if (telling.record.markings.empty() && !figure && !says_why) {
+    if (chapter.stand_first.empty()) return std::nullopt;
+    return chapter;
+  }
+  if (figure)
+    chapter.blocks.emplace_back(std::move(*figure)).tells = told_dating(telling.assessment.dating);
   if (const std::size_t more = marks_not_drawn(telling); more > 0) {
     chapter.blocks.emplace_back(
         telling.sentence(telling.words.say("dating.not-drawn", {{"count", more}})));

@@ -7,6 +7,7 @@
 #include "report/originality_chart.h"
 #include "report/sections.h"
 #include "report/table_columns.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -118,24 +119,24 @@ document::Table ledger(const Telling& telling, const Finding& finding, bool smal
 }
 
 /// The answer and the table; the chart only where there is room for it.
-document::Chapter ledger_chapter(const Telling& telling, bool with_chart) {
+std::optional<document::Chapter> ledger_chapter(const Telling& telling, bool with_chart) {
   document::Chapter chapter = telling.chapter("first-ledger");
   chapter.ledger = document::Ledger::first;
-  const assess::VisitAssessment* last = telling.assessment.last();
-  if (last == nullptr || last->originality.rows.empty()) {
-    chapter.blocks.emplace_back(telling.sentence(telling.words.say("ledger.no-rows")));
-    return chapter;
-  }
-  const Finding& finding = last->originality;
+  if (!says_anything_of_parts(telling)) return std::nullopt;
+  const Finding& finding = telling.assessment.last()->originality;
   chapter.stand_first = ledger_answer(telling, finding);
+  chapter.tells = told_counts(finding);
   auto figure = with_chart ? originality_chart(telling, finding) : std::nullopt;
-  if (figure) chapter.blocks.emplace_back(std::move(*figure));
+  if (figure) chapter.blocks.emplace_back(std::move(*figure)).tells = told_chart(finding);
   document::Table table = ledger(telling, finding, !with_chart);
   if (table.rows.empty()) {
     chapter.blocks.emplace_back(telling.sentence(
         telling.words.say("ledger.nothing-to-list", {{"count", finding.rows.size()}})));
   } else {
-    chapter.blocks.emplace_back(std::move(table));
+    FactList& told = chapter.blocks.emplace_back(std::move(table)).tells;
+    for (const PieceRow& row : finding.rows)
+      for (document::Fact& fact : told_standing(row))
+        told.push_back(std::move(fact));
   }
   return chapter;
 }
@@ -147,8 +148,8 @@ std::optional<document::Chapter> tell_parts(const Telling& telling) {
 }
 
 std::optional<document::Chapter> tell_first_ledger(const Telling& telling) {
-  document::Chapter chapter = ledger_chapter(telling, /*with_chart=*/true);
-  chapter.starts_page = true;
+  auto chapter = ledger_chapter(telling, /*with_chart=*/true);
+  if (chapter) chapter->starts_page = true;
   return chapter;
 }
 

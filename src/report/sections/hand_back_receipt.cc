@@ -4,6 +4,7 @@
 
 #include "assess/tray/tray.h"
 #include "record/enum_words.h"
+#include "record/moments.h"
 #include "report/bench_work.h"
 #include "report/fitting_words.h"
 #include "report/receipts.h"
@@ -41,7 +42,6 @@ std::vector<Text> with_it(const Telling& telling) {
 /// Every bag that went back, in the order it was written down, with what lies in it.
 void add_bags(const Telling& telling, ReceiptFacts& facts) {
   const auto& labels = telling.visit.hand_back->bags;
-  if (labels.empty()) facts.add("hand-back.bags", telling.words.say("hand-back.no-bags"));
   for (const std::string& label : labels) {
     std::string held;
     for (const Piece& piece : telling.record.pieces) {
@@ -104,9 +104,10 @@ std::vector<Text> not_put_right(const Telling& telling) {
   std::vector<Text> lines;
   std::string faults;
   for (const record::Fault& fault : telling.visit.findings.faults) {
-    if (!fault.left) continue;
+    const auto severity = record::severity_at(fault, record::Moment::left);
+    if (!severity) continue;
     const std::string gravity =
-        telling.words.say("severity." + std::string(record::word_of(*fault.left)));
+        telling.words.say("severity." + std::string(record::word_of(*severity)));
     faults += (faults.empty() ? "" : "; ") +
               telling.words.say("receipt.fault", {{"name", fault.name}, {"gravity", gravity}});
   }
@@ -128,7 +129,7 @@ std::string tests(const Telling& telling) {
                "hand-back.test",
                {{"test", test.what}, {"reading", test_reading(telling, test.after, test.unit)}});
   }
-  return out.empty() ? telling.words.say("hand-back.not-tested") : out + ".";
+  return out.empty() ? out : out + ".";
 }
 
 std::string decision(const Telling& telling) {
@@ -178,7 +179,7 @@ std::string cost(const Telling& telling) {
     said.push_back(
         telling.words.say("hand-back.donors-cost", {{"sum", sums_in_words(telling, sums.donors)}}));
   }
-  return said.empty() ? telling.words.say("receipt.cost.none") : joined(said);
+  return joined(said);
 }
 
 std::string next(const Telling& telling) {
@@ -259,11 +260,12 @@ document::Facts facts(const Telling& telling) {
   facts.add_lines("hand-back.stays-away", stays_away(telling), "hand-back.nothing-kept");
   if (!telling.edition.unaccounted.empty())
     facts.add("hand-back.unaccounted", unaccounted(telling));
-  facts.add_lines("hand-back.fitted", fitted(telling), "hand-back.nothing-fitted");
+  if (const auto put_in = fitted(telling); !put_in.empty())
+    facts.add_lines("hand-back.fitted", put_in);
   facts.add_lines("hand-back.not-put-right", not_put_right(telling), "hand-back.all-put-right");
-  facts.add("hand-back.tests", tests(telling));
+  facts.add_or_room("hand-back.tests", tests(telling));
   facts.add("hand-back.decision", decision(telling));
-  facts.add("receipt.cost", cost(telling));
+  facts.add_or_room("receipt.cost", cost(telling));
   facts.add("hand-back.next", next(telling));
   facts.add("hand-back.counsel", counsel(telling));
   return std::move(facts.facts());
@@ -273,12 +275,12 @@ std::optional<document::Chapter> tell(const Telling& telling, Copy copy) {
   const Visit& visit = telling.visit;
   if (!visit.hand_back) return std::nullopt;
   document::Chapter chapter = receipt_chapter(telling, "hand-back", copy);
-  const auto& to = visit.hand_back->to ? visit.hand_back->to : visit.brought_by;
+  const auto& to = visit.hand_back->to;
   const std::string date = telling.words.date(visit.hand_back->on);
-  const std::string who = to ? telling.name(*to) : telling.words.say("receipt.nobody-named");
   const std::size_t bags = visit.hand_back->bags.size();
   chapter.stand_first = telling.words.say(
-      "hand-back.answer", {{"name", who},
+      "hand-back.answer", {{"who", to ? "named" : "nobody"},
+                           {"name", to ? telling.name(*to) : ""},
                            {"date", date},
                            {"bags", bags},
                            {"number", telling.words.spelled(static_cast<std::int64_t>(bags))}});

@@ -11,11 +11,11 @@ std::vector<document::Beside> wishes(const Telling& telling) {
   std::vector<document::Beside> notes;
   const record::Visit& visit = telling.visit;
   const auto& words = telling.words;
-  if (!visit.wishes.words.empty()) {
-    const std::string lead =
-        visit.brought_by
-            ? words.say("came.asked", {{"name", telling.short_name(*visit.brought_by)}})
-            : words.say("came.asked-by-owner");
+  if (!visit.wishes.words.empty() && telling.edition.reader == record::Reader::owner) {
+    const auto& who = visit.brought_by;
+    const std::string lead = words.say(
+        "came.asked",
+        {{"who", who ? "named" : "owner"}, {"name", who ? telling.short_name(*who) : ""}});
     document::Text text = document::with_lead(lead, "");
     text.parts.emplace_back(document::Run{" "});
     append(text, telling.text(visit.wishes.words.front().words));
@@ -34,6 +34,19 @@ std::vector<document::Beside> wishes(const Telling& telling) {
     notes.emplace_back(SideNote{document::with_lead(words.say("came.must-stay"), joined(stays))});
   }
   return notes;
+}
+
+/// With no words to stand beside, the notes are told one below the other.
+document::Paragraph in_paragraphs(std::vector<document::Beside> notes) {
+  document::Paragraph told;
+  told.manner = document::ParagraphManner::unindented;
+  for (document::Beside& note : notes) {
+    auto* words = std::get_if<SideNote>(&note);
+    if (words == nullptr) continue;
+    if (!told.words.empty()) told.words.parts.emplace_back(document::LineEnd{});
+    append(told.words, std::move(words->words));
+  }
+  return told;
 }
 
 void add_pictures(const Telling& telling, document::Chapter& chapter) {
@@ -79,15 +92,19 @@ std::optional<document::Chapter> tell_how_it_came(const Telling& telling) {
   chapter.stand_first = telling.plain(visit.arrived);
   add_pictures(telling, chapter);
   document::Paragraph first = telling.paragraph(visit.findings.note);
-  if (visit.findings.note.empty()) first = telling.sentence(telling.words.say("came.no-note"));
   first.beside = wishes(telling);
-  chapter.blocks.emplace_back(std::move(first));
+  if (!first.words.empty()) {
+    chapter.blocks.emplace_back(std::move(first));
+  } else if (!first.beside.empty()) {
+    chapter.blocks.emplace_back(in_paragraphs(std::move(first.beside)));
+  }
   if (auto named = faults(telling)) {
     chapter.blocks.emplace_back(
         document::Subhead{telling.counted("came.faults", named->items.size())});
     chapter.blocks.emplace_back(std::move(*named));
   }
   if (auto chart = condition_chart(telling)) chapter.blocks.emplace_back(std::move(*chart));
+  if (chapter.blocks.empty() && chapter.stand_first.empty()) return std::nullopt;
   return chapter;
 }
 

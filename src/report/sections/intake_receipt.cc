@@ -62,7 +62,7 @@ std::vector<Text> loose_parts(const Telling& telling) {
   return lines;
 }
 
-/// "nearly all of the maker's finish; structure sound; …": the axes that have one word.
+/// "over half of the maker's finish; structure sound; …": the axes that have one word.
 std::string axes(const Telling& telling) {
   const assess::VisitAssessment* last = telling.assessment.last();
   if (last == nullptr) return "";
@@ -73,7 +73,7 @@ std::string axes(const Telling& telling) {
     assess::condition::WordRange word;
   };
   const std::array<Axis, 4> all{{
-      {"surface", {"nearlyall", "most", "half", "little"}, at.finish_left.word},
+      {"surface", {"threequarters", "half", "quarter", "less"}, at.finish_left.word},
       {"structure", {"sound", "marked", "weakened", "unsafe"}, at.structure.word},
       {"working", {"asmade", "withcare", "inpart", "not"}, at.working.word},
       {"completeness", {"whole", "nearly", "part", "little"}, at.completeness.word},
@@ -106,15 +106,13 @@ std::string faults(const Telling& telling) {
   return telling.words.say("receipt.faults", {{"names", out}});
 }
 
-/// Few words of what was found, or that nobody has looked yet.
+/// Few words of what was found.
 std::string at_a_glance(const Telling& telling) {
   const record::Findings& findings = telling.visit.findings;
   const bool looked = std::any_of(findings.pieces.begin(), findings.pieces.end(),
                                   [](const auto& one) { return one.found.has_value(); }) ||
                       !findings.faults.empty();
-  if (!looked || !known_by_then(telling, findings.found_on)) {
-    return telling.words.say("receipt.not-examined");
-  }
+  if (!looked || !known_by_then(telling, findings.found_on)) return "";
   return joined({axes(telling), faults(telling)});
 }
 
@@ -171,9 +169,9 @@ void add_agreed(const Telling& telling, ReceiptFacts& facts) {
     }
     log.push_back(std::move(line));
   }
-  facts.add_lines("receipt.may-be-done", may, "receipt.not-agreed");
-  facts.add_lines("receipt.must-stay", must_stay(telling), "receipt.nothing-named");
-  facts.add_lines("receipt.agreed", log, "receipt.not-agreed");
+  facts.add_lines("receipt.may-be-done", may);
+  facts.add_lines("receipt.must-stay", must_stay(telling));
+  facts.add_lines("receipt.agreed", log);
 }
 
 /// The last estimate and the last limit; the course that was chosen has an estimate, too.
@@ -191,7 +189,6 @@ std::string cost(const Telling& telling) {
       if (course.course == *advice->chosen) estimate = cost_range(telling, course.low, course.high);
     }
   }
-  if (estimate.empty() && limit.empty()) return telling.words.say("receipt.cost.none");
   const auto& words = telling.words;
   return joined({estimate.empty() ? "" : words.say("receipt.cost.estimate", {{"sum", estimate}}),
                  limit.empty() ? "" : words.say("receipt.cost.limit", {{"sum", limit}})});
@@ -202,7 +199,7 @@ std::string ready(const Telling& telling) {
   const auto& words = telling.words;
   return joined(
       {visit.promised_by ? words.say("receipt.promised", {{"date", words.date(*visit.promised_by)}})
-                         : words.say("receipt.not-promised"),
+                         : "",
        visit.waiting_for.empty()
            ? ""
            : words.say("receipt.waiting-for", {{"what", words.list(visit.waiting_for)}})});
@@ -211,17 +208,15 @@ std::string ready(const Telling& telling) {
 document::Facts facts(const Telling& telling) {
   ReceiptFacts facts(telling);
   facts.add("receipt.reel", reel_and_model(telling));
-  facts.add("receipt.arrived", telling.text(telling.visit.arrived));
-  facts.add("receipt.glance", at_a_glance(telling));
+  facts.add_or_room("receipt.arrived", telling.text(telling.visit.arrived));
+  facts.add_or_room("receipt.glance", at_a_glance(telling));
   facts.add_lines("receipt.with-it", with_it(telling), "receipt.nothing-with-it");
   facts.add_lines("receipt.loose", loose_parts(telling), "receipt.nothing-loose");
-  facts.add_lines("receipt.wanted", wanted(telling), "receipt.no-wish");
+  facts.add_lines("receipt.wanted", wanted(telling));
   add_agreed(telling, facts);
-  facts.add("receipt.cost", cost(telling));
-  facts.add("receipt.ready", ready(telling));
-  Text terms = telling.text(telling.record.bench.terms);
-  if (terms.empty()) terms = document::plain(telling.words.say("receipt.no-terms"));
-  facts.add("receipt.not-collected", std::move(terms));
+  facts.add_or_room("receipt.cost", cost(telling));
+  facts.add_or_room("receipt.ready", ready(telling));
+  facts.add_or_room("receipt.not-collected", telling.text(telling.record.bench.terms));
   return std::move(facts.facts());
 }
 
@@ -229,11 +224,10 @@ document::Chapter tell(const Telling& telling, Copy copy) {
   const record::Visit& visit = telling.visit;
   document::Chapter chapter = receipt_chapter(telling, "intake", copy);
   const std::string date = telling.words.date(visit.taken_in);
-  chapter.stand_first =
-      visit.brought_by
-          ? telling.words.say("intake.answer",
-                              {{"name", telling.name(*visit.brought_by)}, {"date", date}})
-          : telling.words.say("intake.answer-nobody", {{"date", date}});
+  const auto& who = visit.brought_by ? visit.brought_by : visit.owner;
+  const char* as = visit.brought_by ? "brought" : who ? "owner" : "nobody";
+  chapter.stand_first = telling.words.say(
+      "intake.answer", {{"who", as}, {"name", who ? telling.name(*who) : ""}, {"date", date}});
   document::Facts told = facts(telling);
   told.beside =
       receipt_margin(telling, record::Stage::as_found, "receipt.brought-by", visit.brought_by);

@@ -46,8 +46,8 @@ Label label(const Telling& telling, char kind, const std::string& which) {
   Label out;
   out.qr_payload = scanned(telling, kind, which);
   out.qr_alternative = telling.words.say("label.code", {{"code", out.qr_payload}});
-  out.foot = telling.words.say("label.foot",
-                               {{"reel", reel_in_trade(telling)}, {"number", job_number(telling)}});
+  out.foot = telling.words.say("label.foot", {{"reel", titled(telling, reel_in_trade(telling))},
+                                              {"number", job_number(telling)}});
   return out;
 }
 

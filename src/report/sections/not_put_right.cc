@@ -1,5 +1,6 @@
 #include <utility>
 
+#include "record/moments.h"
 #include "report/sections.h"
 
 namespace winchbook::report {
@@ -7,8 +8,9 @@ namespace {
 
 /// A fault that stayed, by name, and why it stayed.
 document::Text fault_left(const Telling& telling, const record::Fault& fault) {
-  const std::string gravity =
-      telling.words.say("severity." + std::string(record::word_of(*fault.left)));
+  const std::string gravity = telling.words.say(
+      "severity." +
+      std::string(record::word_of(*record::severity_at(fault, record::Moment::left))));
   document::Text text =
       document::with_lead(telling.words.capitalised(fault.name),
                           telling.words.say("came.fault", {{"gravity", gravity}}) + " ");
@@ -30,13 +32,14 @@ std::optional<document::Chapter> tell_not_put_right(const Telling& telling) {
   }
   document::List faults;
   for (const record::Fault& fault : visit.findings.faults) {
-    if (fault.left) faults.items.push_back(fault_left(telling, fault));
+    if (record::severity_at(fault, record::Moment::left))
+      faults.items.push_back(fault_left(telling, fault));
   }
   if (visit.not_put_right.empty() && faults.items.empty()) return std::nullopt;
   bool first = true;
   for (const record::Words& words : visit.not_put_right) {
     document::Paragraph paragraph = telling.paragraph(words);
-    if (std::exchange(first, false)) {
+    if (std::exchange(first, false) && telling.visit.next_service) {
       paragraph.beside.emplace_back(
           document::SideNote{document::plain(telling.words.say("not-put-right.seen-again"))});
     }

@@ -48,7 +48,7 @@ document::Facts facts(const Telling& telling) {
                        "seal.book-is", {{"document", words.say("document." + edition.document)},
                                         {"edition", std::to_string(edition.number)},
                                         {"date", words.day(edition.date)}})));
-  add("seal.reel", document::plain(reel_in_trade(telling)));
+  add("seal.reel", document::plain(titled(telling, reel_in_trade(telling))));
   add("seal.fingerprint", document::in_lines(in_fours(edition.fingerprint)));
   add("seal.earlier",
       document::plain(edition.earlier.empty() ? words.say("seal.none")

@@ -40,11 +40,9 @@ Entry entry_of(const Telling& telling, const std::string& letter, const Fitting&
     add_fact(telling, "fitting.donor", document::plain(donor_words(telling, *piece)), entry);
   }
   add_fact(telling, "fitting.why", telling.text(fitting.why), entry);
-  document::Text adapted = telling.text(fitting.adaptation);
-  if (adapted.empty()) adapted = document::plain(telling.words.say("fitting.not-adapted"));
-  add_fact(telling, "fitting.adapted", std::move(adapted), entry);
+  add_fact(telling, "fitting.adapted", telling.text(fitting.adaptation), entry);
   if (fitting.way_back) {
-    add_fact(telling, "fitting.way-back", telling.text(fitting.way_back->words), entry);
+    add_fact(telling, "fitting.way-back", way_back_words(telling, *fitting.way_back), entry);
   }
   add_fact(telling, "fitting.old-one", document::plain(old_piece_words(telling, fitting)), entry);
   return entry;
@@ -72,7 +70,8 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
   chapter.ledger = document::Ledger::second;
   chapter.starts_page = true;
   add_entries(telling, chapter);
-  chapter.stand_first = second_ledger_answer(telling, chapter.blocks.size());
+  const std::size_t entries = chapter.blocks.size();
+  if (entries > 0) chapter.stand_first = second_ledger_answer(telling, entries);
   if (std::any_of(chapter.blocks.begin(), chapter.blocks.end(), is_pictured)) {
     document::Paragraph note = telling.sentence(telling.words.say("second.pictures"));
     note.manner = document::ParagraphManner::note;
@@ -80,6 +79,7 @@ std::optional<document::Chapter> tell_second_ledger(const Telling& telling) {
     chapter.blocks.emplace_back(std::move(note));
   }
   add_bench_work(telling, telling.pictures.of("second-ledger"), chapter);
+  if (chapter.blocks.empty()) return std::nullopt;
   return chapter;
 }
 
@@ -87,9 +87,9 @@ std::optional<document::Chapter> tell_work(const Telling& telling) {
   document::Chapter chapter = telling.chapter("work");
   chapter.ledger = document::Ledger::second;
   add_entries(telling, chapter);
-  if (chapter.blocks.empty()) chapter.stand_first = telling.words.say("work.nothing-fitted");
-  add_short_work(telling, telling.pictures.of("work"), chapter);
+  add_short_work(telling, chapter);
   add_earlier_visits(telling, chapter);
+  if (chapter.blocks.empty()) return std::nullopt;
   return chapter;
 }
 

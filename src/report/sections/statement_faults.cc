@@ -1,6 +1,7 @@
 #include <utility>
 
 #include "record/enum_words.h"
+#include "record/moments.h"
 #include "report/care_words.h"
 #include "report/provenance.h"
 #include "report/statement.h"
@@ -31,7 +32,8 @@ Text fault_words(const Telling& telling, const Fault& fault) {
                                       {"size", telling.words.measure(fault.size->value, "mm")}})
                  : fault.name;
   const std::string found = fault.found ? gravity(telling, *fault.found) : "";
-  const std::string left = fault.left ? gravity(telling, *fault.left) : "";
+  const auto standing = record::severity_at(fault, record::Moment::left);
+  const std::string left = standing ? gravity(telling, *standing) : "";
   const char* form = found.empty()   ? "new"
                      : left.empty()  ? "mended"
                      : found == left ? "stays"
@@ -40,19 +42,25 @@ Text fault_words(const Telling& telling, const Fault& fault) {
       telling.words.capitalised(name) + ",",
       telling.words.say("statement.fault", {{"form", form}, {"found", found}, {"left", left}}));
   add_words(telling, fault.what, text);
-  if (fault.left) add_words(telling, fault.why_it_stays, text);
+  if (standing) add_words(telling, fault.why_it_stays, text);
   return text;
 }
 
 void add_faults(const Telling& telling, std::vector<HalfBlock>& blocks) {
   const auto& faults = telling.visit.findings.faults;
   const std::size_t standing = standing_faults(telling);
+  const std::string none = telling.words.say("statement.no-faults");
+  if (faults.empty() && none.empty() && telling.visit.not_put_right.empty()) return;
   blocks.emplace_back(ruled_subhead(telling, "statement.faults"));
-  blocks.emplace_back(note_paragraph(telling.words.say(
-      "statement.faults-answer", {{"count", standing}, {"right", faults.size() - standing}})));
+  std::string answer =
+      faults.empty()
+          ? none
+          : telling.words.say("statement.faults-answer",
+                              {{"count", standing}, {"right", faults.size() - standing}});
+  if (!answer.empty()) blocks.emplace_back(note_paragraph(std::move(answer)));
   for (const bool left : {true, false}) {
     for (const Fault& fault : faults) {
-      if (fault.left.has_value() == left)
+      if (record::severity_at(fault, record::Moment::left).has_value() == left)
         blocks.emplace_back(note_paragraph(fault_words(telling, fault)));
     }
   }
@@ -64,17 +72,17 @@ void add_faults(const Telling& telling, std::vector<HalfBlock>& blocks) {
 }
 
 void add_flags(const Telling& telling, std::vector<HalfBlock>& blocks) {
-  blocks.emplace_back(ruled_subhead(telling, "statement.flags"));
   using knowledge::Matters;
   const std::vector<ToldFlag> flags =
       flags_told(telling, {Matters::use, Matters::keep, Matters::deal}, true);
+  if (flags.empty()) return;
+  blocks.emplace_back(ruled_subhead(telling, "statement.flags"));
   for (const ToldFlag& flag : flags) {
     blocks.emplace_back(
         document::Caution{telling.words.say(flag.legal ? "statement.legal" : "statement.hazard",
                                             {{"name", flag.name}}),
                           flag.words});
   }
-  if (flags.empty()) blocks.emplace_back(note_paragraph(telling.words.say("statement.no-flags")));
   blocks.emplace_back(note_paragraph(telling.words.say("bench.flags-defer")));
 }
 
@@ -82,8 +90,7 @@ void add_interest(const Telling& telling, std::vector<HalfBlock>& blocks) {
   blocks.emplace_back(ruled_subhead(telling, "statement.interest"));
   const record::Words& interest = telling.record.bench.own_interest;
   blocks.emplace_back(note_paragraph(
-      interest.empty() ? document::plain(telling.words.say("statement.no-interest",
-                                                           {{"bench", telling.record.bench.name}}))
+      interest.empty() ? document::plain(telling.words.say("not-entered.for-the-pen"))
                        : telling.text(interest)));
   blocks.emplace_back(note_paragraph(document::with_lead(
       telling.words.say("statement.not-a-valuation"), telling.words.say("statement.appraiser"))));
@@ -100,10 +107,8 @@ std::vector<HalfBlock> statement_faults(const Telling& telling) {
 
 std::vector<HalfBlock> statement_custody(const Telling& telling) {
   std::vector<HalfBlock> blocks;
-  blocks.emplace_back(ruled_subhead(telling, "statement.custody"));
-  if (telling.record.custody.empty()) {
-    blocks.emplace_back(note_paragraph(telling.words.say("statement.no-custody")));
-  } else {
+  if (!telling.record.custody.empty()) {
+    blocks.emplace_back(ruled_subhead(telling, "statement.custody"));
     document::Notes notes;
     blocks.emplace_back(note_paragraph(provenance(telling, notes.notes)));
     blocks.emplace_back(note_paragraph(stays_at_bench(telling)));

@@ -7,6 +7,7 @@
 #include "report/sections.h"
 #include "report/statement.h"
 #include "report/table_columns.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -67,6 +68,7 @@ WordRange range_of(const Readings& at, std::size_t axis) {
 Tally condition(const Telling& telling, const assess::condition::Finding& finding) {
   Tally tally;
   for (std::size_t i = 0; i < kStateAxes.size(); ++i) {
+    if (!is_examined(finding, i)) continue;
     const std::string key = "condition." + std::string(kStateAxes[i].name);
     tally.figures.push_back({telling.words.say(key),
                              word(telling, kStateAxes[i], range_of(finding.found, i)),
@@ -108,7 +110,7 @@ void add_originality(const Telling& telling, const Finding& finding, document::C
   auto figure = originality_chart(telling, finding);
   if (!figure) return;
   chapter.blocks.emplace_back(ruled_subhead(telling, "statement.originality"));
-  chapter.blocks.emplace_back(std::move(*figure));
+  chapter.blocks.emplace_back(std::move(*figure)).tells = told_chart(finding);
   // The chart wants the whole width; its causes are few and short.
   if (auto table = changes(telling, finding)) {
     chapter.blocks.emplace_back(document::Halves{{std::move(*table)}, {}});
@@ -122,6 +124,7 @@ void add_statement_figures(const Telling& telling, document::Chapter& chapter) {
   if (last == nullptr) return;
   Tally parts = originality(telling, last->originality);
   Tally state = condition(telling, last->condition);
+  if (state.figures.empty() && !says_anything_of_parts(telling)) return;
   for (Tally* tally : {&parts, &state}) {
     tally->width = document::Width::full;
     tally->found_spoken = telling.words.say("statement.found-spoken");
@@ -133,8 +136,24 @@ void add_statement_figures(const Telling& telling, document::Chapter& chapter) {
   below.emplace_back(document::SignRun{document::Sign::left});
   below.emplace_back(document::Run{telling.words.say("as-left") + "   "});
   below.emplace_back(document::Run{.text = telling.words.say("statement.no-total"), .bold = true});
-  chapter.blocks.emplace_back(std::move(parts));
-  chapter.blocks.emplace_back(std::move(state));
+  FactList whose;
+  const Finding& answer = last->originality;
+  for (const auto& [id, index] : {std::pair{"original", &answer.original},
+                                  std::pair{"untouched_surface", &answer.untouched_surface},
+                                  std::pair{"right_for_model", &answer.right_for_model}}) {
+    for (document::Fact& fact : told_index(id, *index))
+      whose.push_back(std::move(fact));
+  }
+  whose.push_back(told_share("original.restored", answer.way_back.original_restored));
+  if (says_anything_of_parts(telling))
+    chapter.blocks.emplace_back(std::move(parts)).tells = std::move(whose);
+  if (state.figures.empty()) return;
+  FactList& how = chapter.blocks.emplace_back(std::move(state)).tells;
+  for (std::size_t i = 0; i < kStateAxes.size(); ++i) {
+    if (!is_examined(last->condition, i)) continue;
+    how.push_back(told_state(i, "found", range_of(last->condition.found, i)));
+    how.push_back(told_state(i, "left", range_of(last->condition.left, i)));
+  }
 }
 
 std::optional<document::Chapter> tell_statement_figures(const Telling& telling) {
@@ -142,13 +161,14 @@ std::optional<document::Chapter> tell_statement_figures(const Telling& telling) 
   chapter.stand_first = telling.words.say("statement-figures.answer");
   if (auto figure = dating_chart(telling)) {
     chapter.blocks.emplace_back(ruled_subhead(telling, "statement.dating"));
-    chapter.blocks.emplace_back(std::move(*figure));
+    chapter.blocks.emplace_back(std::move(*figure)).tells = told_dating(telling.assessment.dating);
     if (const std::size_t more = marks_not_drawn(telling); more > 0) {
       chapter.blocks.emplace_back(
           note_paragraph(telling.words.say("dating.not-drawn", {{"count", more}})));
     }
   }
-  if (const assess::VisitAssessment* last = telling.assessment.last())
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last != nullptr && says_anything_of_parts(telling))
     add_originality(telling, last->originality, chapter);
   if (auto figure = condition_chart(telling)) {
     chapter.blocks.emplace_back(ruled_subhead(telling, "statement.condition"));

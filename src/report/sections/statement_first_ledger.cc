@@ -5,6 +5,7 @@
 #include "report/sections.h"
 #include "report/statement.h"
 #include "report/table_columns.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -84,8 +85,6 @@ Text evidence(const Telling& telling, const PieceRow& row) {
       evidence.markings.push_back(mark);
   }
   Text why = grounds(telling, evidence);
-  if (why.empty() && piece != nullptr)
-    why = document::plain(telling.words.say("statement.no-ground"));
   if (!text.empty() && !why.empty()) text.parts.emplace_back(Run{" "});
   append(text, std::move(why));
   return text;
@@ -139,13 +138,14 @@ std::optional<document::Chapter> tell_statement_first_ledger(const Telling& tell
   chapter.id = "statement-first-ledger";
   chapter.ledger = document::Ledger::first;
   chapter.starts_page = true;
+  if (!says_anything_of_parts(telling)) return std::nullopt;
   const assess::VisitAssessment* last = telling.assessment.last();
-  if (last == nullptr || last->originality.rows.empty()) {
-    chapter.blocks.emplace_back(note_paragraph(telling.words.say("ledger.no-rows")));
-    return chapter;
-  }
   chapter.stand_first = ledger_answer(telling, last->originality);
-  chapter.blocks.emplace_back(ledger(telling, last->originality));
+  chapter.tells = told_counts(last->originality);
+  FactList& told = chapter.blocks.emplace_back(ledger(telling, last->originality)).tells;
+  for (const PieceRow& row : last->originality.rows)
+    for (document::Fact& fact : told_standing(row))
+      told.push_back(std::move(fact));
   return chapter;
 }
 

@@ -2,11 +2,14 @@
 #include <set>
 #include <utility>
 
+#include "record/entered.h"
 #include "record/enum_words.h"
+#include "report/care_words.h"
 #include "report/dating_words.h"
 #include "report/ledger_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
+#include "report/told.h"
 
 namespace winchbook::report {
 namespace {
@@ -35,19 +38,10 @@ std::string kind_of(const Telling& telling) {
   return telling.words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)));
 }
 
-/// When it was made, in a sentence: by its marks, or as the bench wrote it.
+/// When it was made, in a sentence; nothing where nobody read a mark or wrote a year.
 std::string when_made(const Telling& telling) {
-  if (std::string none = no_year_fits(telling); !none.empty())
-    return telling.words.say("statement.no-year");
-  const auto& window = telling.assessment.dating.window;
-  const std::string years = years_in_words(telling, window.days());
-  if (years.empty()) return telling.words.say("statement.year-not-known");
-  const auto soft = [](const auto& end) {
-    return end && end->firmness == record::EndFirmness::soft;
-  };
-  const bool likely = soft(window.not_before) || soft(window.not_after);
-  return telling.words.say("dating.made",
-                           {{"years", years}, {"sure", likely ? "likely" : "certain"}});
+  if (std::string made = made_sentence(telling); !made.empty()) return made;
+  return telling.record.markings.empty() ? "" : telling.words.say("statement.year-not-known");
 }
 
 std::string answer(const Telling& telling) {
@@ -185,6 +179,14 @@ std::string not_examined(const Telling& telling, const Finding& finding) {
   return some_of(telling, names);
 }
 
+/// Places of the list of which nothing is entered, in one line: they count towards nothing.
+std::string places_not_entered(const Telling& telling) {
+  std::vector<std::string> names;
+  for (const record::Place* place : record::places_not_entered(telling.record))
+    names.push_back(place->name);
+  return some_of(telling, std::move(names));
+}
+
 Facts facts(const Telling& telling) {
   const Reel& reel = telling.record.reel;
   const assess::Identity& identity = telling.assessment.identity;
@@ -192,31 +194,32 @@ Facts facts(const Telling& telling) {
   facts.label_width = 72;
   add_maker(telling, facts);
   add(telling, "statement.model",
-      telling.words.say(
-          "statement.model-and-serial",
-          {{"model",
-            identity.model.empty() ? telling.words.say("statement.not-known") : identity.model},
-           {"serial",
-            identity.serial.empty() ? telling.words.say("statement.no-serial") : identity.serial}}),
+      telling.words.joined(
+          "join.semicolon",
+          {identity.model,
+           identity.serial.empty() ? telling.words.say("statement.no-serial") : identity.serial}),
       facts);
   add(telling, "statement.kind",
-      telling.words.say(
-          "statement.kind-and-brake",
-          {{"kind", kind_of(telling)},
-           {"brake", telling.words.say("brake." + std::string(record::word_of(reel.brake)))}}),
+      telling.words.joined(
+          "join.semicolon",
+          {kind_of(telling),
+           reel.brake == record::Brake::not_determined
+               ? ""
+               : telling.words.say("brake." + std::string(record::word_of(reel.brake)),
+                                   {{"ratchet", ratchet_word(telling)}})}),
       facts);
   add(telling, "statement.hand-label", hand(telling), facts);
   add(telling, "statement.measures", measures(telling), facts);
   add(telling, "statement.gear-and-line", gear_and_line(telling), facts);
   add(telling, "statement.materials", materials(telling), facts);
-  Text with_it = telling.text(reel.box_and_papers);
-  if (with_it.empty()) with_it = document::plain(telling.words.say("statement.no-box"));
-  add(telling, "statement.box", std::move(with_it), facts);
+  add(telling, "statement.box", telling.text(reel.box_and_papers), facts);
   add(telling, "statement.examined", telling.judged("statement.examined-by"), facts);
-  if (const assess::VisitAssessment* last = telling.assessment.last()) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  if (last != nullptr && !last->originality.rows.empty()) {
     add(telling, "statement.not-settled-label", not_settled(telling, last->originality), facts);
     add(telling, "statement.not-examined-label", not_examined(telling, last->originality), facts);
   }
+  add(telling, "statement.not-entered-label", places_not_entered(telling), facts);
   for (const record::Photo* photo : telling.pictures.of("statement-identity"))
     facts.beside.emplace_back(telling.figure(*photo, document::Width::side));
   return facts;
@@ -226,9 +229,13 @@ Facts facts(const Telling& telling) {
 
 std::optional<document::Chapter> tell_statement_identity(const Telling& telling) {
   document::Chapter chapter = telling.chapter("statement-identity");
-  chapter.title = reel_in_trade(telling);
+  const assess::Identity& reel = telling.assessment.identity;
+  chapter.title = titled(telling, reel_in_trade(telling));
   chapter.stand_first = answer(telling);
-  chapter.blocks.emplace_back(facts(telling));
+  chapter.tells = told_identity(reel);
+  for (document::Fact& fact : told_made(reel.made))
+    chapter.tells.push_back(std::move(fact));
+  chapter.blocks.emplace_back(facts(telling)).tells = told_identity(reel);
   add_statement_figures(telling, chapter);
   add_statement_marks(telling, chapter);
   document::Halves halves{statement_faults(telling)};

@@ -144,14 +144,16 @@ void add_statement_marks(const Telling& telling, document::Chapter& chapter) {
                                    {"statement.as-read", {Align::words, 98, true}},
                                    {"dating.where", {Align::words, 96}},
                                    {"statement.legible", {Align::words, 44}},
-                                   {"statement.not-before", {Align::words, 48}},
-                                   {"statement.not-after", {Align::words, 48}},
-                                   {"statement.because", {Align::words, 123}}});
+                                   {"statement.not-before", {Align::words, 53}},
+                                   {"statement.not-after", {Align::words, 53}},
+                                   {"statement.because", {Align::words, 113}}});
   add_marks(telling, table);
   add_other_evidence(telling, table);
   if (table.rows.empty()) {
+    const std::string none = telling.words.say("dating.no-marks");
+    if (none.empty()) return;
     chapter.blocks.emplace_back(ruled_subhead(telling, "statement.marks"));
-    chapter.blocks.emplace_back(note_paragraph(telling.words.say("dating.no-marks")));
+    chapter.blocks.emplace_back(note_paragraph(none));
     return;
   }
   table.below = document::plain(together(telling));

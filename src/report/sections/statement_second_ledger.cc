@@ -23,23 +23,6 @@ using document::Text;
 using record::Fitting;
 using Align = document::Column::Align;
 
-/// "Fully.", "Not at all.", "In part, 60 of 100.", then the bench's words, which often begin so.
-Text way_back_words(const Telling& telling, const record::WayBack& way_back) {
-  const base::Decimal& degree = way_back.degree.value;
-  const base::Decimal whole(100, 0);
-  const base::Decimal none(0, 0);
-  const char* form = degree < whole ? degree == none ? "never" : "part" : "fully";
-  const std::string lead = telling.words.say(
-      "statement.way-back-degree", {{"form", form}, {"degree", telling.words.number(degree)}});
-  const std::string words = telling.plain(way_back.words);
-  if (words.empty()) return document::with_lead(lead, "");
-  if (words.starts_with(lead.substr(0, lead.size() - 1))) return telling.text(way_back.words);
-  Text text = document::with_lead(lead, "");
-  text.parts.emplace_back(Run{" "});
-  append(text, telling.text(way_back.words));
-  return text;
-}
-
 /// "bore 6.35 mm, outside 25 mm, depth 3 mm"; empty when nothing was measured.
 std::string seat_words(const Telling& telling, const std::optional<record::Seat>& seat) {
   if (!seat) return "";
@@ -59,7 +42,6 @@ std::string seat_words(const Telling& telling, const std::optional<record::Seat>
 
 Text adapted(const Telling& telling, const Fitting& fitting) {
   Text text = telling.text(fitting.adaptation);
-  if (text.empty()) text = document::plain(telling.words.say("fitting.not-adapted"));
   if (fitting.reel_altered) {
     text.parts.emplace_back(Run{" "});
     text.parts.emplace_back(Run{.text = telling.words.say("statement.reel-altered"), .bold = true});
@@ -128,11 +110,8 @@ std::optional<Table> fittings(const Telling& telling, const Finding& finding) {
 
 std::vector<HalfBlock> tests(const Telling& telling) {
   std::vector<HalfBlock> blocks;
+  if (telling.visit.findings.tests.empty()) return blocks;
   blocks.emplace_back(ruled_subhead(telling, "statement.tests", true));
-  if (telling.visit.findings.tests.empty()) {
-    blocks.emplace_back(note_paragraph(telling.words.say("statement.no-tests")));
-    return blocks;
-  }
   Table table = tests_table(telling);
   table.title.clear();
   table.columns[1].width = 27;
@@ -161,16 +140,15 @@ std::string method_of(const Telling& telling, const record::Cleaning& cleaning) 
 
 void add_cleaning(const Telling& telling, std::vector<HalfBlock>& blocks) {
   for (const record::Cleaning& one : telling.visit.cleaning) {
-    Text text = document::with_lead(method_of(telling, one), "");
+    const std::string day =
+        one.on
+            ? telling.words.say("bench.on-day",
+                                {{"date", telling.words.capitalised(telling.words.date(*one.on))}})
+            : "";
+    Text text = document::with_lead(joined({day, method_of(telling, one)}), "");
     add(telling, nullptr, one.what, text);
-    if (one.loss.empty()) {
-      text.parts.emplace_back(Run{" " + telling.words.say("statement.no-loss")});
-    } else {
-      add(telling, "statement.loss", one.loss, text);
-    }
+    add(telling, "statement.loss", one.loss, text);
     add(telling, "bench.against-warning", one.against_warning, text);
-    if (const std::string objection = unanswered_objection(telling, one); !objection.empty())
-      text.parts.emplace_back(Run{" " + objection});
     if (one.way_back) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
       append(text, way_back_words(telling, *one.way_back));
@@ -202,8 +180,6 @@ std::vector<HalfBlock> treatment(const Telling& telling) {
   const std::size_t none = blocks.size();
   add_cleaning(telling, blocks);
   add_work(telling, blocks);
-  if (blocks.size() == none)
-    blocks.emplace_back(note_paragraph(telling.words.say("statement.no-treatment")));
   if (!telling.edition.unaccounted.empty()) {
     blocks.emplace_back(note_paragraph(
         telling.words.say("bench.unaccounted", {{"reason", telling.edition.unaccounted}})));
@@ -215,6 +191,7 @@ std::vector<HalfBlock> treatment(const Telling& telling) {
     add(telling, nullptr, visit.summary, text);
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
+  if (blocks.size() == none) blocks.clear();
   return blocks;
 }
 
@@ -246,18 +223,17 @@ std::string bagged(const Telling& telling) {
                         : telling.words.say("statement.in-bag",
                                             {{"name", piece.name}, {"bag", piece.now.bag}}));
   }
-  if (names.empty()) return telling.words.say("statement.nothing-bagged");
+  if (names.empty()) return "";
   return telling.words.say("statement.bagged", {{"names", telling.words.list(names)}});
 }
 
 std::vector<HalfBlock> way_back(const Telling& telling, const Finding& finding) {
   std::vector<HalfBlock> blocks;
   const auto& way = finding.way_back;
+  if (way.returns.empty() && way.surface_losses.empty()) return blocks;
   blocks.emplace_back(ruled_subhead(telling, "statement.way-back-head", true));
   std::vector<std::string> answer;
-  if (way.returns.empty()) {
-    answer.push_back(telling.words.say("statement.nothing-to-return"));
-  } else {
+  if (!way.returns.empty()) {
     answer.push_back(telling.words.say("statement.returns", {{"all", way.returns.size()},
                                                              {"fully", way.fully},
                                                              {"part", way.in_part},
@@ -293,7 +269,8 @@ std::vector<HalfBlock> way_back(const Telling& telling, const Finding& finding) 
         telling.words.say("statement.surface-losses",
                           {{"count", names.size()}, {"names", telling.words.list(names)}})));
   }
-  blocks.emplace_back(note_paragraph(bagged(telling)));
+  if (std::string bags = bagged(telling); !bags.empty())
+    blocks.emplace_back(note_paragraph(std::move(bags)));
   return blocks;
 }
 
@@ -306,7 +283,7 @@ std::optional<document::Chapter> tell_statement_second_ledger(const Telling& tel
   chapter.starts_page = true;
   const assess::VisitAssessment* last = telling.assessment.last();
   const std::size_t entries = last == nullptr ? 0 : last->originality.second_ledger.size();
-  chapter.stand_first = second_ledger_answer(telling, entries);
+  if (entries > 0) chapter.stand_first = second_ledger_answer(telling, entries);
   if (last != nullptr) {
     if (auto table = fittings(telling, last->originality))
       chapter.blocks.emplace_back(std::move(*table));
@@ -317,7 +294,8 @@ std::optional<document::Chapter> tell_statement_second_ledger(const Telling& tel
   };
   if (last != nullptr) go_on(way_back(telling, last->originality));
   go_on(treatment(telling));
-  chapter.blocks.emplace_back(std::move(halves));
+  if (!halves.left.empty()) chapter.blocks.emplace_back(std::move(halves));
+  if (chapter.blocks.empty()) return std::nullopt;
   return chapter;
 }
 

@@ -1,7 +1,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "record/enum_words.h"
+#include "report/dating_words.h"
 #include "report/sections.h"
+#include "report/statement.h"
+#include "report/told.h"
 #include "report/value_words.h"
 
 namespace winchbook::report {
@@ -13,6 +17,26 @@ using assess::value::Method;
 bool told(const Worth& worth) {
   return std::any_of(worth.finding.estimates.begin(), worth.finding.estimates.end(),
                      [](const assess::value::Estimate& one) { return one.method != Method::none; });
+}
+
+FactList told_worth(const Worth& worth) {
+  FactList told;
+  for (std::size_t i = 0; i < worth.states.size() && i < worth.finding.estimates.size(); ++i) {
+    const bool found = worth.states[i].kind == assess::ValuedState::Kind::found;
+    told.push_back(told_value(found ? "value:found" : "value:left", worth.finding.estimates[i],
+                              worth.question.currency));
+  }
+  return told;
+}
+
+FactList told_courses(const Worth& worth) {
+  FactList told;
+  for (const assess::value::CourseState& one : worth.courses) {
+    told.push_back(told_value("value." + std::string(record::word_of(one.course)),
+                              assess::value::estimate_of(worth.finding, one),
+                              worth.question.currency));
+  }
+  return told;
 }
 
 /// What would change the answer: of a refusal, how many sales are wanting.
@@ -35,7 +59,6 @@ document::Paragraph not_certified(const Telling& telling) {
 std::string identity(const Telling& telling) {
   using Maker = assess::Identity::Maker;
   const assess::Identity& reel = telling.assessment.identity;
-  const auto& made = telling.record.reel.made;
   const auto& words = telling.words;
   std::vector<std::string> parts{
       words.say("reel-kind." + std::string(record::word_of(telling.record.reel.kind)))};
@@ -45,7 +68,18 @@ std::string identity(const Telling& telling) {
   }
   if (!reel.model.empty()) parts.push_back(words.say("value.model", {{"model", reel.model}}));
   if (!reel.serial.empty()) parts.push_back(words.say("value.serial", {{"serial", reel.serial}}));
-  if (made) parts.push_back(words.say("cover.made", {{"date", words.date(made->date)}}));
+  if (reel.assembled()) {
+    parts.push_back(words.say("cover.assembled", {{"number", words.spelled(reel.reels)}}));
+  }
+  if (const std::string years = made_years(telling); !years.empty()) {
+    parts.push_back(
+        words.say(reel.assembled() ? "cover.made-assembled" : "cover.made",
+                  {{"date", years}, {"sure", reel.made.certain ? "certain" : "likely"}}));
+  }
+  for (std::string& part : parts) {
+    while (part.ends_with(',') || part.ends_with('.'))
+      part.pop_back();
+  }
   std::string line = words.joined("join.comma", parts);
   while (line.ends_with(',') || line.ends_with('.'))
     line.pop_back();
@@ -119,10 +153,14 @@ std::optional<document::Chapter> tell_value(const Telling& telling) {
   if (telling.worth == nullptr || telling.worth->finding.estimates.empty()) return std::nullopt;
   document::Chapter chapter = telling.chapter("value");
   chapter.title = telling.assessment.identity.name;
-  chapter.stand_first = answer_words(telling);
-  chapter.blocks.emplace_back(facts(telling));
+  chapter.stand_first = joined({assembled_sentence(telling), answer_words(telling)});
+  chapter.tells = told_worth(*telling.worth);
+  FactList told = told_identity(telling.assessment.identity);
+  for (document::Fact& fact : told_made(telling.assessment.identity.made))
+    told.push_back(std::move(fact));
+  chapter.blocks.emplace_back(facts(telling)).tells = std::move(told);
   if (auto courses = courses_value_table(telling)) {
-    chapter.blocks.emplace_back(std::move(*courses));
+    chapter.blocks.emplace_back(std::move(*courses)).tells = told_courses(*telling.worth);
   } else if (!telling.worth->courses.empty()) {
     document::Paragraph none = telling.sentence(telling.words.say("value.courses-none"));
     none.manner = document::ParagraphManner::unindented;
@@ -138,6 +176,7 @@ std::optional<document::Chapter> tell_value_note(const Telling& telling) {
   const auto& words = telling.words;
   document::Chapter chapter = telling.chapter("value-note");
   chapter.stand_first = answer_words(telling);
+  chapter.tells = told_worth(worth);
   std::vector<std::string> sentences{
       words.say("value-note.words", {{"purpose", purpose(telling)},
                                      {"definition", worth.question.purpose.definition},
@@ -148,7 +187,8 @@ std::optional<document::Chapter> tell_value_note(const Telling& telling) {
   document::Paragraph said = telling.sentence(joined(sentences));
   said.manner = document::ParagraphManner::unindented;
   chapter.blocks.emplace_back(std::move(said));
-  if (auto courses = courses_value_table(telling)) chapter.blocks.emplace_back(std::move(*courses));
+  if (auto courses = courses_value_table(telling))
+    chapter.blocks.emplace_back(std::move(*courses)).tells = told_courses(worth);
   chapter.blocks.emplace_back(not_certified(telling));
   return chapter;
 }

@@ -94,9 +94,10 @@ TEST_CASE("an unsafe fault that is still there forbids fishing, whatever is rank
   fault.id = {"crack"};
   fault.name = "cracked foot";
   fault.found = record::Severity::unsafe;
+  fault.as_left = record::FaultLeft::put_right;
   cracked.visit.findings.faults.push_back(fault);
-  CHECK(cracked.advised(kUseFirst).answer == Course::make_it_fish);  // put right
-  cracked.visit.findings.faults[0].left = record::Severity::unsafe;
+  CHECK(cracked.advised(kUseFirst).answer == Course::make_it_fish);
+  cracked.visit.findings.faults[0].as_left.reset();  // nobody looked again: it stands
   const Finding finding = cracked.advised(kUseFirst);
   REQUIRE(finding.answer);
   CHECK(*finding.answer != Course::make_it_fish);

@@ -270,7 +270,7 @@ TEST_CASE("the bench's own flag comes first; what it does not name is told besid
   reel.piece("body", "aluminium alloy", "hammered enamel");
   reel.piece("cover", "zinc alloy", "hammered enamel");
   reel.visit().findings.flags.push_back(
-      {record::Flag::Kind::hazard, "lead in old enamel", words("Not tested."), {{"body"}}});
+      {record::Flag::Kind::hazard, {}, "lead in old enamel", words("Not tested."), {{"body"}}});
   Finding finding = reel.finding();
   const Flag* flag = find_flag(finding, "lead");
   REQUIRE(flag != nullptr);

@@ -79,7 +79,7 @@ ReelOnBench with_faults(int unsafe, int weakening, int blemish) {
     for (int i = 0; i < count; ++i) {
       record::Fault fault;
       fault.id = {"fault-" + std::to_string(reel.visit().findings.faults.size())};
-      fault.found = fault.left = severity;
+      fault.found = severity;
       reel.visit().findings.faults.push_back(fault);
     }
   };
@@ -97,8 +97,11 @@ ReelOnBench with_places(int empty, int unseen = 0) {
     reel.place(n, "1");
     if (i < empty) {
       reel.visit().findings.places.push_back(
-          {{n}, record::Filled::empty, record::Filled::empty, {}});
-    } else if (i >= empty + unseen) {
+          {{n}, {}, record::Filled::empty, record::Filled::empty, {}});
+    } else if (i < empty + unseen) {
+      const auto unseen_place = record::Filled::not_examined;
+      reel.visit().findings.places.push_back({{n}, {}, unseen_place, unseen_place, {}});
+    } else {
       reel.piece(n);
       reel.sits(n, n);
     }
@@ -109,12 +112,12 @@ ReelOnBench with_places(int empty, int unseen = 0) {
 }  // namespace
 
 TEST_CASE("boundary: surface words begin strictly over their thresholds") {
-  // 80 is not over 80; 30 is not over 30 (the strictness every grading scale must state; tested at
-  // 29.9, 30, 30.1, 79.9, 80, 80.1 and 99.9, 100).
+  // Three quarters are not over three quarters, nor is a quarter over a quarter (every grading
+  // scale must say how strict it is).
   for (const auto& [share, word] :
-       {std::pair{0, 3}, std::pair{299, 3}, std::pair{300, 3}, std::pair{301, 2}, std::pair{549, 2},
-        std::pair{550, 2}, std::pair{551, 1}, std::pair{799, 1}, std::pair{800, 1},
-        std::pair{801, 0}, std::pair{999, 0}, std::pair{1000, 0}}) {
+       {std::pair{0, 3}, std::pair{249, 3}, std::pair{250, 3}, std::pair{251, 2}, std::pair{499, 2},
+        std::pair{500, 2}, std::pair{501, 1}, std::pair{749, 1}, std::pair{750, 1},
+        std::pair{751, 0}, std::pair{999, 0}, std::pair{1000, 0}}) {
     const int thousandths = share;
     CAPTURE(thousandths);
     const Finding finding = assess(plate(share));
@@ -142,16 +145,15 @@ TEST_CASE("boundary: completeness words begin where they are written to") {
 
 TEST_CASE("words are equal steps on the line, whatever their thresholds") {
   const auto at = [](int share) { return position_of(rules().surface, per_thousand(share)); };
-  CHECK(at(0) == Ratio(0, 1));
-  CHECK(at(150) == Ratio(1, 8));
-  CHECK(at(300) == Ratio(1, 4));
-  CHECK(at(550) == Ratio(1, 2));
-  CHECK(at(675) == Ratio(5, 8));
-  CHECK(at(800) == Ratio(3, 4));
-  CHECK(at(900) == Ratio(7, 8));
-  CHECK(at(1000) == Ratio(1, 1));
+  // The surface's thresholds are quarters: its mark stands at the share itself.
+  for (const int share : {0, 125, 250, 500, 625, 750, 875, 1000}) {
+    CAPTURE(share);
+    CHECK(at(share) == per_thousand(share));
+  }
   CHECK(position_of(rules().completeness, Ratio(1, 1)) == Ratio(1, 1));
   CHECK(position_of(rules().completeness, Ratio(95, 100)) == Ratio(5, 8));
+  CHECK(position_of(rules().completeness, Ratio(70, 100)) == Ratio(3, 8));
+  CHECK(position_of(rules().completeness, Ratio(25, 100)) == Ratio(1, 8));
   for (int share = 0; share < 1000; ++share) {
     for (const auto* axis : {&rules().surface, &rules().completeness}) {
       CHECK(position_of(*axis, per_thousand(share)) < position_of(*axis, per_thousand(share + 1)));
@@ -266,7 +268,11 @@ TEST_CASE("unknown: an axis that nobody examined is a range, not the best word")
 }
 
 TEST_CASE("structure is the gravest named fault's, and every fault is counted and named") {
-  CHECK(assess(with_faults(0, 0, 0)).found.structure.word == one(0));
+  // Only whoever looked for faults and found none can call it sound.
+  ReelOnBench looked = with_faults(0, 0, 0);
+  CHECK(assess(looked).found.structure.word == WordRange{0, 3});
+  looked.visit().findings.looked_for.push_back({record::LookedFor::faults, {}, {}, {}});
+  CHECK(assess(looked).found.structure.word == one(0));
   CHECK(assess(with_faults(0, 0, 1)).found.structure.word == one(1));
   CHECK(assess(with_faults(0, 1, 4)).found.structure.word == one(2));
   const Finding finding = assess(with_faults(1, 2, 3));
@@ -284,7 +290,7 @@ TEST_CASE("structure is the gravest named fault's, and every fault is counted an
 
 TEST_CASE("a fault put right is named as that, and gone as left") {
   ReelOnBench reel = with_faults(0, 1, 1);
-  reel.visit().findings.faults[1].left.reset();
+  reel.visit().findings.faults[1].as_left = record::FaultLeft::put_right;
   const Finding finding = assess(reel);
   CHECK(finding.found.structure.word == one(2));
   CHECK(finding.left.structure.word == one(1));
@@ -337,7 +343,7 @@ TEST_CASE("no average: what befalls one axis moves no other") {
   ReelOnBench reel = plate(1000);
   record::Fault crack;
   crack.id = {"crack"};
-  crack.found = crack.left = record::Severity::unsafe;
+  crack.found = record::Severity::unsafe;
   reel.visit().findings.faults.push_back(crack);
   const Finding cracked = assess(reel);
   CHECK(cracked.found.structure.word == one(3));

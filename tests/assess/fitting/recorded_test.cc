@@ -36,6 +36,7 @@ record::Record reel() {
   record::Visit visit;
   visit.id = {"v-1"};
   visit.drag = record::DragStack{};
+  visit.drag->greased = false;
   visit.drag->washers = {{{"leather"},
                           record::Keyed::free,
                           base::Millimetres{decimal("10")},
@@ -188,11 +189,14 @@ TEST_CASE("the spool's other lines are near the one it was measured with") {
 TEST_CASE("the words of a card follow the decision, and a fault that is unsafe comes first") {
   record::Visit visit;
   CHECK(use_of(visit) == Use::undecided);
+  visit.wishes.use = record::Use::keep;
+  CHECK(use_of(visit) == Use::shelf);
+  // A wish alone does not send a reel to the water; whoever says how to fish it does.
+  visit.wishes.use = record::Use::fish;
+  CHECK(use_of(visit) == Use::undecided);
   visit.care = record::CareAdvice{};
   visit.care->line = "0.25 mm";
   CHECK(use_of(visit) == Use::fish);
-  visit.wishes.use = record::Use::keep;
-  CHECK(use_of(visit) == Use::shelf);
   visit.advice = record::Advice{};
   visit.advice->chosen = record::Course::make_it_fish;
   CHECK(use_of(visit) == Use::fish);
@@ -200,7 +204,7 @@ TEST_CASE("the words of a card follow the decision, and a fault that is unsafe c
   CHECK(use_of(visit) == Use::shelf);
   visit.advice->chosen = record::Course::rebuild_to_fish;
   record::Fault crack;
-  crack.left = record::Severity::unsafe;
+  crack.as_left = record::FaultLeft::unsafe;
   visit.findings.faults.push_back(crack);
   CHECK(use_of(visit) == Use::not_safe);
 }

@@ -150,6 +150,10 @@ TEST_CASE("places are weighed by the record, else by the parts list, else alike"
   listed.place("knob", "1").weight.reset();
   listed.record.places[1].kind = "knob";         // 3.5
   listed.place("other", "1", 3).weight.reset();  // half a share a piece
+  for (const record::Place& place : listed.record.places) {
+    listed.visit().findings.places.push_back(
+        {place.id, {}, record::Filled::yes, record::Filled::yes, {}});
+  }
   const Finding finding = assess(listed);
   CHECK(row_at(finding, "screws").weight == Ratio(1, 6));
   CHECK(row_at(finding, "knob").weight == Ratio(7, 12));
@@ -203,7 +207,7 @@ TEST_CASE("an empty place counts nothing; one that nobody looked into is open") 
         std::tuple{Filled::in_part, 100, Standing::not_determined}}) {
     ReelOnBench reel = ten_places();
     reel.record.fittings.pop_back();
-    reel.visit().findings.places.push_back({{"at-p9"}, found, found, {}});
+    reel.visit().findings.places.push_back({{"at-p9"}, {}, found, found, {}});
     const Finding finding = assess(reel);
     CHECK(*finding.original.found == share(90, high));
     CHECK(finding.rows[9].found.standing == standing);
@@ -221,6 +225,9 @@ TEST_CASE(
     "a place that the maker may have left empty weighs nothing until a piece of his was there") {
   ReelOnBench reel = ten_places();
   reel.place("harness-lug", "10").may_be_empty = true;
+  CHECK(assess(reel).rows.size() == 10);  // listed, and nothing entered of it
+  reel.visit().findings.places.push_back(
+      {{"harness-lug"}, {}, record::Filled::empty, record::Filled::empty, {}});
   CHECK(*assess(reel).original.found == share(100, 100));
   CHECK(assess(reel).rows[10].found.standing == Standing::left_empty);
   CHECK(assess(reel).found.places_for == 10);
@@ -523,6 +530,29 @@ TEST_CASE("a reel of which no reel gave half is assembled, and has no index") {
   CHECK(assess(open).assembled.empty());
 }
 
+TEST_CASE("reels that each gave a fifth are what it is put together from") {
+  const auto with_donor = [](int pieces) {
+    ReelOnBench reel = ten_places();
+    for (int i = 0; i < pieces; ++i) {
+      record::Piece& piece = reel.record.pieces[static_cast<std::size_t>(i)];
+      piece.of_this_reel.answer = record::OfThisReel::no;
+      piece.donor = record::DonorId{"donor"};
+    }
+    return assess(reel);
+  };
+  CHECK(with_donor(0).reels == 1);
+  CHECK(with_donor(1).reels == 1);  // spares, not a second reel
+  CHECK(with_donor(2).reels == 2);
+  CHECK(with_donor(2).assembled.empty());  // one still dominates, and has its index
+  CHECK(with_donor(2).original.found);
+  CHECK(with_donor(9).reels == 1);  // all but a spare came off one reel
+  // What is not determined is nobody's for certain.
+  ReelOnBench open = ten_places();
+  for (record::Piece& piece : open.record.pieces)
+    piece.of_this_reel.answer = record::OfThisReel::not_determined;
+  CHECK(assess(open).reels == 1);
+}
+
 TEST_CASE("the bench can assemble a reel, and then only the index as left is gone") {
   ReelOnBench reel = ten_places();
   for (int i = 0; i < 6; ++i) {
@@ -589,7 +619,7 @@ TEST_CASE("without a written way back it is open, and a place found empty has no
   reel.fit("fresh", "at-p0", "p0").way_back.reset();
   reel.record.fittings.erase(reel.record.fittings.begin() + 1);  // p1 is missing
   reel.visit().findings.places.push_back(
-      {{"at-p1"}, record::Filled::empty, record::Filled::yes, {}});
+      {{"at-p1"}, {}, record::Filled::empty, record::Filled::yes, {}});
   reel.bench_piece("tongue");
   reel.fit("tongue", "at-p1");
   const Finding finding = assess(reel);
