@@ -134,20 +134,29 @@ base::Result<forms::Outcome> run(const CheckRequest& request, forms::Setting& se
 /// Each cleaning that the care table speaks against and for which no reason was written.
 Diagnostics unanswered_cleanings(library::Library& library,
                                  const recordfile::LoadedRecord& loaded) {
+  const auto& visits = loaded.record.visits;
+  const bool all_answered = std::all_of(visits.begin(), visits.end(), [](const auto& visit) {
+    return std::all_of(visit.cleaning.begin(), visit.cleaning.end(),
+                       [](const auto& one) { return !one.against_warning.empty(); });
+  });
+  if (all_answered) return {};
   const auto assessment = assessed(library, loaded.record);
   if (!assessment) return assessment.faults();
   Diagnostics found;
-  for (std::size_t v = 0; v < loaded.record.visits.size(); ++v) {
-    const record::Visit& visit = loaded.record.visits[v];
+  for (std::size_t v = 0; v < visits.size(); ++v) {
+    const record::Visit& visit = visits[v];
     const auto& judged = assessment->visits[v].care.cleanings;
     for (std::size_t i = 0; i < judged.size() && i < visit.cleaning.size(); ++i) {
-      if (!visit.cleaning[i].against_warning.empty() || judged[i].empty()) continue;
-      const assess::care::Judged& worst = judged[i].front();
-      if (worst.verdict < knowledge::CareVerdict::harm || worst.row == nullptr) continue;
+      if (!visit.cleaning[i].against_warning.empty()) continue;
+      const auto worst =
+          std::find_if(judged[i].begin(), judged[i].end(), [](const assess::care::Judged& one) {
+            return one.verdict >= knowledge::CareVerdict::harm && one.row != nullptr;
+          });
+      if (worst == judged[i].end()) continue;
       found.push_back(base::warning_at(
           loaded.where(visit.id.text, "cleaning", i),
           fmt::format("the care table speaks against this ({}), and no reason was written: {}",
-                      worst.method->name, worst.row->reason),
+                      worst->method->name, worst->row->reason),
           "write the reason into <against-warning>, or correct the method", "care"));
     }
   }

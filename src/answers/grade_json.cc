@@ -220,17 +220,12 @@ Json condition_of(const Graded& graded, const record::Visit& visit, const condit
        })}};
 }
 
-const char* maker_word(assess::Identity::Maker how) {
-  using Maker = assess::Identity::Maker;
-  return how == Maker::made_by ? "made-by" : how == Maker::attributed ? "attributed" : "not-known";
-}
-
 }  // namespace
 
 Json identity_as_json(const assess::Identity& reel) {
   return {{"name", reel.name},
           {"maker", or_null(reel.maker)},
-          {"maker_is", maker_word(reel.how)},
+          {"maker_is", base::word_of(reel.how)},
           {"model", or_null(reel.model)},
           {"serial", or_null(reel.serial)},
           {"at_least_reels", reel.reels}};

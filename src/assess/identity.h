@@ -1,10 +1,12 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 
 #include "assess/dating/dating.h"
 #include "assess/originality/originality.h"
+#include "base/enum_words.h"
 #include "record/record.h"
 
 namespace winchbook::assess {
@@ -44,6 +46,15 @@ struct Identity {
     return !serial.empty() || (!model.empty() && model != name);
   }
 };
+
+[[nodiscard]] constexpr auto enum_words(Identity::Maker /*list*/) {
+  using enum Identity::Maker;
+  return std::to_array<base::EnumWord<Identity::Maker>>({
+      {not_known, "not-known"},
+      {attributed, "attributed"},
+      {made_by, "made-by"},
+  });
+}
 
 /// A maker counts as known when the bench named one and did not leave it open; one that is only
 /// attributed stays so. `originality` is that of the visit being told, or null.

@@ -53,4 +53,15 @@ std::optional<record::PersonId> owner_now(const record::Record& record) {
   return owner;
 }
 
+std::optional<record::PersonId> owner_of(const record::Record& record, const record::Visit& visit) {
+  return visit.owner ? visit.owner : owner_now(record);
+}
+
+std::optional<record::PersonId> client_of(const record::Record& record,
+                                          const record::Visit& visit) {
+  if (visit.hand_back && visit.hand_back->to) return visit.hand_back->to;
+  const auto owner = owner_of(record, visit);
+  return owner ? owner : visit.brought_by;
+}
+
 }  // namespace winchbook::assess

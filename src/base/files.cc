@@ -216,10 +216,10 @@ Result<std::unique_ptr<HeldLock>> RealFiles::lock(const fs::path& path, std::str
       const ssize_t length = ::pread(file.number(), held.data(), held.size(), 0);
       held.resize(length > 0 ? static_cast<std::size_t>(length) : 0);
       held.resize(std::min(held.find('\n'), held.size()));
-      return of_machine(of_machine(
+      return of_machine(
           error_at({path.parent_path().string(), 0, 0},
                    "somebody else is writing here: " + (held.empty() ? "not told who" : held),
-                   "wait until that is done, then try again; nothing was changed", "file-locked")));
+                   "wait until that is done, then try again; nothing was changed", "file-locked"));
     }
     std::this_thread::sleep_for(kPause);
   }

@@ -6,7 +6,6 @@
 
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 
@@ -19,12 +18,9 @@ base::Diagnostics look_for_none(Draft& draft, record::Visit& visit, record::Look
         fmt::format("\"{}\" is entered, and none of {} cannot be", there, record::word_of(what)),
         "winchbook undo takes back what was entered by mistake", "looked-for"))};
   }
-  record::Look look{what, date_of(on), {}, record::Looked::none};
-  if (!by.empty()) {
-    const auto person = record::find_person(draft.record(), by);
-    if (!person) return person.faults();
-    look.by = person.value()->id;
-  }
+  const auto person = person_of(draft.record(), by);
+  if (!person) return person.faults();
+  record::Look look{what, date_of(on), *person, record::Looked::none};
   auto& all = visit.findings.looked_for;
   const auto before =
       std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.what == what; });

@@ -81,6 +81,14 @@ base::Result<std::vector<record::PhotoId>> photos_of(const record::Record& recor
   return photos;
 }
 
+base::Result<std::optional<record::PersonId>> person_of(const record::Record& record,
+                                                        const std::string& said) {
+  if (said.empty()) return std::optional<record::PersonId>();
+  const auto person = record::find_person(record, said);
+  if (!person) return person.faults();
+  return std::optional(person.value()->id);
+}
+
 base::EdtfDate date_of(base::Day day) {
   return base::EdtfDate::parse(base::iso_text(day)).value();
 }

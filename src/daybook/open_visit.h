@@ -35,6 +35,10 @@ namespace winchbook::daybook {
 [[nodiscard]] base::Result<std::vector<record::PhotoId>> photos_of(
     const record::Record& record, const std::vector<std::string>& said);
 
+/// The person who is named; nobody when nothing is.
+[[nodiscard]] base::Result<std::optional<record::PersonId>> person_of(const record::Record& record,
+                                                                      const std::string& said);
+
 /// A day as a record holds it.
 [[nodiscard]] base::EdtfDate date_of(base::Day day);
 

@@ -215,22 +215,6 @@ Result<const Agreement*> find_agreement(const Record& record, std::string_view s
   return nothing_called("agreement", said, all);
 }
 
-Result<std::vector<const Piece*>> find_pieces(const Record& record,
-                                              const std::vector<std::string>& said) {
-  std::vector<const Piece*> pieces;
-  Diagnostics faults;
-  for (const std::string& one : said) {
-    const auto piece = find_piece(record, one);
-    if (!piece) {
-      faults.insert(faults.end(), piece.faults().begin(), piece.faults().end());
-    } else if (std::find(pieces.begin(), pieces.end(), *piece) == pieces.end()) {
-      pieces.push_back(*piece);
-    }
-  }
-  if (!faults.empty()) return faults;
-  return pieces;
-}
-
 Result<std::vector<CountedPiece>> find_counted(const Record& record,
                                                const std::vector<std::string>& said) {
   std::vector<CountedPiece> counted;

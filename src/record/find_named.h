@@ -36,10 +36,6 @@ struct NamedPart {
 [[nodiscard]] base::Result<const record::Agreement*> find_agreement(const record::Record& record,
                                                                     std::string_view said);
 
-/// Several pieces; all faults together.
-[[nodiscard]] base::Result<std::vector<const record::Piece*>> find_pieces(
-    const record::Record& record, const std::vector<std::string>& said);
-
 /// A piece and how many of it: "tail screws: 4"; all of it when no number is given.
 struct CountedPiece {
   const record::Piece* piece = nullptr;

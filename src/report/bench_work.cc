@@ -163,15 +163,6 @@ bool is_done(const record::TestResult& result) {
   return result.kind == record::TestResult::Kind::done;
 }
 
-/// With the load limit, where one is set.
-std::string limited_reading(const Telling& telling, const record::TestResult& result) {
-  std::string reading = test_reading(telling, result);
-  if (!result.load_limit) return reading;
-  return telling.words.say("test.limited",
-                           {{"reading", std::move(reading)},
-                            {"limit", telling.words.measure(result.load_limit->value, "N")}});
-}
-
 }  // namespace
 
 std::string test_reading(const Telling& telling, const record::TestResult& result,
@@ -197,6 +188,15 @@ std::string test_reading(const Telling& telling, const record::TestResult& resul
     out = telling.words.say("test.with-care", {{"reading", out}});
   }
   return out;
+}
+
+std::string limited_reading(const Telling& telling, const record::TestResult& result,
+                            std::string_view unit) {
+  std::string reading = test_reading(telling, result, unit);
+  if (!result.load_limit) return reading;
+  return telling.words.say("test.limited",
+                           {{"reading", std::move(reading)},
+                            {"limit", telling.words.measure(result.load_limit->value, "N")}});
 }
 
 document::Table tests_table(const Telling& telling) {

@@ -29,6 +29,10 @@ void add_earlier_visits(const Telling& telling, document::Chapter& chapter);
 [[nodiscard]] std::string test_reading(const Telling& telling, const record::TestResult& result,
                                        std::string_view unit = {});
 
+/// The same with what it must not be loaded beyond, where that was set.
+[[nodiscard]] std::string limited_reading(const Telling& telling, const record::TestResult& result,
+                                          std::string_view unit = {});
+
 /// The same tests before and after.
 [[nodiscard]] document::Table tests_table(const Telling& telling);
 

@@ -265,16 +265,6 @@ std::string next_service_words(const Telling& telling) {
                            {{"use", fish ? "fish" : "shelf"}, {"date", date}, {"signs", all}});
 }
 
-std::optional<document::Caution> caution_for(const Telling& telling, const record::PieceId& piece) {
-  for (const Flag& flag : flags_of(telling)) {
-    if (flag.rule->legal || flag.says < Says::may_be) continue;
-    if (!matters_to(flag, {Matters::open})) continue;
-    if (std::find(flag.pieces.begin(), flag.pieces.end(), piece) != flag.pieces.end())
-      return short_caution(telling, flag);
-  }
-  return std::nullopt;
-}
-
 std::optional<document::Caution> caution_beside(const Telling& telling,
                                                 const record::StripStep& step) {
   if (step.caution) return telling.caution(*step.caution);

@@ -51,8 +51,5 @@ struct ToldFlag {
                                                               const record::Cleaning& cleaning);
 [[nodiscard]] std::optional<document::Caution> caution_beside(const Telling& telling,
                                                               const record::Work& work);
-/// For a piece that is handled by itself: a bag, a place of the tray.
-[[nodiscard]] std::optional<document::Caution> caution_for(const Telling& telling,
-                                                           const record::PieceId& piece);
 
 }  // namespace winchbook::report

@@ -58,7 +58,7 @@ document::SideNote person_note(const Telling& telling, const char* key,
     append_told(text, known->address);
     append_told(text, known->contact);
   }
-  const auto owner = assess::owner_now(telling.record);
+  const auto owner = assess::owner_of(telling.record, telling.visit);
   if (owner && !(person && *owner == *person)) {
     append_lines(text, telling.words.say("receipt.owned-by", {{"name", telling.name(*owner)}}));
   }

@@ -31,18 +31,6 @@ std::string span(const assess::dating::DaySpan& days) {
   return iso(days.first) + "/" + iso(days.last);
 }
 
-std::string maker(const Identity& reel) {
-  switch (reel.how) {
-    case Identity::Maker::not_known:
-      break;
-    case Identity::Maker::attributed:
-      return "attributed " + reel.maker;
-    case Identity::Maker::made_by:
-      return "made-by " + reel.maker;
-  }
-  return "not-known";
-}
-
 Fact years(const char* id, const std::optional<assess::dating::YearRange>& range) {
   if (!range) return {id, kNone};
   return {id, std::to_string(range->first) + "/" + std::to_string(range->last)};
@@ -60,7 +48,9 @@ FactList told_index(const std::string& id, const assess::originality::Index& ind
 }
 
 FactList told_identity(const Identity& reel) {
-  return {{"identity:maker", maker(reel)},
+  std::string maker(base::word_of(reel.how));
+  if (!reel.maker.empty()) maker += " " + reel.maker;
+  return {{"identity:maker", std::move(maker)},
           {"identity:model", reel.model},
           {"identity:serial", reel.serial},
           {"identity:reels", std::to_string(reel.reels)}};

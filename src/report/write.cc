@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "assess/entered.h"
+#include "assess/with_the_reel.h"
 #include "report/dating_words.h"
 #include "report/sections.h"
 #include "report/statement.h"
@@ -126,11 +127,9 @@ document::Cover cover_of(const Telling& telling, bool compact) {
   }
   cover.foot_left = {words.say("cover.edition", {{"number", telling.edition.number}}),
                      words.day(telling.edition.date)};
-  const Visit& visit = telling.visit;
-  auto owner = visit.hand_back ? visit.hand_back->to : std::nullopt;
-  if (!owner) owner = visit.owner ? visit.owner : visit.brought_by;
-  cover.foot_right = {owner ? words.say("cover.for", {{"name", telling.name(*owner)}})
-                            : words.say("cover.for-whoever"),
+  const auto client = assess::client_of(telling.record, telling.visit);
+  cover.foot_right = {client ? words.say("cover.for", {{"name", telling.name(*client)}})
+                             : words.say("cover.for-whoever"),
                       written_at(telling)};
   return cover;
 }

@@ -71,4 +71,24 @@ TEST_CASE("the owner is the last holder who has it still and does not merely kee
   CHECK(owner_now(record)->text == "nell");
 }
 
+TEST_CASE("who owned it in a stay is as the stay says; its papers go to who got it back") {
+  bench_test::ReelOnBench reel;
+  record::Record& record = reel.record;
+  record.custody.clear();
+  CHECK_FALSE(client_of(record, reel.visit()));
+  reel.visit().brought_by = {"carrier"};
+  CHECK_FALSE(owner_of(record, reel.visit()));
+  CHECK(client_of(record, reel.visit())->text == "carrier");
+  record::CustodyStep has_it;
+  has_it.holder = {"nell"};
+  record.custody.emplace_back(has_it);
+  CHECK(owner_of(record, reel.visit())->text == "nell");
+  CHECK(client_of(record, reel.visit())->text == "nell");
+  reel.visit().owner = {"gus"};
+  CHECK(owner_of(record, reel.visit())->text == "gus");
+  CHECK(client_of(record, reel.visit())->text == "gus");
+  reel.visit().hand_back = record::HandBack{bench_test::date("2026-05-01"), {{"ada"}}, {}, {}};
+  CHECK(client_of(record, reel.visit())->text == "ada");
+}
+
 }  // namespace winchbook::assess

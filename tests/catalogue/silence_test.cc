@@ -318,35 +318,26 @@ struct Taken {
   std::function<std::vector<record::Record>(const record::Record&)> without;
 };
 
-/// Of a list of the last visit, each left out in turn.
-template <class List>
-std::function<std::vector<record::Record>(const record::Record&)> each_of(
-    List record::Visit::*list) {
-  return [list](const record::Record& whole) {
+/// Of the list that `of` finds in a record, each entry left out in turn.
+template <class Of>
+std::function<std::vector<record::Record>(const record::Record&)> each_of(Of of) {
+  return [of](const record::Record& whole) {
+    record::Record counted = whole;
     std::vector<record::Record> all;
-    for (std::size_t i = 0; i < (whole.visits.back().*list).size(); ++i) {
-      record::Record one = whole;
-      auto& entries = one.visits.back().*list;
+    for (std::size_t i = 0; i < of(counted).size(); ++i) {
+      auto& entries = of(all.emplace_back(whole));
       entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(i));
-      all.push_back(std::move(one));
     }
     return all;
   };
 }
 
-template <class List>
-std::function<std::vector<record::Record>(const record::Record&)> each_found(
-    List record::Findings::*list) {
-  return [list](const record::Record& whole) {
-    std::vector<record::Record> all;
-    for (std::size_t i = 0; i < (whole.visits.back().findings.*list).size(); ++i) {
-      record::Record one = whole;
-      auto& entries = one.visits.back().findings.*list;
-      entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(i));
-      all.push_back(std::move(one));
-    }
-    return all;
-  };
+template <class List> auto each_of(List record::Visit::*list) {
+  return each_of([list](record::Record& one) -> List& { return one.visits.back().*list; });
+}
+
+template <class List> auto each_of(List record::Findings::*list) {
+  return each_of([list](record::Record& one) -> List& { return one.visits.back().findings.*list; });
 }
 
 /// A member of the last visit, emptied.
@@ -370,26 +361,17 @@ const std::vector<Taken>& kinds() {
       {"what remains", {"remaining"}, each_of(&record::Visit::not_put_right)},
       {"fault",
        {"fault", "fault-stays", "fault-mended", "examined"},
-       each_found(&record::Findings::faults)},
-      {"test", {"test", "tested-twice", "examined"}, each_found(&record::Findings::tests)},
-      {"part looked at", {"found", "surface", "examined"}, each_found(&record::Findings::pieces)},
-      {"place looked at", {"found", "examined"}, each_found(&record::Findings::places)},
-      {"flag", {}, each_found(&record::Findings::flags)},
+       each_of(&record::Findings::faults)},
+      {"test", {"test", "tested-twice", "examined"}, each_of(&record::Findings::tests)},
+      {"part looked at", {"found", "surface", "examined"}, each_of(&record::Findings::pieces)},
+      {"place looked at", {"found", "examined"}, each_of(&record::Findings::places)},
+      {"flag", {}, each_of(&record::Findings::flags)},
       {"look",
        {"no-marks", "no-photographs", "no-faults", "no-remaining", "no-parted", "no-contents",
         "no-loose", "no-serial", "examined"},
-       each_found(&record::Findings::looked_for)},
-      {"life event",
-       {"life", "must-stay", "date", "standing"},
-       [](const record::Record& whole) {
-         std::vector<record::Record> all;
-         for (std::size_t i = 0; i < whole.life.size(); ++i) {
-           record::Record one = whole;
-           one.life.erase(one.life.begin() + static_cast<std::ptrdiff_t>(i));
-           all.push_back(std::move(one));
-         }
-         return all;
-       }},
+       each_of(&record::Findings::looked_for)},
+      {"life event", {"life", "must-stay", "date", "standing"}, each_of([
+       ](record::Record & one) -> auto& { return one.life; })},
       {"advice", {"advice", "decision", "cost", "counsel"}, without(&record::Visit::advice)},
       {"wishes", {"wish", "ranking"}, without(&record::Visit::wishes)},
       {"drag", {"drag"}, without(&record::Visit::drag)},

@@ -7,7 +7,6 @@
 
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -62,11 +61,9 @@ base::Result<record::Agreement> agreement_of(Draft& draft, const AgreeRequest& r
   agreement.id = {*id};
   agreement.on = date_of(request.on);
   agreement.how = request.how;
-  if (!request.with.empty()) {
-    const auto person = record::find_person(draft.record(), request.with);
-    if (!person) return person.faults();
-    agreement.with = person.value()->id;
-  }
+  const auto with = person_of(draft.record(), request.with);
+  if (!with) return with.faults();
+  agreement.with = *with;
   for (const std::string& one : request.may_be_done)
     agreement.may_be_done.push_back(draft.words(one));
   for (const std::string& one : request.must_stay)

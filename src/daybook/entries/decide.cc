@@ -8,7 +8,6 @@
 #include "base/words_of_text.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -49,14 +48,10 @@ void set_cost(const CostOfCourse& typed, const Draft& draft, record::Advice& adv
 base::Result<std::optional<record::PersonId>> chooser(const DecideRequest& request,
                                                       const Draft& draft,
                                                       const record::Visit& visit) {
-  std::optional<record::PersonId> by;
-  if (!request.chosen_by.empty()) {
-    const auto person = record::find_person(draft.record(), request.chosen_by);
-    if (!person) return person.faults();
-    by = person.value()->id;
-  }
+  auto by = person_of(draft.record(), request.chosen_by);
+  if (!by) return by;
   const auto before = visit.advice ? visit.advice->chosen_by : std::nullopt;
-  if (before && by && *before != *by) {
+  if (before && *by && *before != **by) {
     return base::of_command(
         base::error(fmt::format("the choice in the record is that of {}", before->text),
                     "take it back with winchbook undo first", "command-name"));

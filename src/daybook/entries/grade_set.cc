@@ -195,15 +195,6 @@ base::Percent left_over(const Grading& grading) {
   return {Decimal(100, 0) - sum};
 }
 
-/// Who looked or judged; nobody, when nobody is named.
-base::Result<std::optional<record::PersonId>> judge_of(const GradeRequest& request,
-                                                       const record::Record& record) {
-  if (request.by.empty()) return std::optional<record::PersonId>();
-  const auto person = record::find_person(record, request.by);
-  if (!person) return person.faults();
-  return std::optional(person.value()->id);
-}
-
 /// A layer as it was typed: "nickel plate (the maker's)"; whose it is, only where that is said.
 record::FinishLayer layer_of(std::string_view typed) {
   constexpr auto kMakers =
@@ -325,7 +316,7 @@ base::Result<Said> set_grade(const GradeRequest& request, Draft& draft) {
       of_visit ? open_visit(draft, request.on) : base::Result<record::Visit*>(nullptr);
   if (!open) return open.faults();
   record::Record& record = draft.record();
-  const auto by = judge_of(request, record);
+  const auto by = person_of(record, request.by);
   if (!by) return by.faults();
   auto named = pieces_named(draft, request.parts);
   if (!named) return named.faults();

@@ -8,7 +8,6 @@
 #include "assess/tray/tray.h"
 #include "daybook/looks.h"
 #include "daybook/open_visit.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -93,15 +92,6 @@ void add_care(const HandbackRequest& request, const Draft& draft, record::Visit&
     care.cautions.push_back(caution_of(draft, one, "Use"));
 }
 
-/// To whom, as named.
-base::Result<std::optional<record::PersonId>> taker(const HandbackRequest& request,
-                                                    const record::Record& record) {
-  if (request.to.empty()) return std::optional<record::PersonId>();
-  const auto person = record::find_person(record, request.to);
-  if (!person) return person.faults();
-  return std::optional(person.value()->id);
-}
-
 base::Diagnostics what_is_missing(const Draft& draft, const record::Visit& visit) {
   base::Diagnostics doubts;
   for (const assess::tray::PieceAccount& one :
@@ -120,7 +110,7 @@ base::Result<Said> hand_back(const HandbackRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
-  const auto to = taker(request, draft.record());
+  const auto to = person_of(draft.record(), request.to);
   if (!to) return to.faults();
   if (auto faults = add_not_put_right(request, draft, visit); !faults.empty()) return faults;
   add_care(request, draft, visit);

@@ -271,8 +271,8 @@ bool says_anything(const AgreeRequest& agreed) {
 }
 
 /// Who is named; somebody new to the record is added.
-Result<std::optional<record::PersonId>> person_named(const std::string& said, const char* stand_in,
-                                                     Draft& draft) {
+Result<std::optional<record::PersonId>> person_known_or_added(const std::string& said,
+                                                              const char* stand_in, Draft& draft) {
   if (said.empty()) return std::optional<record::PersonId>();
   if (const auto known = record::find_person(draft.record(), said)) {
     return std::optional(known.value()->id);
@@ -287,9 +287,9 @@ Result<std::optional<record::PersonId>> person_named(const std::string& said, co
 
 base::Diagnostics add_visit(const IntakeRequest& request,
                             const std::optional<record::PersonId>& owner, Draft& draft) {
-  const auto brought_by = person_named(request.brought_by, "who brought it", draft);
+  const auto brought_by = person_known_or_added(request.brought_by, "who brought it", draft);
   if (!brought_by) return brought_by.faults();
-  const auto by = person_named(request.by, "who worked on it", draft);
+  const auto by = person_known_or_added(request.by, "who worked on it", draft);
   if (!by) return by.faults();
   record::Visit visit;
   visit.id = {draft.free_id(fmt::format("v-{}", request.on.year))};
@@ -453,13 +453,9 @@ Result<Said> intake_again(const IntakeRequest& request, Draft& draft) {
     return base::error_at(draft.loaded().where(last->id.text), "the reel is at the bench still",
                           "hand it back first", "visit");
   }
-  std::optional<record::PersonId> owner;
-  if (!request.owner.name.empty()) {
-    const auto person = record::find_person(draft.record(), request.owner.name);
-    if (!person) return person.faults();
-    owner = person.value()->id;
-  }
-  if (auto faults = add_visit(request, owner, draft); !faults.empty()) return faults;
+  const auto owner = person_of(draft.record(), request.owner.name);
+  if (!owner) return owner.faults();
+  if (auto faults = add_visit(request, *owner, draft); !faults.empty()) return faults;
   if (auto faults = add_what_came(request, draft); !faults.empty()) return faults;
   if (auto faults = add_limits(request, draft); !faults.empty()) return faults;
   return Said{

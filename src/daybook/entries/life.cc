@@ -8,7 +8,6 @@
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
-#include "record/find_named.h"
 #include "recordfile/typed_words.h"
 
 namespace winchbook::daybook {
@@ -55,11 +54,9 @@ base::Result<Said> life_event(const LifeRequest& request, Draft& draft) {
   event.title = request.title;
   event.date_as_told = request.as_told;
   event.date = request.date;
-  if (!request.by.empty()) {
-    const auto person = record::find_person(draft.record(), request.by);
-    if (!person) return person.faults();
-    event.by = person.value()->id;
-  }
+  const auto by = person_of(draft.record(), request.by);
+  if (!by) return by.faults();
+  event.by = *by;
   event.what = recordfile::prose_of(draft.record(), request.what);
   if (auto faults = add_pieces(draft, request.parts, event.pieces); !faults.empty()) return faults;
   event.source = request.source;

@@ -9,7 +9,6 @@
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -90,11 +89,9 @@ base::Result<Said> mark(const MarkRequest& request, Draft& draft) {
   if (!piece) return piece.faults();
   record::Marking marking;
   marking.piece = piece.value()->id;
-  if (!request.person.empty()) {
-    const auto person = record::find_person(draft.record(), request.person);
-    if (!person) return person.faults();
-    marking.person = person.value()->id;
-  }
+  const auto person = person_of(draft.record(), request.person);
+  if (!person) return person.faults();
+  marking.person = *person;
   const auto id = draft.id_for(request.id, "mk-" + marking.piece.text);
   if (!id) return id.faults();
   marking.id = {*id};

@@ -8,7 +8,6 @@
 
 #include "daybook/looks.h"
 #include "daybook/open_visit.h"
-#include "record/find_named.h"
 #include "recordfile/typed_words.h"
 
 namespace winchbook::daybook {
@@ -79,11 +78,9 @@ base::Result<Said> story(const StoryRequest& request, Draft& draft) {
   draft.put(story.answer, request.answer);
   record::Prose more = recordfile::prose_of(draft.record(), request.text);
   std::move(more.begin(), more.end(), std::back_inserter(story.paragraphs));
-  if (!request.told_by.empty()) {
-    const auto person = record::find_person(draft.record(), request.told_by);
-    if (!person) return person.faults();
-    if (!story.told_by) story.told_by = person.value()->id;
-  }
+  const auto told_by = person_of(draft.record(), request.told_by);
+  if (!told_by) return told_by.faults();
+  if (!story.told_by) story.told_by = *told_by;
   if (request.approved) story.approved_on = date_of(request.on);
   draft.record().story = std::move(story);
   return Said{request.approved

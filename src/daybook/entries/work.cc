@@ -7,7 +7,6 @@
 #include "daybook/limits.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
-#include "record/find_named.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -25,18 +24,6 @@ forms::Form form(WorkRequest& request) {
       field("--way-back", "how far it can be undone: \"fully: It wipes off.\"", request.way_back),
       field("--caution", "a caution beside it: \"Solvent: open air, no flame\"", request.caution),
   };
-}
-
-/// Who did it, as named.
-base::Result<std::optional<record::PersonId>> worker(const WorkRequest& request,
-                                                     const record::Record& record) {
-  std::optional<record::PersonId> by;
-  if (!request.by.empty()) {
-    const auto person = record::find_person(record, request.by);
-    if (!person) return person.faults();
-    by = person.value()->id;
-  }
-  return by;
 }
 
 base::Result<base::EdtfDate> days_of(const WorkRequest& request) {
@@ -58,7 +45,7 @@ base::Result<Said> work(const WorkRequest& request, Draft& draft) {
   record::Visit& visit = **open;
   const auto pieces = pieces_named(draft, request.parts);
   if (!pieces) return pieces.faults();
-  const auto by = worker(request, draft.record());
+  const auto by = person_of(draft.record(), request.by);
   if (!by) return by.faults();
   const auto days = days_of(request);
   if (!days) return days.faults();

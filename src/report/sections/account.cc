@@ -109,14 +109,15 @@ class Account {
 
   [[nodiscard]] std::string taken_in() const {
     const Visit& visit = telling_.visit;
-    auto owner = visit.owner;
-    if (!owner) owner = assess::owner_now(telling_.record);
-    if (!owner) owner = visit.brought_by;
+    const auto owner = assess::owner_of(telling_.record, visit);
+    const auto& who = owner ? owner : visit.brought_by;
     std::string use(record::word_of(visit.wishes.use));
     std::erase(use, '-');
     return say("account.taken-in", {{"bench", telling_.record.bench.name},
-                                    {"who", owner ? "named" : "nobody"},
-                                    {"name", owner ? telling_.name(*owner) : ""},
+                                    {"who", owner ? "owner"
+                                            : who ? "brought"
+                                                  : "nobody"},
+                                    {"name", who ? telling_.name(*who) : ""},
                                     {"date", telling_.words.date(visit.taken_in)},
                                     {"use", use}});
   }
@@ -241,40 +242,30 @@ class Account {
                                   {"words", as_written(telling_.plain(work.what))}});
   }
 
-  [[nodiscard]] std::string unlimited(const record::Test& test, const TestResult& result) const {
-    if (result.kind == TestResult::Kind::not_safe_to_test) return say("test.not-safe");
-    if (result.kind == TestResult::Kind::not_tested) return say("test.not-made");
-    std::vector<std::string> parts;
-    if (result.reading) {
-      const bool seconds = test.unit == "s" && result.reading->places() == 0;
-      parts.push_back(seconds ? say("account.seconds", {{"count", result.reading->text()}})
-                      : test.unit.empty() ? telling_.words.number(*result.reading)
-                                          : telling_.words.measure(*result.reading, test.unit));
-    }
-    if (!result.words.empty()) parts.push_back(result.words);
-    return telling_.words.joined("join.comma", parts);
-  }
-
-  /// With what it must not be loaded beyond, where that was set.
-  [[nodiscard]] std::string reading(const record::Test& test, const TestResult& result) const {
-    std::string words = unlimited(test, result);
-    if (!result.load_limit) return words;
-    return say("test.limited", {{"reading", std::move(words)},
-                                {"limit", telling_.words.measure(result.load_limit->value, "N")}});
+  /// A run of the spool that a sentence can tell: whole seconds, and nothing beside them.
+  static bool is_run(const TestResult& result) {
+    return result.reading && !result.reading_high && result.reading->places() == 0 &&
+           result.words.empty() && !result.load_limit;
   }
 
   [[nodiscard]] std::string tested(const record::Test& test) const {
     const bool before = record::is_written(test.before);
     const bool after = record::is_written(test.after);
     if (!before && !after) return "";
-    const bool spool = test.what == say("account.free-spool") && test.unit == "s";
+    const bool spool = test.what == say("account.free-spool") && test.unit == "s" &&
+                       (!before || is_run(test.before)) && (!after || is_run(test.after));
+    const auto reading = [&](bool is_told, const TestResult& result) {
+      if (!is_told) return std::string();
+      return spool ? say("account.seconds", {{"count", result.reading->text()}})
+                   : limited_reading(telling_, result, test.unit);
+    };
     return say("account.tested", {{"ends", before && after ? "both"
                                            : after         ? "after"
                                                            : "before"},
                                   {"kind", spool ? "spool" : "other"},
                                   {"test", test.what},
-                                  {"before", before ? reading(test, test.before) : ""},
-                                  {"after", after ? reading(test, test.after) : ""}});
+                                  {"before", reading(before, test.before)},
+                                  {"after", reading(after, test.after)}});
   }
 
   bool add_pictures(std::vector<document::Paragraph>& into) const {

@@ -96,10 +96,9 @@ document::Table backwards(const Telling& telling, const Finding& finding) {
 
 /// Dry or greased, as the record has it, in the words of common practice.
 std::string drag_washers(const Telling& telling) {
-  if (!telling.visit.drag) return "";
-  return telling.words.say(telling.visit.drag->greased.value_or(false)
-                               ? "bench-assembly.washers-greased"
-                               : "bench-assembly.washers-dry");
+  if (!telling.visit.drag || !telling.visit.drag->greased) return "";
+  return telling.words.say(*telling.visit.drag->greased ? "bench-assembly.washers-greased"
+                                                        : "bench-assembly.washers-dry");
 }
 
 void add_lubrication(const Telling& telling, const Finding& finding, Chapter& chapter) {

@@ -29,16 +29,14 @@ class Panel {
  public:
   explicit Panel(const Telling& telling) : telling_(telling) {}
 
-  void head(const char* key) {
-    Subhead subhead{telling_.words.say(key)};
-    blocks_.emplace_back(std::move(subhead));
-  }
+  /// Stands before what is added next; nothing under it, no head.
+  void head(const char* key) { head_ = key; }
   void say(std::string words) {
-    if (!words.empty()) blocks_.emplace_back(note_paragraph(std::move(words)));
+    if (!words.empty()) add(note_paragraph(std::move(words)));
   }
   void say(const std::vector<record::Words>& sentences) {
     for (const record::Words& one : sentences)
-      blocks_.emplace_back(note_paragraph(telling_.text(one)));
+      add(note_paragraph(telling_.text(one)));
   }
   void fact(const char* key, std::string words) {
     if (words.empty()) return;
@@ -48,9 +46,13 @@ class Panel {
   void set_facts() {
     if (facts_.facts.empty()) return;
     facts_.label_width = kLabels;
-    blocks_.emplace_back(std::exchange(facts_, {}));
+    add(std::exchange(facts_, {}));
   }
-  void add(HalfBlock block) { blocks_.emplace_back(std::move(block)); }
+  void add(HalfBlock block) {
+    if (head_ != nullptr)
+      blocks_.emplace_back(Subhead{telling_.words.say(std::exchange(head_, nullptr))});
+    blocks_.emplace_back(std::move(block));
+  }
   [[nodiscard]] std::vector<HalfBlock> take() {
     set_facts();
     return std::move(blocks_);
@@ -58,6 +60,7 @@ class Panel {
 
  private:
   const Telling& telling_;
+  const char* head_ = nullptr;
   std::vector<HalfBlock> blocks_;
   document::Facts facts_;
 };
@@ -179,11 +182,10 @@ void say_lubrication(const Telling& telling, Panel& panel) {
       lubricated_words(telling, parts, Lubricant::oil));
   add("bench-assembly.grease-label", "care-card.grease-how",
       lubricated_words(telling, parts, Lubricant::grease));
-  if (telling.visit.drag) {
-    panel.fact(
-        "bench-assembly.washers",
-        telling.words.say(telling.visit.drag->greased.value_or(false) ? "care-card.washers-greased"
-                                                                      : "care-card.washers-dry"));
+  if (telling.visit.drag && telling.visit.drag->greased) {
+    panel.fact("bench-assembly.washers",
+               telling.words.say(*telling.visit.drag->greased ? "care-card.washers-greased"
+                                                              : "care-card.washers-dry"));
   }
   panel.set_facts();
 }

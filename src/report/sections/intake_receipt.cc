@@ -160,9 +160,9 @@ void add_agreed(const Telling& telling, ReceiptFacts& facts) {
   for (const Agreement* agreement : agreements(telling)) {
     for (const record::Words& one : agreement->may_be_done)
       may.push_back(telling.text(one));
-    Text line = document::plain(
-        telling.words.say("receipt.agreed-on",
-                          {{"date", telling.words.date(agreement->on)}, {"how", agreement->how}}));
+    Text line = document::plain(telling.words.say(
+        "receipt.agreed-on", {{"date", telling.words.date(agreement->on)},
+                              {"how", agreement->how.empty() ? "none" : agreement->how}}));
     if (!agreement->note.empty()) {
       line.parts.emplace_back(document::Run{" "});
       append(line, telling.text(agreement->note));
@@ -224,7 +224,7 @@ document::Chapter tell(const Telling& telling, Copy copy) {
   const record::Visit& visit = telling.visit;
   document::Chapter chapter = receipt_chapter(telling, "intake", copy);
   const std::string date = telling.words.date(visit.taken_in);
-  const auto& who = visit.brought_by ? visit.brought_by : visit.owner;
+  const auto who = visit.brought_by ? visit.brought_by : assess::owner_of(telling.record, visit);
   const char* as = visit.brought_by ? "brought" : who ? "owner" : "nobody";
   chapter.stand_first = telling.words.say(
       "intake.answer", {{"who", as}, {"name", who ? telling.name(*who) : ""}, {"date", date}});

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "assess/with_the_reel.h"
 #include "record/enum_words.h"
 #include "report/dating_words.h"
 #include "report/sections.h"
@@ -86,10 +87,8 @@ std::string identity(const Telling& telling) {
   return words.say("value.identity", {{"name", reel.name}, {"what", line}});
 }
 
-std::string owner(const Telling& telling) {
-  const auto& visit = telling.visit;
-  const auto& person =
-      visit.hand_back && visit.hand_back->to ? visit.hand_back->to : visit.brought_by;
+std::string client(const Telling& telling) {
+  const auto person = assess::client_of(telling.record, telling.visit);
   return person ? telling.name(*person) : telling.words.say("value.owner");
 }
 
@@ -125,7 +124,7 @@ document::Facts facts(const Telling& telling) {
   const auto add = [&](const char* key, std::string text) {
     facts.facts.push_back({words.say(key), document::plain(std::move(text))});
   };
-  const std::string name = owner(telling);
+  const std::string name = client(telling);
   add("value.what", identity(telling));
   add("value.state", states(telling));
   add("value.client", words.say("value.client-is", {{"name", name}}));

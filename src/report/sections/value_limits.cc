@@ -23,7 +23,7 @@ std::optional<document::Chapter> tell_value_limits(const Telling& telling) {
   add("value.markets", say("value.markets-is"));
   add("value.restrictions", say("value.restrictions-is"));
   add("value.assumed", say("value.assumed-is"));
-  add("value.bench-interest", bench.own_interest.empty() ? say("value.bench-interest-none")
+  add("value.bench-interest", bench.own_interest.empty() ? say("not-entered.for-the-pen")
                                                          : telling.text(bench.own_interest));
   add("value.fee",
       document::plain(words.say("value.fee-is", {{"count", telling.record.visits.size()}})));
