@@ -150,7 +150,7 @@ Diagnostics unanswered_cleanings(library::Library& library,
       if (!visit.cleaning[i].against_warning.empty()) continue;
       const auto worst =
           std::find_if(judged[i].begin(), judged[i].end(), [](const assess::care::Judged& one) {
-            return one.verdict >= knowledge::CareVerdict::harm && one.row != nullptr;
+            return one.verdict >= knowledge::CareVerdict::harms && one.row != nullptr;
           });
       if (worst == judged[i].end()) continue;
       found.push_back(base::warning_at(

@@ -46,9 +46,9 @@ std::vector<Group> grouped(const CareAnswer& answer) {
       return one.cell.row == cell.row && one.cell.substance == cell.substance;
     });
     if (known == groups.end()) {
-      groups.push_back({cell, cell.method->name});
+      groups.push_back({cell, cell.method_name()});
     } else {
-      known->methods += ", " + cell.method->name;
+      known->methods += ", " + cell.method_name();
     }
   }
   std::stable_sort(groups.begin(), groups.end(), [](const Group& a, const Group& b) {
@@ -69,12 +69,15 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
   answer.not_known = said->say("answer.care.hidden");
   const knowledge::CareWords words = knowledge::care_words(table, text);
   if (words.substances.empty()) {
-    return base::error(fmt::format("the care table knows no material in \"{}\"", text),
-                       "name a material or a finish, and how it would be cleaned: \"hard rubber\" "
-                       "\"hot water\"",
-                       "lookup-care");
+    const knowledge::Substance* meant = knowledge::meant_in(table, text);
+    return base::error(
+        fmt::format("the care table knows no material in \"{}\"{}", text,
+                    meant == nullptr ? "" : "; \"" + meant->name + "\" may be meant"),
+        "name a material or a finish, and how it would be cleaned: \"hard rubber\" "
+        "\"hot water\"",
+        "lookup-care");
   }
-  answer.whole_row = words.methods.empty();
+  answer.whole_row = words.methods.empty() && words.left_over.empty();
   for (const knowledge::Substance* substance : words.substances) {
     const auto add = [&](const knowledge::CareMethod& method) {
       answer.cells.push_back({substance, &method, knowledge::find_row(table, *substance, method)});
@@ -85,6 +88,9 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
     } else {
       for (const knowledge::CareMethod* method : words.methods)
         add(*method);
+      // What the table does not know is not known, and not the nearest that it knows.
+      if (words.methods.empty())
+        answer.cells.push_back({substance, nullptr, nullptr, words.left_over});
     }
   }
   return answer;
@@ -101,7 +107,7 @@ Blocks care_told(const CareAnswer& answer, const words::Catalogue& words) {
                    {"substance", cell.substance->name},
                    {"reason", cell.row == nullptr ? answer.not_known : cell.row->reason}}));
     if (cell.row != nullptr) items.back() += " " + grounds_of(cell, words);
-    if (answer.whole_row || cell.method->advice.empty()) continue;
+    if (answer.whole_row || cell.method == nullptr || cell.method->advice.empty()) continue;
     items.push_back(words.say("answer.care.in-any-case", {{"advice", cell.method->advice}}));
   }
   return {list_of(items), paragraph(words.say("answer.care.warns"))};
@@ -111,7 +117,7 @@ std::string care_as_json(const CareAnswer& answer) {
   const auto told = [&](const CareCell& cell) {
     const bool known = cell.row != nullptr;
     return Json{{"substance", cell.substance->name},
-                {"method", cell.method->name},
+                {"method", cell.method_name()},
                 {"verdict", knowledge::word_of(verdict_of(cell))},
                 {"because", known ? cell.row->reason : answer.not_known},
                 {"source", known ? Json(cell.row->source) : Json(nullptr)},

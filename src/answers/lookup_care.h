@@ -13,8 +13,13 @@ namespace winchbook::answers {
 /// One cell of the care table.
 struct CareCell {
   const knowledge::Substance* substance = nullptr;
-  const knowledge::CareMethod* method = nullptr;
-  const knowledge::CareRow* row = nullptr;  ///< null: not known
+  const knowledge::CareMethod* method = nullptr;  ///< null: the table does not know it
+  const knowledge::CareRow* row = nullptr;        ///< null: not known
+  std::string said = {};                          ///< the method as it was typed, when not known
+
+  [[nodiscard]] const std::string& method_name() const {
+    return method == nullptr ? said : method->name;
+  }
 };
 
 /// What the table says before anything is touched. The cells point into the library's table.

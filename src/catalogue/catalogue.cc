@@ -27,6 +27,7 @@
 #include "daybook/entries/handback.h"
 #include "daybook/entries/identify.h"
 #include "daybook/entries/intake.h"
+#include "daybook/entries/laboratory.h"
 #include "daybook/entries/life.h"
 #include "daybook/entries/mark.h"
 #include "daybook/entries/measure.h"
@@ -93,6 +94,7 @@ constexpr std::array kRows{
     forms::Row{"clean", "enter how parts were cleaned", clean_job},
     forms::Row{"work", "enter work that was done", work_job},
     forms::Row{"donor", "add a reel that gives parts", donor_job},
+    forms::Row{"laboratory", "enter a laboratory's report on what no eye can tell", laboratory_job},
     forms::Row{"fit", "enter a part that is not original, and where the old one is", fit_job},
     forms::Row{"tray", "tell what is off, back and unaccounted for, or enter where parts went",
                [] { return asks_or_enters(answers::tray_job(), daybook::tray_job()); }},

@@ -23,7 +23,7 @@ std::string verdict_words(CareVerdict verdict) {
   switch (verdict) {
     case CareVerdict::never:
       return "never";
-    case CareVerdict::harm:
+    case CareVerdict::harms:
       return "it harms";
     case CareVerdict::with_care:
       return "with care";
@@ -66,8 +66,9 @@ std::string sentence(const Question& asked, const Objection& objection) {
                          other_name(asked.record, judged), judged.substance->name, names,
                          without_stop(judged.row->reason));
     case Because::time:
-      return fmt::format("{}: {} to {} minutes is what it takes", method,
-                         judged.method->least_minutes, judged.method->most_minutes);
+      return fmt::format(
+          "{} on {}: {} minutes at most, short and cool", method, names,
+          judged.row == nullptr ? judged.method->most_minutes : judged.row->most_minutes);
     case Because::together:
     case Because::table:
       break;
@@ -86,7 +87,7 @@ std::string source_of(const Judged& judged) {
 
 base::Diagnostic told(const Question& asked, const Objection& objection) {
   const Judged& judged = objection.judged;
-  const bool refuses = judged.verdict >= CareVerdict::harm && judged.because != Because::joined;
+  const bool refuses = judged.verdict >= CareVerdict::harms && judged.because != Because::joined;
   base::Diagnostic fault = base::error(sentence(asked, objection), {}, "care");
   if (refuses) {
     fault.hint = fmt::format(

@@ -313,6 +313,7 @@ struct Folio {
   std::string page_of = {};  ///< "{page} of {pages}"
   std::string name = {};     ///< "Hester's Larrick · Keepsake, edition 1"
   std::string code = {};     ///< the seal's short code
+  std::string defer = {};    ///< said once on each page that bears a caution
 };
 
 struct Document {

@@ -49,8 +49,29 @@ Words forms_of(pugi::xml_node node, std::string_view name) {
 
 Substance substance_from(pugi::xml_node node) {
   const std::string name = folded(node);
-  return {node.attribute("word").value(), name, node.attribute("family").value(),
-          listed(node.attribute("layer"), Substance::Layer::no), forms_of(node, name)};
+  return {node.attribute("word").value(),
+          name,
+          node.attribute("family").value(),
+          listed(node.attribute("layer"), Substance::Layer::no),
+          node.attribute("imitated-by").value(),
+          forms_of(node, name),
+          false};
+}
+
+Qualifier qualifier_from(pugi::xml_node node) {
+  return {listed(node.attribute("word"), Qualifier::Kind::likeness), phrases_of(node, "before"),
+          phrases_of(node, "after"), phrases_of(node, "also")};
+}
+
+Act act_from(pugi::xml_node node) {
+  return {node.attribute("word").value(),
+          folded(node.child("name")),
+          node.attribute("caution").value(),
+          yes(node.attribute("dust")),
+          node.attribute("hazard").value(),
+          phrases_of(node, "also"),
+          node.attribute("source").value(),
+          listed(node.attribute("known"), CareGrounds::common_practice)};
 }
 
 CareMethod method_from(pugi::xml_node node) {
@@ -61,8 +82,9 @@ CareMethod method_from(pugi::xml_node node) {
   method.reach = listed(node.attribute("reach"), CareMethod::Reach::through);
   method.bath = yes(node.attribute("bath"));
   method.flammable = yes(node.attribute("flammable"));
-  method.least_minutes = whole(node.attribute("least"));
+  method.dust = yes(node.attribute("dust"));
   method.most_minutes = whole(node.attribute("most"));
+  method.most_heat = whole(node.attribute("most-heat"));
   method.caution = node.attribute("caution").value();
   method.forms = forms_of(node, method.name);
   return method;
@@ -73,6 +95,8 @@ CareRow row_from(pugi::xml_node node) {
           words_of(node, "methods"),
           words_of(node, "with"),
           words_of(node, "beside"),
+          whole(node.attribute("most")),
+          whole(node.attribute("most-heat")),
           listed(node.attribute("says"), CareVerdict::never),
           folded(node),
           node.attribute("source").value(),
@@ -99,6 +123,8 @@ FlagTrigger trigger_from(pugi::xml_node node) {
   trigger.older_than = whole(node.attribute("older-than"));
   if (const auto day = base::parse_day(node.attribute("made-before").value()); day)
     trigger.made_before = *day;
+  if (const auto day = base::parse_day(node.attribute("made-after").value()); day)
+    trigger.made_after = *day;
   return trigger;
 }
 
@@ -109,7 +135,8 @@ FlagRule flag_from(pugi::xml_node node) {
   for (const std::string& word : words_of(node, "matters"))
     rule.matters.push_back(base::value_of<Matters>(word).value_or(Matters::hand));
   rule.also = phrases_of(node, "also");
-  rule.tested = phrases_of(node, "tested");
+  rule.unseen = yes(node.attribute("unseen"));
+  rule.forbids_dust = std::string_view(node.attribute("forbids").value()) == "dust";
   if (const auto day = base::parse_day(node.attribute("law-date").value()); day)
     rule.law_date = *day;
   rule.source = node.attribute("source").value();
@@ -146,12 +173,16 @@ void check_words(const xml::Document& document, pugi::xml_node node, const char*
   }
 }
 
+constexpr const char* kAct = "act";
+
 void check_forms(const xml::Document& document, pugi::xml_node list, const char* child,
                  base::Diagnostics& faults) {
   Words seen;
   for (const pugi::xml_node node : list.children(child)) {
     const bool method = node.child("name");
-    Words forms = forms_of(node, folded(method ? node.child("name") : node));
+    Words forms = std::string_view(child) == kAct
+                      ? phrases_of(node, "also")
+                      : forms_of(node, folded(method ? node.child("name") : node));
     std::sort(forms.begin(), forms.end());
     forms.erase(std::unique(forms.begin(), forms.end()), forms.end());
     for (const std::string& form : forms) {
@@ -165,25 +196,63 @@ void check_forms(const xml::Document& document, pugi::xml_node list, const char*
   }
 }
 
+/// What a flag that no eye can exclude says is so.
+void mark_hazards(CareTable& table) {
+  for (const FlagRule& rule : table.flags) {
+    if (!rule.unseen) continue;
+    for (const FlagTrigger& trigger : rule.triggers) {
+      if (trigger.says != FlagTrigger::Says::is) continue;
+      for (Substance& one : table.substances)
+        one.hazard = one.hazard || names(trigger.of, one);
+    }
+  }
+}
+
+/// A name of several words is also known as one word, where that is no other's: "hardrubber".
+void add_joined_forms(std::vector<Substance>& substances) {
+  Words all;
+  for (const Substance& one : substances)
+    all.insert(all.end(), one.forms.begin(), one.forms.end());
+  for (Substance& one : substances) {
+    for (std::size_t i = 0, count = one.forms.size(); i < count; ++i) {
+      std::string joined = one.forms[i];
+      std::erase(joined, ' ');
+      if (std::find(all.begin(), all.end(), joined) != all.end()) continue;
+      all.push_back(joined);
+      one.forms.push_back(std::move(joined));
+    }
+  }
+}
+
 }  // namespace
 
 base::Result<CareTable> load_care(const Source& source) {
   const std::filesystem::path folder = source.shared("care");
   const auto document = read_valid(source, folder / "care.xml", "care-table");
   if (!document) return document.faults();
+  const auto acts = read_valid(source, folder / "acts.xml", "acts");
+  if (!acts) return acts.faults();
   const auto flags = read_valid(source, folder / "flags.xml", "flags");
   if (!flags) return flags.faults();
 
   CareTable table;
   const pugi::xml_node root = document->root();
+  for (const pugi::xml_node node : root.child("qualifiers").children("qualifier"))
+    table.qualifiers.push_back(qualifier_from(node));
   for (const pugi::xml_node node : root.child("substances").children("substance"))
     table.substances.push_back(substance_from(node));
+  for (const pugi::xml_node node : acts->root().children(kAct))
+    table.acts.push_back(act_from(node));
+  table.tested = phrases_of(flags->root(), "tested");
   for (const pugi::xml_node node : root.child("methods").children("method"))
     table.methods.push_back(method_from(node));
   const Known known = known_words(table);
   base::Diagnostics faults;
   check_forms(*document, root.child("substances"), "substance", faults);
   check_forms(*document, root.child("methods"), "method", faults);
+  check_forms(*acts, acts->root(), kAct, faults);
+  for (const pugi::xml_node node : root.child("substances").children("substance"))
+    check_words(*document, node, "imitated-by", known.substances, faults);
   for (const pugi::xml_node node : root.child("rows").children("row")) {
     check_words(*document, node, "on", known.substances, faults);
     check_words(*document, node, "methods", known.methods, faults);
@@ -200,6 +269,8 @@ base::Result<CareTable> load_care(const Source& source) {
     table.flags.push_back(flag_from(node));
   }
   if (!faults.empty()) return faults;
+  mark_hazards(table);
+  add_joined_forms(table.substances);
   return table;
 }
 

@@ -7,6 +7,7 @@
 #include <sstream>
 #include <utility>
 
+#include "base/edtf_date.h"
 #include "base/measure.h"
 #include "base/words_of_text.h"
 #include "knowledge/valid_file.h"
@@ -73,6 +74,19 @@ class WasherReader {
     return 0;
   }
 
+  std::optional<StockReport> report(const std::string& field) {
+    if (base::trimmed(field).empty()) return std::nullopt;
+    std::vector<std::string> parts;
+    for (const std::string_view part : base::parts_of(field, ','))
+      parts.emplace_back(base::trimmed(part));
+    const bool whole = parts.size() == 3 && !parts[0].empty() && !parts[2].empty() &&
+                       base::EdtfDate::parse(parts[1]);
+    if (whole) return StockReport{parts[0], parts[1], parts[2]};
+    tell(fmt::format("report: \"{}\" is not a laboratory, a day and a number", field),
+         "write \"Fell Laboratory, 2026-05-02, 4471\"", "stock-report");
+    return std::nullopt;
+  }
+
   void sense(const StockWasher& washer) {
     if (washer.outside > 0 && washer.inside >= washer.outside) {
       tell(fmt::format("the inside ({:.4g} mm) is not smaller than the outside ({:.4g} mm)",
@@ -112,6 +126,8 @@ template <class Field> StockWasher washer_from(const Field& field, WasherReader&
   washer.turns = reader.held(field("held"));
   if (!field("flats").empty()) washer.flats = reader.length("flats", field("flats"), unit);
   washer.price = field("price");
+  washer.supplier = field("supplier");
+  washer.report = reader.report(field("report"));
   washer.count = reader.count(field("count"));
   reader.sense(washer);
   return washer;
@@ -158,7 +174,8 @@ base::Result<std::vector<StockWasher>> stock_from_csv(const std::string& bytes,
       bytes, file,
       {"stock file",
        {"donor", "material", "outside", "inside", "thickness"},
-       "donor, material, outside, inside, thickness, held, flats, price, count, unit"},
+       "donor, material, outside, inside, thickness, held, flats, price, count, unit, supplier, "
+       "report"},
       [](const auto& field, WasherReader& reader) { return washer_from(field, reader); });
 }
 

@@ -31,6 +31,13 @@ struct StackWasher {
   double thickness = 0;  ///< mm; 0: not measured
 };
 
+/// A laboratory's report on a washer: "Fell Laboratory, 2026-05-02, 4471".
+struct StockReport {
+  std::string laboratory;
+  std::string on;  ///< the day, as EDTF
+  std::string number;
+};
+
 /// One row of a stock file.
 struct StockWasher {
   int line = 0;  ///< of the file, to find it again
@@ -39,17 +46,22 @@ struct StockWasher {
   double outside = 0;  ///< mm
   double inside = 0;
   double thickness = 0;
-  Turns turns = Turns::freely;  ///< ears: with the gear; flats: with the sleeve
-  std::optional<double> flats;  ///< across the flats of its hole, mm
-  std::string price;            ///< as written, with its currency
+  Turns turns = Turns::freely;        ///< ears: with the gear; flats: with the sleeve
+  std::optional<double> flats;        ///< across the flats of its hole, mm
+  std::string price;                  ///< as written, with its currency
+  std::string supplier;               ///< it is new material: who supplied it
+  std::optional<StockReport> report;  ///< a laboratory found no asbestos in it
   int count = 1;
+
+  /// Something says that it holds no asbestos; no eye can.
+  [[nodiscard]] bool is_cleared() const { return !supplier.empty() || report; }
 };
 
 /// Reads a bench's stock of washers: CSV (RFC 4180; columns donor, material, outside, inside,
-/// thickness, and if wanted held, flats, price, count, unit) or XML (`schemas/stock-1.xsd`), told
-/// apart by the first byte. A length carries its unit ("22 mm", "7/8 in"), or the row's `unit`
-/// column gives it. `held` is free, gear (ears) or sleeve (flats); left out, free. All faults with
-/// their lines.
+/// thickness, and if wanted held, flats, price, count, unit, supplier, report) or XML
+/// (`schemas/stock-1.xsd`), told apart by the first byte. A length carries its unit ("22 mm", "7/8
+/// in"), or the row's `unit` column gives it. `held` is free, gear (ears) or sleeve (flats); left
+/// out, free. All faults with their lines.
 [[nodiscard]] base::Result<std::vector<StockWasher>> read_stock(const Source& source,
                                                                 const std::filesystem::path& file);
 

@@ -17,6 +17,7 @@ using document::Ledger;
 using document::Role;
 
 constexpr Length kUnderFrame = points(35.5);
+constexpr Length kDeferAbove = points(12);  // over the line of the number and the code
 constexpr Length kEdgeGap = points(23);
 constexpr Length kEdgeWidth = points(6);
 constexpr Length kBoxWidth = points(5);
@@ -71,6 +72,27 @@ void add_folio(const document::Folio& folio, std::size_t number, std::size_t cou
   put(folio.code, {main + style.main - code, y}, setting, page);
 }
 
+bool belongs_to_caution(TagId tag, const std::vector<Tag>& tags) {
+  for (; tag != kArtifact; tag = tags[static_cast<std::size_t>(tag)].parent) {
+    if (tags[static_cast<std::size_t>(tag)].caution) return true;
+  }
+  return false;
+}
+
+bool bears_caution(const Page& page, const std::vector<Tag>& tags) {
+  return std::any_of(page.items.begin(), page.items.end(), [&](const Item& item) {
+    const auto* text = std::get_if<TextItem>(&item);
+    return text != nullptr && belongs_to_caution(text->tag, tags);
+  });
+}
+
+/// What every caution of the page leaves unsaid.
+void add_defer(const std::string& words, const Setting& setting, Page& page) {
+  const document::Style& style = setting.style;
+  const Length y = page.height - style.paper.foot + kUnderFrame - kDeferAbove;
+  put(words, {style.paper.left + style.side + style.gutter, y}, setting, page);
+}
+
 void add_edge_mark(const LedgerStretch& stretch, const Setting& setting, Page& page) {
   const document::Paper& paper = setting.style.paper;
   const Length left = paper.left + setting.style.frame_width() + kEdgeGap;
@@ -101,6 +123,8 @@ void add_furniture(const document::Document& document, const PagesFilled& filled
     if (next != filled.copies.begin()) first = *std::prev(next);
     const std::size_t end = next == filled.copies.end() ? pages.pages.size() : *next;
     if (i == 0 && bare_cover) continue;
+    if (!document.folio.defer.empty() && bears_caution(page, setting.tags))
+      add_defer(document.folio.defer, setting, page);
     add_folio(document.folio, i - first + 1, end - first, setting, page);
   }
 }

@@ -61,6 +61,7 @@ struct Tag {
   int column_span = 1;
   bool row_scope = false;  ///< a header cell naming its row, not its column
   bool numbered = false;   ///< a list with numbers
+  bool caution = false;    ///< a note that warns
   int page = -1;           ///< figures: the page and
   Rect box = {};           ///< the box they fill
 };

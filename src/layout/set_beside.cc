@@ -17,8 +17,8 @@ constexpr Length kBar = points(2.25);
 constexpr Length kInset = points(8);
 constexpr Length kPictureDrop = points(3);  // where the reading text's capitals begin
 
-TagId note_tag(TagId parent, const Setting& setting) {
-  Tag note{.type = TagType::note, .parent = parent};
+TagId note_tag(TagId parent, const Setting& setting, bool caution = false) {
+  Tag note{.type = TagType::note, .parent = parent, .caution = caution};
   note.id = "note-" + std::to_string(setting.tags.size());
   return setting.add_tag(std::move(note));
 }
@@ -57,7 +57,7 @@ Length margin_drop(const Setting& setting) {
 
 Frame set_caution(const document::Caution& caution, Length width, TagId parent,
                   const Setting& setting) {
-  const TagId note = note_tag(parent, setting);
+  const TagId note = note_tag(parent, setting, true);
   const Length inner = width - kInset;
   const Frame label =
       set_words(document::plain(caution.label), Role::eyebrow, inner,

@@ -154,6 +154,20 @@ std::span<const EnumWord<PieceRole>> enum_words(PieceRole /*list*/) {
   return kWords;
 }
 
+std::span<const EnumWord<Hazard>> enum_words(Hazard /*list*/) {
+  static constexpr auto kWords = std::to_array<EnumWord<Hazard>>({
+      {Hazard::asbestos, "asbestos"},
+      {Hazard::lead, "lead"},
+      {Hazard::cadmium, "cadmium"},
+      {Hazard::mercury, "mercury"},
+      {Hazard::celluloid, "celluloid"},
+      {Hazard::beryllium, "beryllium"},
+      {Hazard::radium, "radium"},
+      {Hazard::pesticides, "pesticides"},
+  });
+  return kWords;
+}
+
 std::span<const EnumWord<Whereabouts::Kind>> enum_words(Whereabouts::Kind /*list*/) {
   static constexpr auto kWords = std::to_array<EnumWord<Whereabouts::Kind>>({
       {Whereabouts::Kind::fitted, "fitted"},

@@ -26,6 +26,7 @@ using base::word_of;
 [[nodiscard]] std::span<const EnumWord<OfThisReel>> enum_words(OfThisReel);
 [[nodiscard]] std::span<const EnumWord<Pattern>> enum_words(Pattern);
 [[nodiscard]] std::span<const EnumWord<PieceRole>> enum_words(PieceRole);
+[[nodiscard]] std::span<const EnumWord<Hazard>> enum_words(Hazard);
 [[nodiscard]] std::span<const EnumWord<Whereabouts::Kind>> enum_words(Whereabouts::Kind);
 [[nodiscard]] std::span<const EnumWord<MarkMethod>> enum_words(MarkMethod);
 [[nodiscard]] std::span<const EnumWord<MarkOf>> enum_words(MarkOf);

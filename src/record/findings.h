@@ -155,9 +155,6 @@ enum class LookedFor {
   parted,       ///< pieces kept by the bench, scrapped or lost
 };
 
-/// Looked and found none, or looked and found some; without an entry, nothing is written.
-enum class Looked { none, some };
-
 /// Somebody looked for something.
 struct Look {
   LookedFor what = LookedFor::marks;

@@ -78,6 +78,30 @@ struct Donor {
   std::optional<base::Money> cost;
 };
 
+/// Looked and found none, or looked and found some; without an entry, nothing is written.
+enum class Looked { none, some };
+
+/// What no eye can tell from what is harmless.
+enum class Hazard {
+  asbestos,
+  lead,
+  cadmium,
+  mercury,
+  celluloid,
+  beryllium,
+  radium,
+  pesticides,
+};
+
+/// What a laboratory said of a piece.
+struct LaboratoryReport {
+  Hazard hazard = Hazard::asbestos;
+  Looked found = Looked::none;
+  std::string laboratory;  ///< its name
+  base::EdtfDate on;       ///< the day of its report
+  std::string number;      ///< the report's
+};
+
 /// One thing (or `count` like things that never part).
 struct Piece {
   PieceId id;
@@ -94,6 +118,8 @@ struct Piece {
   std::optional<PieceId> fragment_of;  ///< a broken-off part of that piece
   std::optional<base::EdtfDate> made;  ///< when this piece was made, if known apart
   std::optional<base::Grams> weight;
+  std::string supplier;                  ///< it is new material: who supplied it
+  std::vector<LaboratoryReport> tested;  ///< what no eye can tell
   Whereabouts now;
   Words note;
 };

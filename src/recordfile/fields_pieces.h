@@ -56,6 +56,14 @@ void fields(auto& io, Of<record::Whereabouts> auto& now) {
   io.may("note", now.note);
 }
 
+void fields(auto& io, Of<record::LaboratoryReport> auto& report) {
+  io.need("hazard", report.hazard);
+  io.need("found", report.found);
+  io.need("laboratory", report.laboratory);
+  io.need("on", report.on);
+  io.need("number", report.number);
+}
+
 void fields(auto& io, Of<record::Piece> auto& piece) {
   io.id(piece.id);
   io.need("name", piece.name);
@@ -71,6 +79,8 @@ void fields(auto& io, Of<record::Piece> auto& piece) {
   io.may("fragment-of", piece.fragment_of);
   io.may("made", piece.made);
   io.may("weight", piece.weight);
+  io.may("supplier", piece.supplier);
+  io.many("tested", piece.tested);
   io.need("now", piece.now);
   io.may("note", piece.note);
 }

@@ -88,8 +88,8 @@ std::vector<GlancedFitting> fittings_of(pugi::xml_node root) {
     const pugi::xml_node place = with_id(root.child("places"), "place", ref_of(one, "place"));
     const pugi::xml_node donor = with_id(root.child("donors"), "donor", ref_of(piece, "donor"));
     fitted.push_back({text_of(piece, "name"), text_of(place, "name"), text_of(one, "from"),
-                      text_of(donor, "name"), text_of(one.child("seat"), "bore"),
-                      text_of(one.child("seat"), "outside")});
+                      donor ? text_of(donor, "name") : text_of(piece, "supplier"),
+                      text_of(one.child("seat"), "bore"), text_of(one.child("seat"), "outside")});
   }
   return fitted;
 }

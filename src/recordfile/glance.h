@@ -13,7 +13,7 @@ struct GlancedFitting {
   std::string piece;
   std::string place;
   std::string on;     ///< EDTF; empty: not known
-  std::string donor;  ///< its name; empty: none
+  std::string donor;  ///< its name, or the supplier of new material; empty: none
   std::string bore;   ///< of the seat, mm; empty: not measured
   std::string outside;
 };

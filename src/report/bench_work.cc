@@ -18,12 +18,11 @@ using document::Chapter;
 using document::Subhead;
 using record::Visit;
 
-/// Each paragraph starts without an indent and may carry a caution beside it.
-void add_paragraph(document::Text words, std::optional<document::Caution> caution, Chapter& chapter,
-                   bool first) {
+/// Each paragraph starts without an indent and may carry cautions beside it.
+void add_paragraph(document::Text words, CautionList cautions, Chapter& chapter, bool first) {
   document::Paragraph paragraph{std::move(words)};
   if (first) paragraph.manner = document::ParagraphManner::unindented;
-  if (caution) paragraph.beside.emplace_back(std::move(*caution));
+  std::move(cautions.begin(), cautions.end(), std::back_inserter(paragraph.beside));
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
@@ -34,7 +33,8 @@ void add_dangerous_step(const Telling& telling, const record::StripStep& step, C
   words.parts.emplace_back(document::Run{" "});
   append(words, telling.text(step.what));
   document::Paragraph paragraph{std::move(words), document::ParagraphManner::unindented};
-  paragraph.beside.emplace_back(*caution_beside(telling, step));
+  for (document::Caution& caution : cautions_beside(telling, step))
+    paragraph.beside.emplace_back(std::move(caution));
   chapter.blocks.emplace_back(std::move(paragraph));
 }
 
@@ -97,7 +97,7 @@ void add_cleaning(const Telling& telling, Chapter& chapter) {
           document::Run{" " + telling.words.say("bench.against-warning") + " "});
       append(words, telling.text(one.against_warning));
     }
-    add_paragraph(std::move(words), caution_beside(telling, one), chapter,
+    add_paragraph(std::move(words), cautions_beside(telling, one), chapter,
                   std::exchange(first, false));
   }
 }
@@ -114,7 +114,7 @@ void add_work(const Telling& telling, Chapter& chapter) {
       words.parts.emplace_back(document::Run{" " + telling.words.say("bench.way-back") + " "});
       append(words, way_back_words(telling, *one.way_back));
     }
-    add_paragraph(std::move(words), caution_beside(telling, one), chapter,
+    add_paragraph(std::move(words), cautions_beside(telling, one), chapter,
                   std::exchange(first, false));
   }
 }

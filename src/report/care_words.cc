@@ -1,6 +1,8 @@
 #include "report/care_words.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <utility>
 
 #include "assess/fitting/recorded.h"
@@ -8,6 +10,7 @@
 namespace winchbook::report {
 namespace {
 
+using assess::care::excluded_by;
 using assess::care::Flag;
 using document::Run;
 using document::Text;
@@ -61,13 +64,49 @@ std::string law_of(const Telling& telling, const Flag& flag) {
   return telling.words.say(key(flag, "law"), {{"age", base::word_of(flag.age)}});
 }
 
+/// On which grounds pieces are free of it, those of the same grounds together.
+std::string excluded_words(const Telling& telling, const Flag& flag) {
+  std::map<std::string, std::vector<record::PieceId>> by_grounds;
+  for (const record::PieceId& id : flag.excluded) {
+    const record::Piece* piece = find(telling.record, id);
+    const auto grounds = piece == nullptr ? std::nullopt : excluded_by(*piece, *flag.rule);
+    if (!grounds) continue;
+    const auto* report = grounds->report;
+    by_grounds[report == nullptr ? piece->supplier : report->laboratory + "\n" + report->number]
+        .push_back(id);
+  }
+  std::vector<std::string> sentences;
+  for (const auto& [grounds, pieces] : by_grounds) {
+    const record::Piece* piece = find(telling.record, pieces.front());
+    const auto* report = excluded_by(*piece, *flag.rule)->report;
+    sentences.push_back(telling.words.say(
+        "flag.excluded", {{"hazard", name_of(telling, flag)},
+                          {"pieces", pieces_named(telling, pieces)},
+                          {"count", pieces.size()},
+                          {"how", report == nullptr ? "new" : "tested"},
+                          {"laboratory", report == nullptr ? "" : report->laboratory},
+                          {"date", report == nullptr ? "" : telling.words.date(report->on)},
+                          {"number", report == nullptr ? "" : report->number},
+                          {"supplier", piece->supplier}}));
+  }
+  return joined(sentences);
+}
+
 Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters, bool sources) {
+  if (flag.says == Says::excluded) return document::plain(excluded_words(telling, flag));
   const std::string pieces = pieces_named(telling, flag.pieces);
   std::vector<std::string> sentences{
       telling.words.say(key(flag, base::word_of(flag.says)),
                         {{"pieces", pieces}, {"count", flag.pieces.size()}}),
       telling.words.say(key(flag, "do"))};
+  if (!flag.may_be.empty()) {
+    sentences.insert(
+        std::next(sentences.begin()),
+        telling.words.say(key(flag, "may-be"), {{"pieces", pieces_named(telling, flag.may_be)},
+                                                {"count", flag.may_be.size()}}));
+  }
   if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
+  if (sources) sentences.push_back(excluded_words(telling, flag));
   if (sources)
     sentences.push_back(telling.words.say("flag.source", {{"source", flag.rule->source}}));
   return document::plain(joined(sentences));
@@ -81,6 +120,7 @@ std::string addition(const Telling& telling, const Flag& flag, MattersTo matters
         "flag.also",
         {{"pieces", pieces_named(telling, flag.not_written)}, {"count", flag.not_written.size()}}));
   }
+  if (sources) sentences.push_back(excluded_words(telling, flag));
   if (flag.needs_test) sentences.push_back(telling.words.say("flag.no-test"));
   if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
   return joined(sentences);
@@ -105,10 +145,32 @@ document::Caution short_caution(const Telling& telling, const Flag& flag) {
           document::plain(telling.words.say(key(flag, "short")))};
 }
 
-std::optional<document::Caution> method_caution(const Telling& telling, const std::string& word) {
-  if (word.empty()) return std::nullopt;
-  return document::Caution{telling.words.say("caution." + word + ".label"),
-                           document::plain(telling.words.say("caution." + word + ".words"))};
+document::Caution method_caution(const Telling& telling, const std::string& word) {
+  return {telling.words.say("caution." + word + ".label"),
+          document::plain(telling.words.say("caution." + word + ".words"))};
+}
+
+bool speaks_of(const Telling& telling, const record::Caution& caution,
+               const knowledge::FlagRule& rule) {
+  return knowledge::has_phrase(caution.label, rule.also) ||
+         knowledge::has_phrase(telling.plain(caution.words), rule.also);
+}
+
+/// The bench's own, or what the work asks for.
+CautionList cautions_told(const Telling& telling, const std::optional<record::Caution>& written,
+                          const assess::care::Cautions* asked) {
+  CautionList told;
+  if (written) told.push_back(telling.caution(*written));
+  if (asked == nullptr) return told;
+  for (const assess::care::Dust& dust : asked->dust) {
+    if (written && speaks_of(telling, *written, *dust.rule)) continue;
+    Flag flag{.rule = dust.rule};
+    told.push_back(short_caution(telling, flag));
+  }
+  if (written) return told;
+  for (const std::string& word : asked->words)
+    told.push_back(method_caution(telling, word));
+  return told;
 }
 
 /// The caution of the first piece that asks for one; of what the bench has warned already, only
@@ -120,8 +182,10 @@ std::optional<document::Caution> caution_for_any(const Telling& telling,
       continue;
     if (flag.rule->matters.size() > 1 && flag.said_by_bench()) continue;
     for (const record::PieceId& piece : pieces) {
-      if (std::find(flag.pieces.begin(), flag.pieces.end(), piece) != flag.pieces.end())
-        return short_caution(telling, flag);
+      for (const auto* raised : {&flag.pieces, &flag.may_be}) {
+        if (std::find(raised->begin(), raised->end(), piece) != raised->end())
+          return short_caution(telling, flag);
+      }
     }
   }
   return std::nullopt;
@@ -134,10 +198,6 @@ std::optional<std::size_t> position_in(const std::vector<Thing>& all, const Thin
     if (&all[i] == &one) return i;
   }
   return std::nullopt;
-}
-
-std::string at(const std::vector<std::string>& words, const std::optional<std::size_t>& i) {
-  return i && *i < words.size() ? words[*i] : "";
 }
 
 bool has_place(const record::Record& record, std::initializer_list<std::string_view> beginnings) {
@@ -203,6 +263,7 @@ std::vector<ToldFlag> flags_told(const Telling& telling, MattersTo matters, bool
   }
   for (const Flag& flag : flags_of(telling)) {
     if (!flag.written.empty() || !matters_to(flag, matters)) continue;
+    if (flag.says == Says::excluded && !sources) continue;
     // A statement tells everything; elsewhere the bench's own cautions say it better.
     if (!sources && flag.said_by_bench()) continue;
     told.push_back({flag.rule->legal, flag.rule->word, name_of(telling, flag),
@@ -223,7 +284,8 @@ std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo m
     }
   }
   for (const Flag& flag : flags_of(telling)) {
-    if (flag.written.empty() && !flag.in_care && matters_to(flag, matters))
+    if (flag.says != Says::excluded && flag.written.empty() && !flag.in_care &&
+        matters_to(flag, matters))
       cautions.push_back(short_caution(telling, flag));
   }
   return cautions;
@@ -232,7 +294,7 @@ std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo m
 std::vector<document::Caution> further_cautions(const Telling& telling, MattersTo matters) {
   std::vector<document::Caution> cautions;
   for (const Flag& flag : flags_of(telling)) {
-    if (matters_to(flag, matters) && !flag.said_by_bench())
+    if (flag.says != Says::excluded && matters_to(flag, matters) && !flag.said_by_bench())
       cautions.push_back(short_caution(telling, flag));
   }
   return cautions;
@@ -265,30 +327,27 @@ std::string next_service_words(const Telling& telling) {
                            {{"use", fish ? "fish" : "shelf"}, {"date", date}, {"signs", all}});
 }
 
-std::optional<document::Caution> caution_beside(const Telling& telling,
-                                                const record::StripStep& step) {
-  if (step.caution) return telling.caution(*step.caution);
-  if (step.spring_loose) return method_caution(telling, "springs");
-  return std::nullopt;
+CautionList cautions_beside(const Telling& telling, const record::StripStep& step) {
+  if (step.caution) return {telling.caution(*step.caution)};
+  return step.spring_loose ? CautionList{method_caution(telling, "springs")} : CautionList{};
 }
 
-std::optional<document::Caution> caution_beside(const Telling& telling,
-                                                const record::Cleaning& cleaning) {
-  if (cleaning.caution) return telling.caution(*cleaning.caution);
+CautionList cautions_beside(const Telling& telling, const record::Cleaning& cleaning) {
   const assess::VisitAssessment* last = telling.assessment.last();
-  if (last == nullptr) return std::nullopt;
   const auto i = position_in(telling.visit.cleaning, cleaning);
-  if (auto caution = method_caution(telling, at(last->care.cleaning_cautions, i))) return caution;
-  return std::nullopt;
+  return cautions_told(telling, cleaning.caution,
+                       last != nullptr && i ? &last->care.cleaning_cautions[*i] : nullptr);
 }
 
-std::optional<document::Caution> caution_beside(const Telling& telling, const record::Work& work) {
-  if (work.caution) return telling.caution(*work.caution);
+CautionList cautions_beside(const Telling& telling, const record::Work& work) {
   const assess::VisitAssessment* last = telling.assessment.last();
-  if (last == nullptr) return std::nullopt;
   const auto i = position_in(telling.visit.work, work);
-  if (auto caution = method_caution(telling, at(last->care.work_cautions, i))) return caution;
-  return caution_for_any(telling, work.pieces);
+  CautionList told = cautions_told(telling, work.caution,
+                                   last != nullptr && i ? &last->care.work_cautions[*i] : nullptr);
+  if (told.empty()) {
+    if (auto caution = caution_for_any(telling, work.pieces)) told.push_back(std::move(*caution));
+  }
+  return told;
 }
 
 }  // namespace winchbook::report

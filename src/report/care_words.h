@@ -43,13 +43,13 @@ struct ToldFlag {
 /// for, how it brakes and what it is of. Empty when no day is written.
 [[nodiscard]] std::string next_service_words(const Telling& telling);
 
-/// The caution beside a piece of work: the bench's own where it wrote one, else what its method and
-/// its pieces ask for; nothing when nothing does.
-[[nodiscard]] std::optional<document::Caution> caution_beside(const Telling& telling,
-                                                              const record::StripStep& step);
-[[nodiscard]] std::optional<document::Caution> caution_beside(const Telling& telling,
-                                                              const record::Cleaning& cleaning);
-[[nodiscard]] std::optional<document::Caution> caution_beside(const Telling& telling,
-                                                              const record::Work& work);
+using CautionList = std::vector<document::Caution>;
+
+/// The cautions beside a piece of work: the bench's own where it wrote one, else what its method,
+/// its acts and its pieces ask for; and always that no eye can tell what it made dust of. None when
+/// nothing asks for one.
+[[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::StripStep& step);
+[[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::Cleaning& cleaning);
+[[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::Work& work);
 
 }  // namespace winchbook::report

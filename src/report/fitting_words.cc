@@ -26,6 +26,8 @@ std::string donor_words(const Telling& telling, const record::Piece& piece) {
       return telling.words.capitalised(donor->name) + ".";
     }
   }
+  if (!piece.supplier.empty())
+    return telling.words.say("fitting.supplied", {{"supplier", piece.supplier}});
   if (piece.made_by.answer == record::MadeBy::bench) return telling.words.say("fitting.bench-made");
   if (!piece.maker_name.empty()) return piece.maker_name + ".";
   return telling.words.say("fitting.donor-not-known");

@@ -146,7 +146,7 @@ Document frame_of(const Telling& telling, const std::string& name) {
   out.language = words.language();
   // The braces of the page numbers stay: layout knows them when every page is full.
   out.folio = {words.say("page-of", {{"page", "{page}"}, {"pages", "{pages}"}}), out.title,
-               telling.edition.code};
+               telling.edition.code, words.say("caution.defer")};
   return out;
 }
 

@@ -95,7 +95,7 @@ TEST_CASE("a part that was put in is found with its donor and its seat") {
   REQUIRE(found.reels.size() == 1);
   const auto& fitted = found.reels.front().fitted;
   CHECK(std::any_of(fitted.begin(), fitted.end(), [](const ShelfFitting& one) {
-    return says(one.donor, "Breaker") && one.outside == "23.7";
+    return says(one.donor, "Tarn Friction") && one.outside == "23.7";
   }));
   CHECK(std::none_of(fitted.begin(), fitted.end(),
                      [](const ShelfFitting& one) { return one.piece == "Pinion"; }));

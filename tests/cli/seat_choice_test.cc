@@ -26,7 +26,7 @@ answers::SeatTyped heirloom_seat(const record::Seat& seat) {
   typed.sleeve = length(*seat.bore);
   typed.depth = length(*seat.depth);
   typed.stock = kProject / "demo" / "stock" / "washers.csv";
-  typed.material = "red fibre";
+  typed.material = "leather";
   typed.count = 3;
   return typed;
 }
@@ -40,7 +40,7 @@ TEST_CASE("the heirloom's washers are the first that seat finds in its stock") {
   REQUIRE(loaded);
   const record::Fitting* fitting = nullptr;
   for (const record::Fitting& one : loaded->record.fittings) {
-    if (one.id.text == "fi-fibre") fitting = &one;
+    if (one.id.text == "fi-red") fitting = &one;
   }
   REQUIRE(fitting != nullptr);
   REQUIRE(fitting->seat);
@@ -52,11 +52,10 @@ TEST_CASE("the heirloom's washers are the first that seat finds in its stock") {
   CHECK(first.trim_outside == doctest::Approx(0.4));
 
   const auto& record = loaded->record;
-  std::string donor;
-  for (const record::Donor& one : record.donors) {
-    if (one.id.text == "breaker") donor = one.name;
-  }
-  CHECK(first.washer.donor == donor);
+  const record::Piece* washers = find(record, fitting->piece);
+  REQUIRE(washers != nullptr);
+  CHECK_FALSE(washers->supplier.empty());
+  CHECK(first.washer.supplier == washers->supplier);
   const std::string told = record::plain_text(record, fitting->adaptation);
   CHECK(told.find("0.4 mm on the outside, from 23.8 to 23.4 mm") != std::string::npos);
   CHECK(adaptation_of(first).find("0.4 mm on the outside, from 23.8 to 23.4 mm") !=

@@ -3,11 +3,16 @@
 #include <doctest/doctest.h>
 
 #include <array>
+#include <fstream>
+#include <iterator>
 #include <set>
+#include <sstream>
 #include <string>
+#include <vector>
 
 #include "knowledge/marks.h"
 #include "knowledge/patched_files.h"
+#include "tabular/rows.h"
 
 namespace {
 
@@ -48,9 +53,9 @@ std::string all_words(const std::vector<const CareMethod*>& all) {
   return words;
 }
 
-constexpr auto kFine = CareVerdict::fine;
+constexpr auto kUsual = CareVerdict::usual;
 constexpr auto kWithCare = CareVerdict::with_care;
-constexpr auto kHarm = CareVerdict::harm;
+constexpr auto kHarms = CareVerdict::harms;
 constexpr auto kNever = CareVerdict::never;
 
 }  // namespace
@@ -77,21 +82,21 @@ TEST_CASE("verdicts are those of the sources that were read") {
                               Cell{"celluloid", "heat", kNever},
                               Cell{"celluloid", "acetone", kNever},
                               Cell{"celluloid", "alcohol", kNever},
-                              Cell{"celluloid", "white-spirit", kHarm},
-                              Cell{"celluloid", "wax", kHarm},
-                              Cell{"celluloid", "ultrasonic", kHarm},
-                              Cell{"hard-rubber", "ultrasonic", kHarm},
-                              Cell{"shell", "ultrasonic", kHarm},
-                              Cell{"ivory", "ultrasonic", kHarm},
-                              Cell{"lacquer", "ultrasonic", kHarm},
-                              Cell{"japan-black", "ultrasonic", kHarm},
-                              Cell{"cyanoacrylate", "ultrasonic", kHarm},
-                              Cell{"hard-rubber", "hot-water", kHarm},
-                              Cell{"hard-rubber", "soak", kHarm},
-                              Cell{"hard-rubber", "metal-polish", kHarm},
+                              Cell{"celluloid", "white-spirit", kHarms},
+                              Cell{"celluloid", "wax", kHarms},
+                              Cell{"celluloid", "ultrasonic", kNever},
+                              Cell{"hard-rubber", "ultrasonic", kNever},
+                              Cell{"shell", "ultrasonic", kNever},
+                              Cell{"ivory", "ultrasonic", kNever},
+                              Cell{"lacquer", "ultrasonic", kNever},
+                              Cell{"japan-black", "ultrasonic", kNever},
+                              Cell{"cyanoacrylate", "ultrasonic", kHarms},
+                              Cell{"hard-rubber", "hot-water", kNever},
+                              Cell{"hard-rubber", "soak", kHarms},
+                              Cell{"hard-rubber", "metal-polish", kHarms},
                               Cell{"brass", "ammonia", kNever},
                               Cell{"nickel-silver", "ammonia", kNever},
-                              Cell{"aluminium", "degreaser", kHarm},
+                              Cell{"aluminium", "degreaser", kNever},
                               Cell{"aluminium", "alkali", kNever}};
   for (const Cell& cell : kCells) {
     CAPTURE(cell.substance);
@@ -107,32 +112,27 @@ TEST_CASE("verdicts are those of the sources that were read") {
 
 // Common practice, without a source.
 TEST_CASE("verdicts are those of the trade") {
-  constexpr std::array kCells{Cell{"brass", "ultrasonic", kFine},
-                              Cell{"steel", "ultrasonic", kWithCare},  // flash rust after the bath
-                              Cell{"steel", "hand-wash", kWithCare},
-                              Cell{"steel", "steel-wool", kFine},  // dried grease, on steel only
-                              Cell{"nickel-plate", "steel-wool", kNever},
-                              Cell{"chromium-plate", "steel-wool", kNever},
-                              Cell{"aluminium", "steel-wool", kNever},
-                              Cell{"brass", "steel-wool", kHarm},
-                              Cell{"brass", "penetrating-oil", kFine},
-                              Cell{"leather", "penetrating-oil", kHarm},
-                              Cell{"hard-rubber", "buffing", kNever},
-                              Cell{"brass", "petrol", kNever},
-                              Cell{"steel", "compressed-air", kWithCare},
-                              Cell{"wood", "hand-wash", kHarm}};
+  constexpr std::array kCells{
+      Cell{"brass", "ultrasonic", kWithCare},
+      Cell{"steel", "ultrasonic", kWithCare},  // flash rust after the bath
+      Cell{"steel", "hand-wash", kWithCare},
+      Cell{"steel", "steel-wool", kWithCare},  // dried grease, on steel only
+      Cell{"nickel-plate", "steel-wool", kNever},
+      Cell{"chromium-plate", "steel-wool", kNever},
+      Cell{"aluminium", "steel-wool", kNever},
+      Cell{"brass", "steel-wool", kHarms},
+      Cell{"brass", "penetrating-oil", kUsual},
+      Cell{"leather", "penetrating-oil", kHarms},
+      Cell{"hard-rubber", "buffing", kNever},
+      Cell{"brass", "petrol", kNever},
+      Cell{"steel", "compressed-air", kWithCare},
+      Cell{"wood", "hand-wash", kHarms}};
   for (const Cell& cell : kCells) {
     CAPTURE(cell.substance);
     CAPTURE(cell.method);
     CHECK(verdict(cell.substance, cell.method) == cell.verdict);
   }
-  const CareMethod* bath = find_method(table(), "ultrasonic");
-  CHECK(bath->least_minutes == 15);
-  CHECK(bath->most_minutes == 20);
-  CHECK(bath->advice.find("mild dish detergent, nothing aggressive") != std::string::npos);
-  CHECK(bath->advice.find("film of soap that it leaves is wiped off") != std::string::npos);
-  CHECK(bath->advice.find("captive or moving pieces is taken apart first") != std::string::npos);
-  CHECK(find_method(table(), "penetrating-oil")->advice.find("adjuster") != std::string::npos);
+  CHECK(find_method(table(), "ultrasonic")->most_minutes == 3);  // a proposal: see the table's head
   CHECK(find_method(table(), "grease")->advice.find("glues leather washers") != std::string::npos);
 }
 
@@ -147,7 +147,10 @@ TEST_CASE("every material and every finish of the marks has its row, by each of 
       CAPTURE(form);
       const auto named = substances_in(table(), form);
       REQUIRE(named.size() == 1);
-      if (form != "SILICONE GREASE") CHECK(named.front()->word == mark.word);
+      // The table tells some of them more narrowly than the marks do.
+      static const std::set<std::string> kNarrower{
+          "SILICONE GREASE", "SPRING STEEL", "BONE", "BLUED", "BROWNED", "LEADED", "LEAD FINISH"};
+      if (!kNarrower.contains(form)) CHECK(named.front()->word == mark.word);
       ++seen;
     }
   }
@@ -155,7 +158,7 @@ TEST_CASE("every material and every finish of the marks has its row, by each of 
 }
 
 // "Not known: try it on a hidden place" is an answer; a table full of it is none.
-TEST_CASE("nine cells of ten are known, and every row bites somewhere") {
+TEST_CASE("three cells of four are known, and every row bites somewhere") {
   std::set<const CareRow*> used;
   std::size_t known = 0;
   for (const Substance& substance : table().substances) {
@@ -169,21 +172,32 @@ TEST_CASE("nine cells of ten are known, and every row bites somewhere") {
   const std::size_t cells = table().substances.size() * table().methods.size();
   CAPTURE(known);
   CAPTURE(cells);
-  CHECK(known * 10 >= cells * 9);
+  CHECK(known * 4 >= cells * 3);
   for (const CareRow& row : table().rows) {
     CAPTURE(row.reason);
     CHECK(row.reason.ends_with('.'));
     CHECK_FALSE(row.source.empty());
+    // What is usual is read or practised, never only remembered.
+    if (row.verdict == CareVerdict::usual) CHECK(row.grounds != CareGrounds::recalled);
     if (row.with.empty() && row.beside.empty()) CHECK(used.count(&row) == 1);
   }
 }
 
+TEST_CASE("a method without a row is not known, whatever its neighbours are") {
+  const auto words = care_words(table(), "brass with moon dust");
+  CHECK(all_words(words.substances) == "brass");
+  CHECK(words.methods.empty());
+  CHECK(words.left_over == "moon dust");
+  CHECK(care_words(table(), "brass").left_over.empty());
+  CHECK(verdict("titanium", "tannic-acid") == CareVerdict::not_known);
+}
+
 TEST_CASE("the narrowest row counts, and of two the worse") {
-  CHECK(verdict("steel", "acid") == kHarm);
+  CHECK(verdict("steel", "acid") == kHarms);
   CHECK(verdict("zinc-plate", "acid") == kNever);  // by its word, over "any"
   CHECK(verdict("magnesium", "chlorinated") == kNever);
   CHECK(verdict("silicone", "oil") == kWithCare);  // by its word, over its family's harm
-  CHECK(verdict("synthetic-rubber", "oil") == kHarm);
+  CHECK(verdict("synthetic-rubber", "oil") == kHarms);
 }
 
 TEST_CASE("what the bench says names substances and methods, the longest phrase first") {
@@ -201,6 +215,67 @@ TEST_CASE("what the bench says names substances and methods, the longest phrase 
   const CareWords both = care_words(table(), "steel wool on nickel plate");
   CHECK(all_words(both.substances) == "nickel-plate");
   CHECK(all_words(both.methods) == "steel-wool");
+}
+
+namespace {
+
+/// A row of the phrases' table; "*" in a cell is not looked at.
+struct Phrase {
+  std::string text, substances, acts;
+};
+
+std::vector<Phrase> phrases() {
+  std::vector<Phrase> all;
+  std::ifstream in(std::string(WINCHBOOK_SOURCE_DIR) + "/tests/knowledge/data/phrases.csv");
+  const auto tell = [](const winchbook::base::Diagnostics& faults) {
+    for (const auto& fault : faults)
+      FAIL_CHECK(fault.message);
+  };
+  winchbook::tabular::each_row(
+      in, "phrases.csv", {"phrases", {"text", "substances", "acts"}, "text, substances, acts, why"},
+      [&](const winchbook::tabular::Header& header, const winchbook::tabular::Row& row) {
+        all.push_back({std::string(header.field(row, "text")),
+                       std::string(header.field(row, "substances")),
+                       std::string(header.field(row, "acts"))});
+      },
+      tell);
+  return all;
+}
+
+std::set<std::string> set_of(const std::string& words) {
+  std::istringstream in(words);
+  return {std::istream_iterator<std::string>(in), {}};
+}
+
+}  // namespace
+
+// Written by judgement, not by running the program: what a bench means by what it types.
+TEST_CASE("words are matched as words, with what qualifies them") {
+  const auto all = phrases();
+  CHECK(all.size() >= 200);
+  for (const Phrase& one : all) {
+    CAPTURE(one.text);
+    if (one.substances != "*") CHECK(all_words(substances_in(table(), one.text)) == one.substances);
+    if (one.acts == "*") continue;
+    std::set<std::string> acts;
+    for (const Act* act : acts_in(table(), one.text))
+      acts.insert(act->word);
+    CHECK(acts == set_of(one.acts));
+  }
+}
+
+TEST_CASE("a hazard that is misspelt is seen, and a short word is not guessed at") {
+  const auto meant = [](const char* text) {
+    const Substance* found = meant_in(table(), text);
+    return found == nullptr ? std::string() : found->word;
+  };
+  CHECK(meant("abestos lining") == "asbestos");
+  CHECK(meant("asbestus") == "asbestos");
+  CHECK(meant("celuloid") == "celluloid");
+  CHECK(meant("tortoiseshel") == "tortoiseshell");
+  CHECK(meant("asbestos").empty());  // known: nothing else is meant
+  CHECK(meant("Elfenbein").empty());
+  CHECK(meant("bras").empty());  // too short to tell from another word
 }
 
 TEST_CASE("a table that points nowhere is refused with its place") {

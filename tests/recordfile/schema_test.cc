@@ -147,6 +147,7 @@ TEST_CASE(
   CHECK(words_of("fault-left") == known(record::FaultLeft{}));
   CHECK(words_of("looked-for") == known(record::LookedFor{}));
   CHECK(words_of("looked") == known(record::Looked{}));
+  CHECK(words_of("hazard") == known(record::Hazard{}));
   CHECK(words_of("verdict") == known(record::Verdict{}));
   CHECK(words_of("test-outcome") == known(record::TestResult::Kind{}));
   CHECK(words_of("flag-kind") == known(record::Flag::Kind{}));

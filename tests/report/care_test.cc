@@ -62,14 +62,19 @@ TEST_CASE("every flag and every caution of the table has its words") {
       must_have(flag + part);
     if (rule.law_date) must_have(flag + "law");
     for (const knowledge::FlagTrigger& trigger : rule.triggers) {
-      must_have(flag + (trigger.says == Says::is          ? "is"
-                        : trigger.says == Says::may_be    ? "may-be"
-                        : trigger.says == Says::none_seen ? "none-seen"
-                                                          : "not-looked-for"));
+      must_have(flag + (trigger.says == Says::is       ? "is"
+                        : trigger.says == Says::may_be ? "may-be"
+                                                       : "not-looked-for"));
     }
   }
   for (const char* word : {"springs"})
     must_have("caution." + std::string(word) + ".words");
+  for (const knowledge::Act& act : table().acts) {
+    must_have("caution." + act.caution + ".label");
+    must_have("caution." + act.caution + ".words");
+  }
+  must_have("caution.defer");
+  must_have("flag.excluded");
   for (const knowledge::CareMethod& method : table().methods) {
     if (method.caution.empty()) continue;
     must_have("caution." + method.caution + ".label");
@@ -111,23 +116,23 @@ TEST_CASE("a cleaning without a caution gets the one that its method asks for") 
   record::Cleaning& cleaning = record.visits.back().cleaning.front();
   cleaning.caution.reset();
   cleaning.method = "white spirit by brush";
-  CHECK(says(keepsake(record, "account"), "never in an ultrasonic bath"));
-  CHECK(says(statement(record), "never in an ultrasonic bath"));
+  CHECK(says(keepsake(record, "account"), "Flammable: fresh air"));
+  CHECK(says(statement(record), "Flammable: fresh air"));
   cleaning.caution = record::Caution{"Own", said("The bench's words.")};
-  CHECK_FALSE(says(keepsake(record, "account"), "never in an ultrasonic bath"));
+  CHECK_FALSE(says(keepsake(record, "account"), "Flammable: fresh air"));
 }
 
 TEST_CASE("asbestos is never said not to be there, whatever the bench writes") {
   Record record = report_test::demo("skerry-40");
-  CHECK(says(statement(record), "No asbestos seen; no laboratory test."));
+  CHECK(says(statement(record), "The old cork washers are not tested"));
   record.visits.back().findings.flags.front().what = said("None.");
-  CHECK(says(statement(record), "None. No laboratory test is recorded."));
-  CHECK(says(keepsake(record, "second-ledger"), "None. No laboratory test is recorded."));
+  CHECK(says(statement(record), "No laboratory report is entered."));
+  CHECK(says(keepsake(record, "second-ledger"), "No laboratory report is entered."));
   record.visits.back().findings.flags.clear();
-  CHECK(says(statement(record), "None recorded; no laboratory test."));
+  CHECK(says(statement(record), "Not tested: "));
   record.places.clear();
   record.fittings.clear();
-  CHECK(says(statement(record), "Not looked for"));
+  CHECK(says(statement(record), "Nothing is entered of the washers"));
 }
 
 TEST_CASE("a load limit stands beside what was not tested") {

@@ -334,6 +334,7 @@ class Teller:
             "material": piece.text("material"),
             "finish": [self.finish(one) for one in piece.subs("finish")],
             "maker_name": piece.text("maker-name"),
+            "supplier": piece.text("supplier"),
             "donor": piece.ref("donor"),
             "fragment_of": piece.ref("fragment-of"),
             "made": piece.text("made"),

@@ -32,6 +32,19 @@ bool is_with_reel(const Piece& piece) {
          piece.now.kind != Kind::kept_by_bench;
 }
 
+/// Whether a text handles what may hold it: a lining, of which the record has no piece.
+bool speaks_of_hazard(const CareTable& table, std::string_view text, std::string_view hazard) {
+  const auto acts = knowledge::acts_in(table, text);
+  return std::any_of(acts.begin(), acts.end(),
+                     [&](const knowledge::Act* act) { return act->hazard == hazard; });
+}
+
+bool found_by_laboratory(const Piece& piece, const FlagRule& rule) {
+  return std::any_of(piece.tested.begin(), piece.tested.end(), [&](const auto& report) {
+    return record::word_of(report.hazard) == rule.word && report.found == record::Looked::some;
+  });
+}
+
 /// When a piece can have been made: as it says itself; at the bench, on the day it was fitted; with
 /// the reel, when it is original; else not after it was fitted.
 Made made_of(const record::Record& record, const Piece& piece, const Made& reel) {
@@ -94,8 +107,11 @@ class Watch {
   [[nodiscard]] std::optional<Flag> raised(const FlagRule& rule) const {
     Flag flag{.rule = &rule};
     bool any = false;
+    // What is so of one piece leaves open what may be of another.
     const auto take = [&](Says says) {
       if (any && says < flag.says) return false;
+      if (any && says > flag.says && flag.says == Says::may_be)
+        flag.may_be = std::exchange(flag.pieces, {});
       if (!any || says > flag.says) flag.pieces.clear();
       flag.says = says;
       any = true;
@@ -103,13 +119,20 @@ class Watch {
     };
     for (const Piece& piece : record_.pieces) {
       if (!is_with_reel(piece)) continue;
-      const FlagTrigger* trigger = first_that_fits(rule, &piece);
-      if (trigger != nullptr && take(trigger->says)) flag.pieces.push_back(piece.id);
+      const auto says = said_of(rule, piece);
+      if (says && *says == Says::excluded) {
+        flag.excluded.push_back(piece.id);
+      } else if (says && take(*says)) {
+        flag.pieces.push_back(piece.id);
+      } else if (says == Says::may_be) {
+        flag.may_be.push_back(piece.id);
+      }
     }
     if (const FlagTrigger* trigger = first_that_fits(rule, nullptr)) {
       if (!any || trigger->says > flag.says) static_cast<void>(take(trigger->says));
     }
-    if (!any) return std::nullopt;
+    if (!any && flag.excluded.empty()) return std::nullopt;
+    if (!any) flag.says = Says::excluded;
     flag.made = made_together(flag.pieces);
     if (const auto& day = rule.law_date) {
       if (flag.made.last && *flag.made.last < *day) flag.age = Flag::Age::before;
@@ -120,6 +143,15 @@ class Watch {
   }
 
  private:
+  /// What is known of a piece by a rule; nothing where the rule does not bear on it. A report that
+  /// found it outranks every rule.
+  [[nodiscard]] std::optional<Says> said_of(const FlagRule& rule, const Piece& piece) const {
+    if (found_by_laboratory(piece, rule)) return Says::is;
+    const FlagTrigger* trigger = first_that_fits(rule, &piece);
+    if (trigger == nullptr) return std::nullopt;
+    return excluded_by(piece, rule) ? Says::excluded : trigger->says;
+  }
+
   static bool asks_of_piece(const FlagTrigger& trigger) {
     return !trigger.of.empty() || !trigger.not_of.empty() || !trigger.places.empty() ||
            !trigger.named.empty() || !trigger.faults.empty() || !trigger.methods.empty() ||
@@ -132,7 +164,9 @@ class Watch {
       if (asks_of_piece(trigger) != (piece != nullptr)) continue;
       if (fits_reel(trigger) && (piece == nullptr || fits_piece(trigger, *piece))) {
         const Made made = piece == nullptr ? reel_ : made_of(record_, *piece, reel_);
-        if (!trigger.made_before || may_be_older(made, *trigger.made_before)) return &trigger;
+        const bool too_young = trigger.made_before && !may_be_older(made, *trigger.made_before);
+        const bool too_old = trigger.made_after && made.last && *made.last < *trigger.made_after;
+        if (!too_young && !too_old) return &trigger;
       }
     }
     return nullptr;
@@ -173,7 +207,7 @@ class Watch {
   [[nodiscard]] bool fits_piece(const FlagTrigger& trigger, const Piece& piece) const {
     if (trigger.content != (piece.role == record::PieceRole::content)) return false;
     if (!trigger.of.empty() && !is_of(piece, trigger.of)) return false;
-    if (!trigger.not_of.empty() && is_of(piece, trigger.not_of)) return false;
+    if (!trigger.not_of.empty() && is_only_of(piece, trigger.not_of)) return false;
     if (!trigger.named.empty() && !knowledge::has_phrase(piece.name, trigger.named)) return false;
     return sits_right(trigger, piece) && bears_fault(trigger, piece) && was_cleaned(trigger, piece);
   }
@@ -182,6 +216,14 @@ class Watch {
     const auto& all = substances_.at(piece.id);
     return std::any_of(all.begin(), all.end(),
                        [&](const Substance* one) { return knowledge::names(words, *one); });
+  }
+
+  /// Whether all that its material names is of these: brass with a fibre lining is not.
+  [[nodiscard]] bool is_only_of(const Piece& piece, const Words& words) const {
+    const auto all = knowledge::substances_in(table_, piece.material);
+    return !all.empty() && std::all_of(all.begin(), all.end(), [&](const Substance* one) {
+      return knowledge::names(words, *one);
+    });
   }
 
   [[nodiscard]] bool sits_right(const FlagTrigger& trigger, const Piece& piece) const {
@@ -234,15 +276,14 @@ class Watch {
   void compare_with_bench(Flag& flag) const {
     const auto& flags = visit_.findings.flags;
     bool names_none = false;
-    bool tested = flag.rule->tested.empty();
+    bool tested = !flag.rule->unseen;
     std::vector<record::PieceId> named;
     for (std::size_t i = 0; i < flags.size(); ++i) {
       if (!knowledge::has_phrase(flags[i].name, flag.rule->also)) continue;
       flag.written.push_back(i);
       names_none = names_none || flags[i].pieces.empty();
       named.insert(named.end(), flags[i].pieces.begin(), flags[i].pieces.end());
-      tested =
-          tested || knowledge::has_phrase(plain_text(record_, flags[i].what), flag.rule->tested);
+      tested = tested || knowledge::has_phrase(plain_text(record_, flags[i].what), table_.tested);
     }
     flag.needs_test = !flag.written.empty() && !tested;
     flag.in_care = visit_.care && is_in_advice(record_, *visit_.care, *flag.rule);
@@ -279,12 +320,15 @@ std::vector<Judged> judge_cleaning(const record::Record& record, const record::V
   return judged;
 }
 
-/// The first caution that the methods of a text ask for.
-std::string caution_of(const CareTable& table, const std::string& text) {
-  for (const knowledge::CareMethod* method : knowledge::methods_in(table, text)) {
-    if (!method->caution.empty()) return method->caution;
+/// The pieces that a text is about: those it is told of, and those that it names.
+std::vector<record::PieceId> spoken_of(const record::Record& record,
+                                       const std::vector<record::PieceId>& pieces,
+                                       std::string_view text) {
+  std::vector<record::PieceId> all = pieces;
+  for (const Piece& piece : record.pieces) {
+    if (!holds(all, piece.id) && knowledge::mentions(text, piece.name)) all.push_back(piece.id);
   }
-  return "";
+  return all;
 }
 
 std::vector<std::string> families_of(const record::Record& record, const CareTable& table) {
@@ -306,19 +350,66 @@ std::vector<std::string> families_of(const record::Record& record, const CareTab
 
 }  // namespace
 
+std::optional<Grounds> excluded_by(const Piece& piece, const FlagRule& rule) {
+  if (!rule.unseen) return std::nullopt;
+  for (const record::LaboratoryReport& report : piece.tested) {
+    if (record::word_of(report.hazard) == rule.word && report.found == record::Looked::none)
+      return Grounds{&report};
+  }
+  if (!piece.supplier.empty()) return Grounds{};
+  return std::nullopt;
+}
+
+std::vector<Flag> flags(const record::Record& record, const record::Visit& visit,
+                        const CareTable& table, const Made& reel) {
+  std::vector<Flag> found;
+  const Watch watch(record, visit, table, reel);
+  for (const FlagRule& rule : table.flags) {
+    if (auto flag = watch.raised(rule)) found.push_back(std::move(*flag));
+  }
+  return found;
+}
+
+Cautions cautions(const record::Record& record, const CareTable& table,
+                  const std::vector<Flag>& flags, const std::vector<record::PieceId>& pieces,
+                  std::string_view text) {
+  Cautions asked;
+  for (knowledge::AskedCaution& one : knowledge::cautions_in(table, text)) {
+    const bool raised = std::any_of(flags.begin(), flags.end(), [&](const Flag& flag) {
+      return flag.rule->word == one.hazard && flag.says != Says::excluded;
+    });
+    if (one.hazard.empty() || raised) asked.words.push_back(std::move(one.word));
+  }
+  const std::string act = knowledge::dust_in(table, text);
+  if (act.empty()) return asked;
+  const auto about = spoken_of(record, pieces, text);
+  for (const Flag& flag : flags) {
+    if (!flag.rule->forbids_dust || flag.says == Says::excluded) continue;
+    Dust dust{flag.rule, {}, act};
+    std::copy_if(about.begin(), about.end(), std::back_inserter(dust.pieces),
+                 [&](const record::PieceId& id) {
+                   return holds(flag.pieces, id) || holds(flag.may_be, id);
+                 });
+    const bool unnamed = flag.pieces.empty() && speaks_of_hazard(table, text, flag.rule->word);
+    if (!dust.pieces.empty() || unnamed) asked.dust.push_back(std::move(dust));
+  }
+  return asked;
+}
+
 Finding assess(const record::Record& record, const record::Visit& visit, const CareTable& table,
                const Made& reel) {
   Finding finding;
-  const Watch watch(record, visit, table, reel);
-  for (const FlagRule& rule : table.flags) {
-    if (auto flag = watch.raised(rule)) finding.flags.push_back(std::move(*flag));
-  }
+  finding.flags = flags(record, visit, table, reel);
   for (const record::Cleaning& cleaning : visit.cleaning) {
     finding.cleanings.push_back(judge_cleaning(record, visit, table, cleaning));
-    finding.cleaning_cautions.push_back(caution_of(table, cleaning.method));
+    finding.cleaning_cautions.push_back(
+        cautions(record, table, finding.flags, cleaning.pieces,
+                 cleaning.method + ". " + plain_text(record, cleaning.what)));
   }
-  for (const record::Work& work : visit.work)
-    finding.work_cautions.push_back(caution_of(table, plain_text(record, work.what)));
+  for (const record::Work& work : visit.work) {
+    finding.work_cautions.push_back(
+        cautions(record, table, finding.flags, work.pieces, plain_text(record, work.what)));
+  }
   finding.families = families_of(record, table);
   return finding;
 }

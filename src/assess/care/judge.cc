@@ -117,11 +117,11 @@ class Judge {
       // Rubbing at a coat that is worn through takes more of it.
       const bool rubs = method.reach == CareMethod::Reach::outside && worn_ &&
                         substance->layer != Substance::Layer::no;
-      if (rubs && method.word == "metal-polish" && one.verdict < CareVerdict::harm) {
-        one.verdict = CareVerdict::harm;
+      if (rubs && method.word == "metal-polish" && one.verdict < CareVerdict::harms) {
+        one.verdict = CareVerdict::harms;
         one.because = Because::worn;
       }
-      if (one.verdict != CareVerdict::fine) add(one);
+      if (one.verdict != CareVerdict::usual) add(one);
     }
   }
 
@@ -170,19 +170,30 @@ class Judge {
       for (const Substance* substance : layers_of(table_, *other)) {
         const CareRow* row =
             substance == nullptr ? nullptr : knowledge::find_row(table_, *substance, method);
-        if (row == nullptr || row->verdict < CareVerdict::harm) continue;
+        if (row == nullptr || row->verdict < CareVerdict::harms) continue;
         add({{}, row->verdict, Because::joined, &method, substance, row, id});
       }
     }
   }
 
+  /// Longer than the method, or the row of what it touches, allows.
   void by_time(const CareMethod& method) {
-    if (!intent_.minutes || method.most_minutes == 0) return;
+    if (!intent_.minutes) return;
     const base::Decimal& minutes = intent_.minutes->value;
-    if (base::Decimal(method.most_minutes, 0) < minutes ||
-        minutes < base::Decimal(method.least_minutes, 0)) {
-      add({.verdict = CareVerdict::with_care, .because = Because::time, .method = &method});
+    const auto too_long = [&](int most) { return most > 0 && base::Decimal(most, 0) < minutes; };
+    for (const Substance* substance : touched(layers_, method, worn_)) {
+      const CareRow* row =
+          substance == nullptr ? nullptr : knowledge::find_row(table_, *substance, method);
+      if (row == nullptr || !too_long(row->most_minutes)) continue;
+      add({.verdict = CareVerdict::with_care,
+           .because = Because::time,
+           .method = &method,
+           .substance = substance,
+           .row = row});
+      return;
     }
+    if (too_long(method.most_minutes))
+      add({.verdict = CareVerdict::with_care, .because = Because::time, .method = &method});
   }
 
   const CareTable& table_;
@@ -202,7 +213,7 @@ std::vector<Judged> judge(const CareTable& table, const record::Record& record,
 }
 
 CareVerdict worst(const std::vector<Judged>& judged) {
-  CareVerdict worst = CareVerdict::fine;
+  CareVerdict worst = CareVerdict::usual;
   for (const Judged& one : judged)
     worst = std::max(worst, one.verdict);
   return worst;

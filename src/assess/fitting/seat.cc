@@ -31,6 +31,13 @@ double to_take_off(const Span& clearance, double wanted) {
   return std::ceil(lacking / kKnife - kNothing) * kKnife;
 }
 
+/// Friction material of which nothing says that it holds no asbestos.
+bool is_doubtful(const StockWasher& washer, const DragKnowledge& knowledge) {
+  const knowledge::Friction* row = find_friction(knowledge, washer.material);
+  const bool friction = row != nullptr && row->sort != WasherSort::metal;
+  return friction && row->sort != WasherSort::hazard && !washer.is_cleared();
+}
+
 /// Looks at one washer of the stock in one seat.
 class Trial {
  public:
@@ -49,6 +56,7 @@ class Trial {
     const bool may_go_in = is_of_the_right_sort();
     const bool goes_in = fits_across();
     if (!may_go_in || !goes_in) candidate_.fit = Fit::not_at_all;
+    if (is_doubtful(candidate_.washer, knowledge_)) tell(SeatReason::not_tested);
     if (candidate_.washer.count < wanted_.count) tell(SeatReason::too_few);
     return std::move(candidate_);
   }
@@ -111,6 +119,7 @@ class Trial {
     const knowledge::Friction* row = find_friction(knowledge_, candidate_.washer.material);
     if (row == nullptr || row->sort == WasherSort::hazard) return false;
     if (row->sort != WasherSort::soft) return refuse(SeatReason::hard_material);
+    if (!candidate_.washer.is_cleared()) return false;
     const double ring = (candidate_.washer.outside - candidate_.trim_outside -
                          candidate_.washer.inside - candidate_.open_inside) /
                         2;
@@ -214,7 +223,8 @@ std::vector<Candidate> find_washers(const Seat& seat, const Wanted& wanted,
   }
   const auto rank = [](const Candidate& one) {
     const bool usable = one.fit != Fit::not_at_all;
-    return std::tuple(!usable, usable && has(one, SeatReason::too_few), one.fit,
+    return std::tuple(!usable, usable && has(one, SeatReason::not_tested),
+                      usable && has(one, SeatReason::too_few), one.fit,
                       one.fit == Fit::after_trimming ? one.trim_outside + one.open_inside
                                                      : std::abs(middle(one.outside_clearance)));
   };

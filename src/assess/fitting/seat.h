@@ -63,6 +63,7 @@ enum class SeatReason {
   too_much_to_trim,  ///< more than may come off, or too narrow a ring would be left
   hard_material,     ///< is not trimmed
   hazard,            ///< an asbestos-type material: not cut, not sanded, not brushed
+  not_tested,        ///< may hold asbestos for all that an eye can tell: it is not trimmed
   unknown_material,  ///< the friction table does not know it
   needs_ears,        ///< a washer keyed to the gear is wanted
   needs_flats,       ///< a washer keyed to the sleeve is wanted
@@ -85,6 +86,7 @@ enum class SeatReason {
       {SeatReason::too_much_to_trim, "too-much-to-trim"},
       {SeatReason::hard_material, "hard-material"},
       {SeatReason::hazard, "hazard"},
+      {SeatReason::not_tested, "not-tested"},
       {SeatReason::unknown_material, "unknown-material"},
       {SeatReason::needs_ears, "needs-ears"},
       {SeatReason::needs_flats, "needs-flats"},

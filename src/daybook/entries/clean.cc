@@ -7,6 +7,7 @@
 
 #include "base/words_of_text.h"
 #include "daybook/care_objections.h"
+#include "daybook/hazards.h"
 #include "daybook/limits.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
@@ -32,10 +33,18 @@ forms::Form form(CleanRequest& request) {
       field("--against-warning", "the reason for doing it in spite of a warning",
             request.against_warning)
           .resolves("care", "Why is it done all the same (nothing, to leave it)?"),
+      done_already_field(request.done_already),
       agreed_field(request.agreed),
       field("--loss", "finish that came away", request.loss),
       field("--way-back", "how far it can be undone: \"fully: It wipes off.\"", request.way_back),
   };
+}
+
+std::vector<record::PieceId> ids_of(const Pieces& pieces) {
+  std::vector<record::PieceId> ids;
+  for (const record::Piece* piece : pieces)
+    ids.push_back(piece->id);
+  return ids;
 }
 
 /// "Damp cloth, dried at once." of a method.
@@ -69,11 +78,14 @@ base::Diagnostics objections(const CleanRequest& request, const Draft& draft,
   base::Diagnostics found =
       care_objections(**care, {draft.record(), visit, pieces, request.method, request.minutes});
   // A blank is no reason.
-  if (base::trimmed(request.against_warning).empty()) return found;
+  const bool reason = !base::trimmed(request.against_warning).empty();
+  if (!reason && !request.done_already) return found;
   for (base::Diagnostic& one : found) {
     if (one.severity == base::Severity::warning) continue;
     one.severity = base::Severity::warning;
-    one.hint = "the reason stands in the record, and is printed where the cleaning is told";
+    one.hint = reason
+                   ? "the reason stands in the record, and is printed where the cleaning is told"
+                   : "it is entered as done";
   }
   return found;
 }
@@ -82,8 +94,7 @@ record::Cleaning cleaning_of(const CleanRequest& request, const Draft& draft,
                              const Pieces& pieces) {
   record::Cleaning cleaning;
   cleaning.on = date_of(request.on);
-  for (const record::Piece* piece : pieces)
-    cleaning.pieces.push_back(piece->id);
+  cleaning.pieces = ids_of(pieces);
   cleaning.material = request.material;
   cleaning.method = request.method;
   cleaning.minutes = request.minutes;
@@ -103,10 +114,13 @@ base::Result<Said> clean(const CleanRequest& request, Draft& draft) {
   record::Visit& visit = **open;
   const auto pieces = pieces_cleaned(request, draft);
   if (!pieces) return pieces.faults();
-  base::Diagnostics warnings = objections(request, draft, visit, *pieces);
-  const auto limits = limits_broken(
-      draft, visit, {*pieces, request.method + ". " + request.what, false}, request.agreed);
-  warnings.insert(warnings.end(), limits.begin(), limits.end());
+  const std::string told = request.method + ". " + request.what;
+  base::Diagnostics warnings =
+      hazards_in(draft, visit, {ids_of(*pieces), told, request.done_already});
+  if (base::has_error(warnings)) return warnings;
+  for (auto& more : {objections(request, draft, visit, *pieces),
+                     limits_broken(draft, visit, {*pieces, told, false}, request.agreed)})
+    warnings.insert(warnings.end(), more.begin(), more.end());
   if (base::has_error(warnings)) return warnings;
 
   visit.cleaning.push_back(cleaning_of(request, draft, *pieces));

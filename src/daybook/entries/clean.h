@@ -20,7 +20,8 @@ struct CleanRequest : Entry {
   std::string against_warning;  ///< the reason, when it is done in spite of an objection
   std::string loss;             ///< finish that came away
   std::optional<forms::Degree> way_back;
-  std::string agreed;  ///< the agreement that allows what a limit forbids
+  std::string agreed;         ///< the agreement that allows what a limit forbids
+  bool done_already = false;  ///< in spite of a hazard (hazards.h)
 };
 
 /// Adds a cleaning to the visit. An objection of the care table without a

@@ -8,6 +8,7 @@
 #include "assess/tray/tray.h"
 #include "daybook/entries/donor.h"
 #include "daybook/entries/tray.h"
+#include "daybook/hazards.h"
 #include "daybook/limits.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
@@ -50,6 +51,7 @@ forms::Form form_of_part(FitRequest& request) {
       field("--material", "of what it is", request.material)
           .asks("Of what is it?", [&request] { return !request.known; }),
       field("--count", "how many like things it is", request.count),
+      field("--supplier", "it is new material: who supplied it", request.supplier),
       field("--donor", "what it came from: \"a broken Skerry No. 30\"", request.donor),
       flag("--same-maker", "the donor is by the reel's own maker", request.same_maker),
       field("--made-by", "this-maker, another, bench, owner or not-determined", request.made_by),
@@ -89,6 +91,7 @@ forms::Form form(FitRequest& request) {
                        [&request] {
                          return !request.instead_of.empty() && request.old_to == Kind::bagged;
                        }),
+             done_already_field(request.done_already),
              agreed_field(request.agreed),
              field("--note", "a note on the part", request.note),
              field("--photo", "a photograph of the new part", request.photos),
@@ -222,6 +225,8 @@ base::Result<record::PieceId> add_piece(const FitRequest& request,
   piece.of_this_reel = judged(record::OfThisReel::no, {});
   if (request.pattern) piece.pattern = judged(*request.pattern, request.certainty);
   piece.donor = donor;
+  piece.supplier = request.supplier;
+  if (request.tested) piece.tested = {*request.tested};
   if (request.state == PartState::made) piece.made = date_of(request.on);
   piece.now.kind = Kind::fitted;
   piece.note = draft.words(note_of(request));
@@ -268,7 +273,7 @@ base::Result<Said> fit(const FitRequest& request, Draft& draft) {
   const auto place = record::find_place(draft.record(), request.place);
   if (!place) return place.faults();
   // The place's other pieces are not looked at.
-  base::Diagnostics limits =
+  const base::Diagnostics limits =
       limits_broken(draft, visit, {{}, request.adaptation, request.reel_altered}, request.agreed);
   if (base::has_error(limits)) return limits;
   if (!request.agreed.empty()) {
@@ -296,11 +301,18 @@ base::Result<Said> fit(const FitRequest& request, Draft& draft) {
   if (!old_photos) return old_photos.faults();
   fitting.old_photos = *old_photos;
   draft.record().fittings.push_back(std::move(fitting));
+  std::vector<record::PieceId> handled{*piece};
+  if (old) handled.push_back(*old);
+  base::Diagnostics warnings =
+      hazards_in(draft, visit, {handled, request.adaptation, request.done_already});
+  if (base::has_error(warnings)) return warnings;
+  for (auto& more : {limits, doubtful_material(draft, request.material)})
+    warnings.insert(warnings.end(), more.begin(), more.end());
   std::string sentence = fmt::format("fitted {} in {}", piece->text, place.value()->name);
   if (old) {
     sentence += fmt::format(" instead of {}, which is {}", old->text, where_it_is(request));
   }
-  return Said{std::move(sentence), std::move(limits)};
+  return Said{std::move(sentence), std::move(warnings)};
 }
 
 forms::Job fit_job() {

@@ -22,7 +22,9 @@ struct FitRequest : Entry {
   std::string material;
   int count = 1;
 
-  std::string donor;  ///< what it came from: a donor of the record, or a new one
+  std::string supplier;  ///< it is new material: who supplied it
+  std::optional<record::LaboratoryReport> tested;
+  std::string donor;     ///< what it came from: a donor of the record, or a new one
   bool same_maker = false;
   std::optional<record::MadeBy> made_by;  ///< empty: by donor, else not known
   std::string maker_name;
@@ -42,14 +44,16 @@ struct FitRequest : Entry {
   /// the tray.
   std::optional<record::Whereabouts::Kind> old_to;
   std::string bag;
-  std::string agreed;  ///< the agreement that allows what a limit forbids
-  std::string note;    ///< on the part
+  std::string agreed;         ///< the agreement that allows what a limit forbids
+  bool done_already = false;  ///< in spite of a hazard (hazards.h)
+  std::string note;           ///< on the part
   std::vector<std::string> photos;
   std::vector<std::string> old_photos;  ///< of the old part
 };
 
 /// Adds the piece, its donor and its fitting, takes the old part out of its place and says where it
-/// is. Errors: the old part never came off; it must stay; the reel is altered without an agreement.
+/// is. Errors: the adaptation makes dust of what no eye can tell (hazards.h); the old part never
+/// came off; it must stay; the reel is altered without an agreement.
 [[nodiscard]] base::Result<Said> fit(const FitRequest& request, Draft& draft);
 
 [[nodiscard]] forms::Job fit_job();

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "daybook/hazards.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
@@ -57,6 +58,7 @@ forms::Form form(PartRequest& request) {
                 "a layer, the lowest first: \"nickel plate (maker, 1948): worn at the ends\"",
                 request.finish),
           field("--maker-name", "another maker's name", request.maker_name),
+          field("--supplier", "it is new material: who supplied it", request.supplier),
           field("--donor", "what it came from: a donor of the record", request.donor),
           field("--fragment-of", "the part it broke off from", request.fragment_of),
           field("--made", "when it was made, if that is known apart", request.made),
@@ -138,6 +140,7 @@ Diagnostics set_piece(record::Piece& piece, const Draft& draft, const PartReques
   for (const TypedFinish& one : request.finish)
     piece.finish.push_back({one.what, one.by, one.when, draft.words(one.note)});
   set_if(piece.maker_name, request.maker_name);
+  set_if(piece.supplier, request.supplier);
   set_if(piece.made, request.made);
   draft.put(piece.note, request.note);
   const base::Location where = draft.loaded().where(piece.id.text);
@@ -236,7 +239,8 @@ Result<Said> set_known(const PartRequest& request, Draft& draft) {
     const auto place = place_of(draft, request.place, request.count);
     if (!place) return place.faults();
   }
-  return Said{fmt::format("{}: what is known of it is set", piece.name), {}};
+  return Said{fmt::format("{}: what is known of it is set", piece.name),
+              doubtful_material(draft, request.material)};
 }
 
 /// Where a new part is when nothing is said of it.
@@ -314,7 +318,7 @@ base::Result<Said> part(const PartRequest& request, Draft& draft) {
     if (auto faults = add_fitting(draft, {*id}, *place, request); !faults.empty()) return faults;
     sentence += ", in " + place->text;
   }
-  return Said{std::move(sentence), {}};
+  return Said{std::move(sentence), doubtful_material(draft, request.material)};
 }
 
 forms::Job part_job() {

@@ -48,6 +48,7 @@ struct PartRequest : Entry {
   std::string material;
   std::vector<TypedFinish> finish;  ///< the lowest first
   std::string maker_name;
+  std::string supplier;  ///< it is new material: who supplied it
   std::string donor;
   std::string fragment_of;
   std::optional<base::EdtfDate> made;

@@ -53,7 +53,14 @@ FitRequest fit_of(const JudgedSeat& judged, const Candidate& candidate, FitReque
   if (request.name.empty()) request.name = capital(washer.material + " washers");
   request.material = washer.material;
   request.count = judged.wanted;
-  request.donor = washer.donor;
+  request.supplier = washer.supplier;
+  if (washer.supplier.empty()) request.donor = washer.donor;
+  if (washer.report) {
+    const auto day = base::EdtfDate::parse(washer.report->on);
+    request.tested = record::LaboratoryReport{record::Hazard::asbestos, record::Looked::none,
+                                              washer.report->laboratory,
+                                              day ? *day : base::EdtfDate{}, washer.report->number};
+  }
   request.adaptation = adaptation_of(candidate);
   request.bore = millimetres(seat.sleeve.value);
   request.outside = millimetres(seat.bore.value);

@@ -6,6 +6,7 @@
 #include <iterator>
 #include <utility>
 
+#include "daybook/hazards.h"
 #include "daybook/limits.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
@@ -53,6 +54,7 @@ forms::Form form(StripRequest& request) {
           flag("--spring", "a spring comes free in this step", request.spring),
           field("--caution", "a caution: \"Springs: cover it\"", request.caution),
           field("--photo", "a photograph of the step", request.photos),
+          done_already_field(request.done_already),
           confirm("spring", "Enter to go on, Ctrl-D to leave it for now:", request.springs_seen),
       });
   return fields;
@@ -313,11 +315,16 @@ base::Result<Said> strip(const StripRequest& request, Draft& draft) {
   const auto found = record::find_counted(draft.record(), request.found);
   if (!found) return found.faults();
   Pieces pieces;
-  for (const record::CountedPiece& one : *off)
+  std::vector<record::PieceId> ids;
+  for (const record::CountedPiece& one : *off) {
     pieces.push_back(one.piece);
-  const auto springs = springs_freed(draft, visit, {pieces});
-  base::Diagnostics warnings;
-  warn_of(springs, warnings);
+    ids.push_back(one.piece->id);
+  }
+  base::Diagnostics warnings = hazards_in(draft, visit, {ids, request.what, request.done_already});
+  if (base::has_error(warnings)) return warnings;
+  const auto unseen = hazards_of(draft, visit, ids);
+  warnings.insert(warnings.end(), unseen.begin(), unseen.end());
+  warn_of(springs_freed(draft, visit, {pieces}), warnings);
   warn_of_limits(draft, visit, pieces, warnings);
   std::string sentence = sentence_of(request, draft, visit, pieces);
   if (request.step.empty()) {
@@ -327,7 +334,7 @@ base::Result<Said> strip(const StripRequest& request, Draft& draft) {
     if (!step) return step.faults();
     visit.strip_down.push_back(std::move(step).value());
   }
-  if (auto unseen = springs_to_see(request, draft, warnings); !unseen.empty()) return unseen;
+  if (auto waiting = springs_to_see(request, draft, warnings); !waiting.empty()) return waiting;
   for (const record::CountedPiece& one : *off)
     tray_line_of(visit, one.piece->id, request.on).taken_off += one.count;
   for (const record::CountedPiece& one : *found)

@@ -21,12 +21,14 @@ struct StripRequest : Entry {
   std::optional<forms::Labelled> caution;
   std::vector<std::string> photos;
   bool springs_seen = false;  ///< somebody was told of what flies, and goes on
+  bool done_already = false;  ///< in spite of a hazard (hazards.h)
 };
 
 /// Adds the step and puts what comes off into the tray. Warns of every spring that comes free (by
 /// the record's own places and the parts list of its kind; alone, before somebody who can still
 /// stop has seen it), of a part that must stay, and of the springs of the next step that is written
-/// already. Errors: a part that is off already, or that never sat in the reel.
+/// already, of what no eye can tell of what comes off. Errors: the step makes dust of that
+/// (hazards.h); a part that is off already, or that never sat in the reel.
 [[nodiscard]] base::Result<Said> strip(const StripRequest& request, Draft& draft);
 
 [[nodiscard]] forms::Job strip_job();

@@ -6,6 +6,7 @@
 #include <array>
 #include <utility>
 
+#include "daybook/hazards.h"
 #include "daybook/open_visit.h"
 #include "record/enum_words.h"
 
@@ -25,7 +26,7 @@ constexpr auto kUsual = std::to_array<UsualTest>({
     {"click", "Click", ""},
     {"check", "Check", ""},
     {"anti-reverse", "Anti-reverse", ""},
-    {"drag", "Drag at the line, from loose to hard down", "N"},
+    {"drag", "Drag at the line, up to the limit set first", "N"},
     {"line-guide", "Travel of the line guide", "mm"},
 });
 
@@ -97,6 +98,26 @@ record::TestResult result_of(const TestRequest& request, const Reading& reading)
   return result;
 }
 
+/// A reading in newtons over what the reel must never be loaded beyond.
+base::Diagnostics over_the_limit(const record::Record& record, const record::TestResult& result,
+                                 const std::string& unit) {
+  const auto& most = result.reading_high ? result.reading_high : result.reading;
+  if (!most || unit != "N") return {};
+  for (const record::Visit& visit : record.visits) {
+    for (const record::Test& test : visit.findings.tests) {
+      for (const record::TestResult* one : {&test.before, &test.after}) {
+        if (!one->load_limit || !(one->load_limit->value < *most)) continue;
+        return {base::warning_at(
+            {},
+            fmt::format("{} N is more than the {} N beyond which this reel is never loaded ({})",
+                        most->text(), one->load_limit->value.text(), test.what),
+            "a test of force stops at the limit that was set first", "caution")};
+      }
+    }
+  }
+  return {};
+}
+
 /// What it gave, in a few words: as it was typed, and as it is kept where that differs.
 std::string told_of(const TestRequest& request, const Reading& reading) {
   std::string told = request.not_safe     ? "not safe to test"
@@ -133,9 +154,13 @@ base::Result<Said> test(const TestRequest& request, Draft& draft) {
   const bool left = request.left || request.after;
   (left ? test.after : test.before) = result_of(request, reading);
   draft.put(test.note, request.note);
+  base::Diagnostics warnings =
+      over_the_limit(draft.record(), left ? test.after : test.before, test.unit);
+  const auto hazards = hazards_in(draft, **open, {{}, what + ". " + request.note, true});
+  warnings.insert(warnings.end(), hazards.begin(), hazards.end());
   return Said{
       fmt::format("{}, {}: {}", what, left ? "as left" : "as found", told_of(request, reading)),
-      {}};
+      std::move(warnings)};
 }
 
 forms::Job test_job() {

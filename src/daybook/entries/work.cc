@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "daybook/hazards.h"
 #include "daybook/limits.h"
 #include "daybook/named_parts.h"
 #include "daybook/open_visit.h"
@@ -19,6 +20,7 @@ forms::Form form(WorkRequest& request) {
       field("--by", "who did it", request.by),
       field("--hours", "how long it took", request.hours),
       field("--parts-cost", "what was bought for it: \"4.20 GBP\"", request.parts_cost),
+      done_already_field(request.done_already),
       agreed_field(request.agreed),
       field("--until", "its last day, when it took several", request.until),
       field("--way-back", "how far it can be undone: \"fully: It wipes off.\"", request.way_back),
@@ -49,14 +51,17 @@ base::Result<Said> work(const WorkRequest& request, Draft& draft) {
   if (!by) return by.faults();
   const auto days = days_of(request);
   if (!days) return days.faults();
-  base::Diagnostics limits =
-      limits_broken(draft, visit, {*pieces, request.what, false}, request.agreed);
-  if (base::has_error(limits)) return limits;
-
   record::Work work;
-  work.what = draft.words(request.what);
   for (const record::Piece* piece : *pieces)
     work.pieces.push_back(piece->id);
+  base::Diagnostics warnings =
+      hazards_in(draft, visit, {work.pieces, request.what, request.done_already});
+  if (base::has_error(warnings)) return warnings;
+  const auto limits = limits_broken(draft, visit, {*pieces, request.what, false}, request.agreed);
+  warnings.insert(warnings.end(), limits.begin(), limits.end());
+  if (base::has_error(warnings)) return warnings;
+
+  work.what = draft.words(request.what);
   work.by = *by;
   work.on = *days;
   work.hours = request.hours;
@@ -66,7 +71,7 @@ base::Result<Said> work(const WorkRequest& request, Draft& draft) {
   visit.work.push_back(std::move(work));
   std::string sentence = "work: " + request.what;
   if (request.hours) sentence += fmt::format(" ({} h)", request.hours->value.text());
-  return Said{std::move(sentence), std::move(limits)};
+  return Said{std::move(sentence), std::move(warnings)};
 }
 
 forms::Job work_job() {

@@ -64,11 +64,11 @@ class Account {
     add(decision(), paragraphs);
     for (const record::Cleaning& one : telling_.visit.cleaning) {
       document::Paragraph& told = add(joined({cleaned(one), spite_of(one)}), paragraphs);
-      if (auto caution = caution_beside(telling_, one)) told.beside.emplace_back(*caution);
+      add_beside(cautions_beside(telling_, one), told);
     }
     for (const record::Work& one : telling_.visit.work) {
       document::Paragraph& told = add(worked(one), paragraphs);
-      if (auto caution = caution_beside(telling_, one)) told.beside.emplace_back(*caution);
+      add_beside(cautions_beside(telling_, one), told);
     }
     const auto& tests = telling_.visit.findings.tests;
     if (tests.size() <= kTestsInWords) {
@@ -86,6 +86,10 @@ class Account {
   }
 
  private:
+  static void add_beside(CautionList cautions, document::Paragraph& told) {
+    std::move(cautions.begin(), cautions.end(), std::back_inserter(told.beside));
+  }
+
   [[nodiscard]] std::string say(std::string_view key, words::Arguments arguments = {}) const {
     return telling_.words.say(key, arguments);
   }

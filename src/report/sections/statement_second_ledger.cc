@@ -153,7 +153,8 @@ void add_cleaning(const Telling& telling, std::vector<HalfBlock>& blocks) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
       append(text, way_back_words(telling, *one.way_back));
     }
-    if (auto caution = caution_beside(telling, one)) blocks.emplace_back(std::move(*caution));
+    for (document::Caution& caution : cautions_beside(telling, one))
+      blocks.emplace_back(std::move(caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
 }
@@ -169,7 +170,8 @@ void add_work(const Telling& telling, std::vector<HalfBlock>& blocks) {
       text.parts.emplace_back(Run{" " + telling.words.say("bench.way-back") + " "});
       append(text, way_back_words(telling, *one.way_back));
     }
-    if (auto caution = caution_beside(telling, one)) blocks.emplace_back(std::move(*caution));
+    for (document::Caution& caution : cautions_beside(telling, one))
+      blocks.emplace_back(std::move(caution));
     blocks.emplace_back(note_paragraph(std::move(text)));
   }
 }

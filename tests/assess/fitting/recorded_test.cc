@@ -111,7 +111,7 @@ TEST_CASE("another setting, a gear's ratio or grease moves the figures") {
   CHECK(drag_of(other).finding.pulls.back().pressure.high == doctest::Approx(30));
   other = reel();
   other.visits.back().drag->greased = true;
-  CHECK(drag_of(other).friction.high == doctest::Approx(0.2));
+  CHECK(drag_of(other).friction.high == doctest::Approx(0.15));
   CHECK(drag_of(other).force > 900);
 }
 

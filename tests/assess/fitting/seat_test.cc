@@ -32,6 +32,7 @@ StockWasher washer(double outside, double inside, const char* material = "leathe
   one.inside = inside;
   one.thickness = 1.5;
   one.count = 10;
+  one.supplier = "Tarn Friction, Oldbeck";
   return one;
 }
 
@@ -143,6 +144,28 @@ TEST_CASE("metal washers need their ears or flats") {
   leather.turns = Turns::with_gear;
   CHECK(says(judged(seat_of(22, 8), leather, eared), SeatReason::wrong_sort));
   CHECK(says(judged(seat_of(22, 8), leather), SeatReason::must_be_free));
+}
+
+// OSHA 29 CFR 1910.1001 appendix F and the EPA brochure on brakes and clutches of 2007: no eye can
+// tell, and what was not tested is not cut.
+TEST_CASE("an old washer is neither trimmed nor preferred, whatever it is of") {
+  for (const char* material : {"leather", "cork", "felt", "red fibre"}) {
+    CAPTURE(material);
+    StockWasher old = washer(22.4, 8.3, material);
+    old.supplier.clear();
+    CHECK(judged(seat_of(22, 8), old).fit == Fit::not_at_all);
+    CHECK(says(judged(seat_of(22, 8), old), SeatReason::not_tested));
+    old.report = winchbook::knowledge::StockReport{"Fell Laboratory", "2026-05-02", "4471"};
+    CHECK(judged(seat_of(22, 8), old).fit == Fit::after_trimming);
+  }
+  StockWasher old = washer(21.7, 8.3);
+  old.supplier.clear();
+  const auto order = find_washers(seat_of(22, 8), {}, {old, washer(22.4, 8.3)}, 0, table());
+  CHECK(order[0].fit == Fit::after_trimming);  // new material, though it must be trimmed
+  CHECK(says(order[1], SeatReason::not_tested));
+  StockWasher metal = washer(21.7, 8.3, "steel");
+  metal.supplier.clear();
+  CHECK_FALSE(says(judged(seat_of(22, 8), metal), SeatReason::not_tested));
 }
 
 TEST_CASE("the best stands first, and too few of it behind enough") {
