@@ -22,7 +22,7 @@ std::string names_of(const record::Record& record, const std::vector<record::Pie
   for (const record::PieceId& id : pieces) {
     if (const record::Piece* piece = find(record, id)) found.push_back(piece);
   }
-  return found.empty() ? "an old lining" : record::listed(found);
+  return found.empty() ? "what is worked on" : record::listed(found);
 }
 
 std::string hazard_name(const knowledge::FlagRule& rule) {
@@ -41,12 +41,10 @@ base::Diagnostic refused(const Draft& draft, const Dust& dust, bool done_already
   }
   return base::error(
       what,
-      "do not: lift it out whole and damp, bag and label it, fit new material, and dispose of it "
-      "by "
-      "the local rules; a laboratory’s report (winchbook laboratory) or the supplier of new "
-      "material "
-      "(winchbook part --known --supplier) lifts this, and what is done already is entered with "
-      "--done-already",
+      "leave it: lift it out whole and damp, bag and label it, fit new material, and dispose of it "
+      "by the local rules; a laboratory’s report (winchbook laboratory) or the supplier of new "
+      "material (winchbook part --known --supplier) lifts this, and what is done already is "
+      "entered with --done-already",
       "hazard");
 }
 
@@ -103,12 +101,15 @@ Diagnostics hazards_of(const Draft& draft, const record::Visit& visit,
 Diagnostics doubtful_material(const Draft& draft, std::string_view material) {
   const auto care = draft.library().care();
   if (!care) return care.faults();
+  if (material.empty() || !knowledge::substances_in(**care, material).empty()) return {};
   const knowledge::Substance* meant = knowledge::meant_in(**care, material);
-  if (meant == nullptr) return {};
-  return {base::warning_at({},
-                           fmt::format("the care table does not know \"{}\"; \"{}\" may be meant",
-                                       material, meant->name),
-                           "correct it with winchbook part --known --material, if so", "material")};
+  const std::string hint =
+      meant == nullptr ? "" : fmt::format("; \"{}\" may be meant", meant->name);
+  return {base::warning_at(
+      {}, fmt::format("the care table does not know \"{}\"{}", material, hint),
+      "nothing warns of what it does not know: name it in plain words (winchbook part --known "
+      "--material), or leave it as \"not determined\"",
+      "material")};
 }
 
 forms::Field done_already_field(bool& done_already) {

@@ -27,7 +27,7 @@ struct Told {
 [[nodiscard]] base::Diagnostics hazards_of(const Draft& draft, const record::Visit& visit,
                                            const std::vector<record::PieceId>& pieces);
 
-/// A material that the care table does not know, with the one that was meant (rule "material").
+/// A material that the care table does not know, with the one that may be meant (rule "material").
 [[nodiscard]] base::Diagnostics doubtful_material(const Draft& draft, std::string_view material);
 
 /// --done-already.

@@ -32,6 +32,7 @@ struct Caption {
 /// Stands in the margin, its first line level with the block it belongs to.
 struct SideNote {
   Text words;
+  bool warns = false;  ///< a caution without a bar of its own
 };
 
 /// A warning level with the work it warns about: a bar, a label, the words.
@@ -189,6 +190,7 @@ struct Facts {
   double label_width = 57;  ///< points
   Width width = Width::main;
   std::vector<Beside> beside = {};  ///< level with the first; for those in main
+  bool warns = false;               ///< each is a caution
 };
 
 /// Figures that answer different questions, side by side under rules of their own, as found and as

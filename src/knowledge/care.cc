@@ -390,12 +390,13 @@ std::vector<AskedCaution> cautions_in(const CareTable& table, std::string_view t
 }
 
 const Substance* meant_in(const CareTable& table, std::string_view text) {
-  if (!substances_in(table, text).empty()) return nullptr;
-  for (const StampWord& word : stamp_words(text)) {
+  const std::vector<StampWord> words = stamp_words(text);
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    if (longest_at(table.substances, words, at).length > 0) continue;
     for (const Substance& substance : table.substances) {
       const bool near =
           std::any_of(substance.forms.begin(), substance.forms.end(),
-                      [&](const std::string& form) { return is_slip_of(word.folded, form); });
+                      [&](const std::string& form) { return is_slip_of(words[at].folded, form); });
       if (near) return &substance;
     }
   }

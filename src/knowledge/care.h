@@ -259,7 +259,7 @@ struct AskedCaution {
 /// The cautions that a text asks for, each once, in its order.
 [[nodiscard]] std::vector<AskedCaution> cautions_in(const CareTable& table, std::string_view text);
 /// The substance that a word nobody knows is likely to mean ("abestos"): one letter off, or two in
-/// a long word. Null when there is none, or when the text names a substance.
+/// a long word. Null when there is none.
 [[nodiscard]] const Substance* meant_in(const CareTable& table, std::string_view text);
 /// Both in one text, "steel wool on nickel plate": of two phrases that begin at one word the longer
 /// counts.

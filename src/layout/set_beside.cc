@@ -29,7 +29,7 @@ struct BesideSetter {
 
   SideItem operator()(const document::SideNote& note) const {
     const Frame words = set_words(note.words, Role::side_note, setting.style.side,
-                                  note_tag(parent, setting), setting);
+                                  note_tag(parent, setting, note.warns), setting);
     return {words, margin_drop(setting)};
   }
   SideItem operator()(const document::Caution& caution) const {

@@ -163,6 +163,19 @@ bool is_done(const record::TestResult& result) {
   return result.kind == record::TestResult::Kind::done;
 }
 
+/// What to beware of, by name, where the work is described.
+void add_flags(const Telling& telling, Chapter& chapter) {
+  const std::vector<ToldFlag> flags = flags_told(telling, {knowledge::Matters::keep});
+  if (flags.empty()) return;
+  document::Facts facts;
+  facts.label_width = 102;
+  facts.warns = true;
+  for (const ToldFlag& flag : flags)
+    facts.facts.push_back({telling.words.capitalised(flag.name), flag.words});
+  chapter.blocks.emplace_back(Subhead{telling.words.say("bench.flags")});
+  chapter.blocks.emplace_back(std::move(facts));
+}
+
 }  // namespace
 
 std::string test_reading(const Telling& telling, const record::TestResult& result,
@@ -236,20 +249,6 @@ document::Table tests_table(const Telling& telling) {
   if (!beside.empty()) table.beside.emplace_back(document::SideNote{document::plain(beside)});
   table.summary = telling.words.say("test.summary");
   return table;
-}
-
-void add_flags(const Telling& telling, Chapter& chapter) {
-  const std::vector<ToldFlag> flags = flags_told(telling, {knowledge::Matters::keep});
-  if (flags.empty()) return;
-  document::Facts facts;
-  facts.label_width = 102;
-  for (const ToldFlag& flag : flags)
-    facts.facts.push_back({telling.words.capitalised(flag.name), flag.words});
-  Subhead head{telling.words.say("bench.flags")};
-  head.beside.emplace_back(
-      document::SideNote{document::plain(telling.words.say("bench.flags-defer"))});
-  chapter.blocks.emplace_back(std::move(head));
-  chapter.blocks.emplace_back(std::move(facts));
 }
 
 void add_bench_work(const Telling& telling, const std::vector<const record::Photo*>& pictures,

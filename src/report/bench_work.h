@@ -19,9 +19,6 @@ void add_bench_work(const Telling& telling, const std::vector<const record::Phot
 /// Of a small job what a few words do not tell: how it came apart, and what lies in the bags.
 void add_short_work(const Telling& telling, document::Chapter& chapter);
 
-/// What to beware of, by name, where the work is described.
-void add_flags(const Telling& telling, document::Chapter& chapter);
-
 /// What earlier stays at this bench did, in a sentence or two each.
 void add_earlier_visits(const Telling& telling, document::Chapter& chapter);
 

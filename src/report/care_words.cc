@@ -92,7 +92,21 @@ std::string excluded_words(const Telling& telling, const Flag& flag) {
   return joined(sentences);
 }
 
-Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters, bool sources) {
+/// What to do, and with which pieces.
+Text brief_words(const Telling& telling, const Flag& flag) {
+  const std::string words = telling.words.say(key(flag, "short"));
+  std::vector<record::PieceId> pieces = flag.pieces;
+  pieces.insert(pieces.end(), flag.may_be.begin(), flag.may_be.end());
+  if (pieces.empty()) {
+    return document::plain(
+        joined({telling.words.say(key(flag, base::word_of(flag.says)), {{"count", 0}}), words}));
+  }
+  return document::plain(telling.words.say(
+      "flag.brief", {{"pieces", pieces_named(telling, pieces)}, {"words", words}}));
+}
+
+/// All that is known of it, with its sources.
+Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters) {
   if (flag.says == Says::excluded) return document::plain(excluded_words(telling, flag));
   const std::string pieces = pieces_named(telling, flag.pieces);
   std::vector<std::string> sentences{
@@ -105,10 +119,9 @@ Text derived_words(const Telling& telling, const Flag& flag, MattersTo matters, 
         telling.words.say(key(flag, "may-be"), {{"pieces", pieces_named(telling, flag.may_be)},
                                                 {"count", flag.may_be.size()}}));
   }
-  if (sources && wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
-  if (sources) sentences.push_back(excluded_words(telling, flag));
-  if (sources)
-    sentences.push_back(telling.words.say("flag.source", {{"source", flag.rule->source}}));
+  if (wants(matters, Matters::deal)) sentences.push_back(law_of(telling, flag));
+  sentences.push_back(excluded_words(telling, flag));
+  sentences.push_back(telling.words.say("flag.source", {{"source", flag.rule->source}}));
   return document::plain(joined(sentences));
 }
 
@@ -263,11 +276,12 @@ std::vector<ToldFlag> flags_told(const Telling& telling, MattersTo matters, bool
   }
   for (const Flag& flag : flags_of(telling)) {
     if (!flag.written.empty() || !matters_to(flag, matters)) continue;
-    if (flag.says == Says::excluded && !sources) continue;
-    // A statement tells everything; elsewhere the bench's own cautions say it better.
-    if (!sources && flag.said_by_bench()) continue;
+    // A statement tells everything; elsewhere the bench's own cautions say it better, and what
+    // nobody entered is not warned of.
+    if (!sources && (flag.says < Says::may_be || flag.said_by_bench())) continue;
     told.push_back({flag.rule->legal, flag.rule->word, name_of(telling, flag),
-                    derived_words(telling, flag, matters, sources), flag.pieces, false});
+                    sources ? derived_words(telling, flag, matters) : brief_words(telling, flag),
+                    flag.pieces, false});
   }
   return told;
 }
@@ -294,7 +308,7 @@ std::vector<document::Caution> flag_cautions(const Telling& telling, MattersTo m
 std::vector<document::Caution> further_cautions(const Telling& telling, MattersTo matters) {
   std::vector<document::Caution> cautions;
   for (const Flag& flag : flags_of(telling)) {
-    if (flag.says != Says::excluded && matters_to(flag, matters) && !flag.said_by_bench())
+    if (flag.says >= Says::may_be && matters_to(flag, matters) && !flag.said_by_bench())
       cautions.push_back(short_caution(telling, flag));
   }
   return cautions;

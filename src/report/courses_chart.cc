@@ -138,12 +138,15 @@ std::vector<document::Beside> stop_notes(const Telling& telling, const advice::F
   std::vector<std::string> stops;
   for (const advice::Stop& stop : finding.stops)
     stops.push_back(stop_words(telling, stop));
+  using advice::Stop;
   std::vector<document::Beside> notes;
-  for (std::string words :
-       {joined(stops), minded(telling, advice::Stop::Why::hazard, "advice.stop.hazard"),
-        minded(telling, advice::Stop::Why::legal, "advice.stop.legal")}) {
-    if (!words.empty()) notes.emplace_back(document::SideNote{document::plain(std::move(words))});
-  }
+  const auto note = [&notes](std::string words, bool warns = false) {
+    if (words.empty()) return;
+    notes.emplace_back(document::SideNote{document::plain(std::move(words)), warns});
+  };
+  note(joined(stops));
+  note(minded(telling, Stop::Why::hazard, "advice.stop.hazard"), true);
+  note(minded(telling, Stop::Why::legal, "advice.stop.legal"));
   return notes;
 }
 

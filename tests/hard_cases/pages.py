@@ -95,14 +95,14 @@ def read_words(pdf):
 
 
 def outside_faults(pages, paper):
-    """Words that leave the frame; the folio stands under it."""
+    """Words that leave the frame; the folio stands under it, with the line that a caution defers by."""
     left, top, right, foot = FRAMES[paper]
     faults = []
     for number, words in enumerate(pages, 1):
         for word in words:
             middle = (word.top + word.foot) / 2
             across = left - 0.6 <= word.left and word.right <= right + 0.6
-            if not across or middle < top - 8 or (foot + 3 < middle < foot + 25) or middle > foot + 45:
+            if not across or middle < top - 8 or (foot + 3 < middle < foot + 18) or middle > foot + 45:
                 faults.append(f"page {number}: “{word.letters[:30]}” at {word.left:.0f}, {middle:.0f}")
     return faults
 

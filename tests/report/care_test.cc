@@ -70,6 +70,7 @@ TEST_CASE("every flag and every caution of the table has its words") {
   for (const char* word : {"springs"})
     must_have("caution." + std::string(word) + ".words");
   for (const knowledge::Act& act : table().acts) {
+    if (act.caution.empty()) continue;
     must_have("caution." + act.caution + ".label");
     must_have("caution." + act.caution + ".words");
   }

@@ -29,9 +29,9 @@ const words::Messages& messages() {
 }
 
 constexpr const char* kForbids[] = {
-    " never ", " Never ",   " not ",           " no ",   " No ",   " nor ",   " none ",
-    " None ",  " without ", " keep off ",      " from ", " away ", " burns ", " instead of ",
-    " turn ",  " smell ",   " wash your hands"};
+    " never ", " Never ",      " not ",     " no ",       " No ",     " nor ",
+    " none ",  " None ",       " without ", " keep off ", " from ",   " away ",
+    " burns ", " instead of ", " turn ",    " smell ",    " swells ", " wash your hands"};
 
 std::vector<const Substance*> substances_of(const std::vector<std::string>& words) {
   std::vector<const Substance*> all;

@@ -858,7 +858,7 @@ class Teller:
                 caution=self.caution(cleaning),
                 way_back=self.way_back(cleaning),
                 loss=cleaning.words("loss"),
-                on=day,
+                on=cleaning.text("on") or day,
             )
             cleaning.done()
 

@@ -32,11 +32,26 @@ bool is_with_reel(const Piece& piece) {
          piece.now.kind != Kind::kept_by_bench;
 }
 
-/// Whether a text handles what may hold it: a lining, of which the record has no piece.
-bool speaks_of_hazard(const CareTable& table, std::string_view text, std::string_view hazard) {
+/// Whether a text handles what may hold it, whatever the record has of it: a lining, felt.
+bool speaks_of_hazard(const CareTable& table, std::string_view text, const FlagRule& rule) {
   const auto acts = knowledge::acts_in(table, text);
-  return std::any_of(acts.begin(), acts.end(),
-                     [&](const knowledge::Act* act) { return act->hazard == hazard; });
+  if (std::any_of(acts.begin(), acts.end(),
+                  [&](const knowledge::Act* act) { return act->hazard == rule.word; }))
+    return true;
+  const auto substances = knowledge::substances_in(table, text);
+  return std::any_of(rule.triggers.begin(), rule.triggers.end(), [&](const FlagTrigger& trigger) {
+    const bool by_substance = trigger.places.empty() && !trigger.captive_spring;
+    return by_substance &&
+           std::any_of(substances.begin(), substances.end(),
+                       [&](const Substance* one) { return knowledge::names(trigger.of, *one); });
+  });
+}
+
+/// The flag of a rule; null: it is not raised.
+const Flag* flag_of(const std::vector<Flag>& flags, std::string_view word) {
+  const auto found = std::find_if(flags.begin(), flags.end(),
+                                  [&](const Flag& flag) { return flag.rule->word == word; });
+  return found == flags.end() ? nullptr : &*found;
 }
 
 bool found_by_laboratory(const Piece& piece, const FlagRule& rule) {
@@ -331,6 +346,33 @@ std::vector<record::PieceId> spoken_of(const record::Record& record,
   return all;
 }
 
+/// What an act that makes dust would free of what no eye can see.
+std::vector<Dust> dust_of(const record::Record& record, const CareTable& table,
+                          const std::vector<Flag>& flags, const std::vector<record::PieceId>& about,
+                          std::string_view text, const std::string& act) {
+  std::vector<Dust> all;
+  for (const FlagRule& rule : table.flags) {
+    if (!rule.forbids_dust) continue;
+    const Flag* flag = flag_of(flags, rule.word);
+    if (flag != nullptr && flag->says == Says::excluded) continue;
+    Dust dust{&rule, {}, act};
+    if (flag != nullptr) {
+      std::copy_if(about.begin(), about.end(), std::back_inserter(dust.pieces),
+                   [&](const record::PieceId& id) {
+                     return holds(flag->pieces, id) || holds(flag->may_be, id);
+                   });
+    }
+    // Of what the record has, its own entries decide.
+    const bool entered = (flag != nullptr && !flag->pieces.empty()) ||
+                         std::any_of(about.begin(), about.end(), [&](const record::PieceId& id) {
+                           return speaks_of_hazard(table, find(record, id)->name, rule);
+                         });
+    if (!dust.pieces.empty() || (!entered && speaks_of_hazard(table, text, rule)))
+      all.push_back(std::move(dust));
+  }
+  return all;
+}
+
 std::vector<std::string> families_of(const record::Record& record, const CareTable& table) {
   std::vector<std::string> families;
   const auto add = [&](const std::string& text) {
@@ -374,24 +416,15 @@ Cautions cautions(const record::Record& record, const CareTable& table,
                   const std::vector<Flag>& flags, const std::vector<record::PieceId>& pieces,
                   std::string_view text) {
   Cautions asked;
+  if (const std::string act = knowledge::dust_in(table, text); !act.empty())
+    asked.dust = dust_of(record, table, flags, spoken_of(record, pieces, text), text, act);
   for (knowledge::AskedCaution& one : knowledge::cautions_in(table, text)) {
-    const bool raised = std::any_of(flags.begin(), flags.end(), [&](const Flag& flag) {
-      return flag.rule->word == one.hazard && flag.says != Says::excluded;
+    const Flag* flag = flag_of(flags, one.hazard);
+    const bool raised = flag != nullptr && flag->says != Says::excluded;
+    const bool said = std::any_of(asked.dust.begin(), asked.dust.end(), [&](const Dust& dust) {
+      return dust.rule->word == one.hazard;
     });
-    if (one.hazard.empty() || raised) asked.words.push_back(std::move(one.word));
-  }
-  const std::string act = knowledge::dust_in(table, text);
-  if (act.empty()) return asked;
-  const auto about = spoken_of(record, pieces, text);
-  for (const Flag& flag : flags) {
-    if (!flag.rule->forbids_dust || flag.says == Says::excluded) continue;
-    Dust dust{flag.rule, {}, act};
-    std::copy_if(about.begin(), about.end(), std::back_inserter(dust.pieces),
-                 [&](const record::PieceId& id) {
-                   return holds(flag.pieces, id) || holds(flag.may_be, id);
-                 });
-    const bool unnamed = flag.pieces.empty() && speaks_of_hazard(table, text, flag.rule->word);
-    if (!dust.pieces.empty() || unnamed) asked.dust.push_back(std::move(dust));
+    if (one.hazard.empty() || (raised && !said)) asked.words.push_back(std::move(one.word));
   }
   return asked;
 }

@@ -301,6 +301,23 @@ class Account {
   std::int64_t year_ = 0;
 };
 
+/// What to beware of, beside the last words; what matters to whoever fishes it stands with its
+/// care.
+void add_hazards(const Telling& telling, document::Chapter& chapter) {
+  using knowledge::Matters;
+  auto& last = std::get<document::Paragraph>(chapter.blocks.back());
+  std::set<std::string> with_care;
+  if (assess::fitting::use_of(telling.visit) == assess::fitting::Use::fish) {
+    for (const ToldFlag& flag : flags_told(telling, {Matters::use})) {
+      if (!flag.written) with_care.insert(flag.word);
+    }
+  }
+  for (const ToldFlag& flag : flags_told(telling, {Matters::keep})) {
+    if (with_care.contains(flag.word)) continue;
+    last.beside.emplace_back(document::Caution{telling.words.capitalised(flag.name), flag.words});
+  }
+}
+
 /// The reel as it came, beside the last words.
 void add_picture(const Telling& telling, document::Chapter& chapter) {
   const auto& pictures = telling.pictures.of("work");
@@ -336,9 +353,9 @@ std::optional<document::Chapter> tell_account(const Telling& telling) {
   for (document::Paragraph& one : account.work(std::move(first))) {
     if (!one.words.empty()) chapter.blocks.emplace_back(std::move(one));
   }
+  add_hazards(telling, chapter);
   add_picture(telling, chapter);
   add_tests(telling, chapter);
-  add_flags(telling, chapter);
   return chapter;
 }
 

@@ -83,7 +83,6 @@ void add_flags(const Telling& telling, std::vector<HalfBlock>& blocks) {
                                             {{"name", flag.name}}),
                           flag.words});
   }
-  blocks.emplace_back(note_paragraph(telling.words.say("bench.flags-defer")));
 }
 
 void add_interest(const Telling& telling, std::vector<HalfBlock>& blocks) {

@@ -292,6 +292,27 @@ TEST_CASE("work that makes dust of an old washer is found, whoever names it") {
   CHECK(dust("wiped with a damp cloth", {{"washers"}}).empty());
 }
 
+TEST_CASE("what no record has is refused too, when the sentence says what it is") {
+  Reel reel;  // nothing is entered, and no brake
+  const auto rules = [&](const char* text) {
+    std::string all;
+    for (const auto& dust : assess::care::cautions(reel.record, table(), {}, {}, text).dust)
+      all += dust.rule->word + " ";
+    return all;
+  };
+  CHECK(rules("Took 0.5 mm off the drag washers with sandpaper.") == "asbestos ");
+  CHECK(rules("The old brake lining was filed thinner.") == "asbestos ");
+  CHECK(rules("Blew the dust off the felt.") == "pesticides ");
+  CHECK(rules("Scraped the luminous paint away.") == "radium ");
+  CHECK(rules("Filed the beryllium copper spring.") == "beryllium ");
+  CHECK(rules("Sanded the brass washers flat.").empty());
+  CHECK(rules("Sanded the boxwood knob.").empty());
+  CHECK(rules("Lifted the drag washers out whole.").empty());
+  reel.piece("new", "red fibre").name = "Drag washers";
+  reel.record.pieces.back().supplier = "Fell Friction, Fellgate";
+  CHECK(rules("Took 0.5 mm off the drag washers with sandpaper.").empty());
+}
+
 TEST_CASE("a washer that the bench made is known when its supplier is") {
   Reel reel;
   reel.place("stack", "drag-washer");
