@@ -58,7 +58,8 @@ void add_facts(const document::Facts& facts, TagId parent, const Setting& settin
   const Length left = full ? Length{} : style.side + style.gutter;
   const Length label_width = points(facts.label_width);
   const Length width = (full ? style.frame_width() : style.main) - label_width;
-  const TagId tag = setting.add_tag({.type = TagType::list, .parent = parent, .caution = facts.warns});
+  const TagId tag =
+      setting.add_tag({.type = TagType::list, .parent = parent, .caution = facts.warns});
   slices.start_block(style.line);
   const std::size_t first = slices.slices.size();
   for (const document::Entry::Fact& fact : facts.facts) {

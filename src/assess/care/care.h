@@ -71,9 +71,8 @@ struct Made {
 struct Flag {
   const knowledge::FlagRule* rule = nullptr;
   knowledge::FlagTrigger::Says says = knowledge::FlagTrigger::Says::may_be;
-  std::vector<record::PieceId> pieces =
-      {};  ///< because of which it says so; empty: the whole reel
-  std::vector<record::PieceId> may_be = {};    ///< pieces of which it may be, where it is of others
+  std::vector<record::PieceId> pieces = {};  ///< because of which it says so; empty: the whole reel
+  std::vector<record::PieceId> may_be = {};  ///< pieces of which it may be, where it is of others
   std::vector<record::PieceId> excluded = {};  ///< pieces that would raise it but for their grounds
   Made made = {};                              ///< of those pieces together
   std::vector<std::size_t> written =

@@ -421,9 +421,8 @@ Cautions cautions(const record::Record& record, const CareTable& table,
   for (knowledge::AskedCaution& one : knowledge::cautions_in(table, text)) {
     const Flag* flag = flag_of(flags, one.hazard);
     const bool raised = flag != nullptr && flag->says != Says::excluded;
-    const bool said = std::any_of(asked.dust.begin(), asked.dust.end(), [&](const Dust& dust) {
-      return dust.rule->word == one.hazard;
-    });
+    const bool said = std::any_of(asked.dust.begin(), asked.dust.end(),
+                                  [&](const Dust& dust) { return dust.rule->word == one.hazard; });
     if (one.hazard.empty() || (raised && !said)) asked.words.push_back(std::move(one.word));
   }
   return asked;

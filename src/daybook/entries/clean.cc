@@ -83,9 +83,8 @@ base::Diagnostics objections(const CleanRequest& request, const Draft& draft,
   for (base::Diagnostic& one : found) {
     if (one.severity == base::Severity::warning) continue;
     one.severity = base::Severity::warning;
-    one.hint = reason
-                   ? "the reason stands in the record, and is printed where the cleaning is told"
-                   : "it is entered as done";
+    one.hint = reason ? "the reason stands in the record, and is printed where the cleaning is told"
+                      : "it is entered as done";
   }
   return found;
 }

@@ -24,7 +24,7 @@ struct FitRequest : Entry {
 
   std::string supplier;  ///< it is new material: who supplied it
   std::optional<record::LaboratoryReport> tested;
-  std::string donor;     ///< what it came from: a donor of the record, or a new one
+  std::string donor;  ///< what it came from: a donor of the record, or a new one
   bool same_maker = false;
   std::optional<record::MadeBy> made_by;  ///< empty: by donor, else not known
   std::string maker_name;
