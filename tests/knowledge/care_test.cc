@@ -286,7 +286,7 @@ TEST_CASE("a table that points nowhere is refused with its place") {
   };
   constexpr std::array kFaults{
       Fault{"<row on=\"paper\"", "<row on=\"papyrus\"", "the care table has no \"papyrus\""},
-      Fault{"methods=\"dry-brush\"", "methods=\"feather\"", "the care table has no \"feather\""},
+      Fault{"methods=\"dry-brush", "methods=\"feather", "the care table has no \"feather\""},
       Fault{"also=\"gilding metal\"", "also=\"gilding metal, copper\"",
             "\"COPPER\" is the name of another row already"}};
   for (const Fault& fault : kFaults) {

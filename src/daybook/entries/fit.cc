@@ -301,11 +301,13 @@ base::Result<Said> fit(const FitRequest& request, Draft& draft) {
   if (!old_photos) return old_photos.faults();
   fitting.old_photos = *old_photos;
   draft.record().fittings.push_back(std::move(fitting));
-  std::vector<record::PieceId> handled{*piece};
-  if (old) handled.push_back(*old);
   base::Diagnostics warnings =
-      hazards_in(draft, visit, {handled, request.adaptation, request.done_already});
+      hazards_in(draft, visit, {{*piece}, request.adaptation, request.done_already});
   if (base::has_error(warnings)) return warnings;
+  if (old) {
+    const auto unseen = hazards_of(draft, visit, {*old});
+    warnings.insert(warnings.end(), unseen.begin(), unseen.end());
+  }
   for (auto& more : {limits, doubtful_material(draft, request.material)})
     warnings.insert(warnings.end(), more.begin(), more.end());
   std::string sentence = fmt::format("fitted {} in {}", piece->text, place.value()->name);
