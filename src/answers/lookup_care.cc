@@ -18,6 +18,11 @@ CareVerdict verdict_of(const CareCell& cell) {
   return cell.row == nullptr ? CareVerdict::not_known : cell.row->verdict;
 }
 
+const std::string& reason_of(const CareAnswer& answer, const CareCell& cell) {
+  if (cell.row != nullptr) return cell.row->reason;
+  return cell.hazardous ? answer.leave_it : answer.not_known;
+}
+
 std::string grounds_of(const CareCell& cell, const words::Catalogue& words) {
   if (cell.row == nullptr) return "";
   const std::string& source = cell.row->source;
@@ -67,6 +72,7 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
   if (!said) return said.faults();
   CareAnswer answer;
   answer.not_known = said->say("answer.care.hidden");
+  answer.leave_it = said->say("answer.care.leave");
   const knowledge::CareWords words = knowledge::care_words(table, text);
   if (words.substances.empty()) {
     const knowledge::Substance* meant = knowledge::meant_in(table, text);
@@ -80,7 +86,11 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
   answer.whole_row = words.methods.empty() && words.left_over.empty();
   for (const knowledge::Substance* substance : words.substances) {
     const auto add = [&](const knowledge::CareMethod& method) {
-      answer.cells.push_back({substance, &method, knowledge::find_row(table, *substance, method)});
+      answer.cells.push_back({substance,
+                              &method,
+                              knowledge::find_row(table, *substance, method),
+                              {},
+                              knowledge::is_hazardous(table, *substance)});
     };
     if (answer.whole_row) {
       for (const knowledge::CareMethod& method : table.methods)
@@ -90,7 +100,8 @@ base::Result<CareAnswer> look_up_care(library::Library& library, const std::stri
         add(*method);
       // What the table does not know is not known, and not the nearest that it knows.
       if (words.methods.empty())
-        answer.cells.push_back({substance, nullptr, nullptr, words.left_over});
+        answer.cells.push_back({substance, nullptr, nullptr, words.left_over,
+                                knowledge::is_hazardous(table, *substance)});
     }
   }
   return answer;
@@ -100,12 +111,11 @@ Blocks care_told(const CareAnswer& answer, const words::Catalogue& words) {
   std::vector<std::string> items;
   for (const Group& group : grouped(answer)) {
     const CareCell& cell = group.cell;
-    items.push_back(
-        words.say("answer.care.cell",
-                  {{"verdict", called(words, "answer.care.verdict", verdict_of(cell))},
-                   {"methods", group.methods},
-                   {"substance", cell.substance->name},
-                   {"reason", cell.row == nullptr ? answer.not_known : cell.row->reason}}));
+    items.push_back(words.say("answer.care.cell",
+                              {{"verdict", called(words, "answer.care.verdict", verdict_of(cell))},
+                               {"methods", group.methods},
+                               {"substance", cell.substance->name},
+                               {"reason", reason_of(answer, cell)}}));
     if (cell.row != nullptr) items.back() += " " + grounds_of(cell, words);
     if (answer.whole_row || cell.method == nullptr || cell.method->advice.empty()) continue;
     items.push_back(words.say("answer.care.in-any-case", {{"advice", cell.method->advice}}));
@@ -119,7 +129,7 @@ std::string care_as_json(const CareAnswer& answer) {
     return Json{{"substance", cell.substance->name},
                 {"method", cell.method_name()},
                 {"verdict", knowledge::word_of(verdict_of(cell))},
-                {"because", known ? cell.row->reason : answer.not_known},
+                {"because", reason_of(answer, cell)},
                 {"source", known ? Json(cell.row->source) : Json(nullptr)},
                 {"known", known_word(cell)}};
   };

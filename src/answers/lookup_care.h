@@ -16,6 +16,7 @@ struct CareCell {
   const knowledge::CareMethod* method = nullptr;  ///< null: the table does not know it
   const knowledge::CareRow* row = nullptr;        ///< null: not known
   std::string said = {};                          ///< the method as it was typed, when not known
+  bool hazardous = false;                         ///< work on the substance can hurt somebody
 
   [[nodiscard]] const std::string& method_name() const {
     return method == nullptr ? said : method->name;
@@ -27,6 +28,7 @@ struct CareAnswer {
   std::vector<CareCell> cells;
   bool whole_row = false;  ///< no method was named: every method is told
   std::string not_known;   ///< what is said of a cell without a row
+  std::string leave_it;    ///< the same, where work on the substance can hurt somebody
 };
 
 /// "hard rubber hot water", "steel wool on nickel plate", or a material alone. Error of rule

@@ -1,9 +1,10 @@
 #include "app/issue.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
-#include <iterator>
+#include <map>
 #include <memory>
 #include <string_view>
 #include <utility>
@@ -16,6 +17,7 @@
 #include "app/shown.h"
 #include "app/survivors.h"
 #include "app/weigh.h"
+#include "archive/texts_of.h"
 #include "assess/assessment.h"
 #include "assess/fitting/recorded.h"
 #include "assess/tray/tray.h"
@@ -23,7 +25,6 @@
 #include "layout/lay_out.h"
 #include "library/lock.h"
 #include "pdf/draw.h"
-#include "photo/remarks.h"
 #include "record/enum_words.h"
 #include "record/latest_day.h"
 #include "recordfile/record_file.h"
@@ -64,30 +65,75 @@ Result<pdf::Contents> contents_of(library::Library& library, const document::Doc
   return contents;
 }
 
-/// Nothing that was withheld may be left anywhere in what the reader gets.
-Diagnostics survivors_in(library::Library& library, const Design& design,
-                         const recordfile::LoadedRecord& full, const Shown& shown,
-                         record::Reader reader, const document::Document& written,
-                         const std::vector<pdf::Jpeg>& photographs) {
-  if (shown.withheld.taken.empty()) return {};
-  const auto names = read_name_words(library);
-  if (!names) return names.faults();
-  std::vector<Offered> offered{{"the document's own words",
-                                {design.file.string(), 0, 0},
-                                document::dump(written),
-                                "take it out of the template's or the program's words"}};
-  const auto& shown_photos = shown.record.record.photos;
-  for (const pdf::Jpeg& photograph : photographs) {
-    const auto found =
-        std::find_if(shown_photos.begin(), shown_photos.end(),
-                     [&](const record::Photo& one) { return one.id.text == photograph.id; });
-    const auto index = static_cast<std::size_t>(found - shown_photos.begin());
-    offered.push_back({"what photograph \"" + found->file + "\" says of itself",
-                       full.where(full.record.photos[index].id.text),
-                       photo::remarks_in(photograph.bytes),
-                       "take its metadata out without loss, and write its new SHA-256"});
+/// What a reader gets besides the record and the bare photographs: the words of the pages, and the
+/// name of the file.
+std::vector<Offered> offered_besides(const Design& design, const document::Document& written,
+                                     const fs::path& output) {
+  return {{"the document's own words",
+           {design.file.string(), 0, 0},
+           document::dump(written),
+           "take it out of the template's or the program's words"},
+          {"the name of the file",
+           {output.string(), 0, 0},
+           output.filename().string(),
+           "name it otherwise with --output",
+           Written::name}};
+}
+
+/// The finished file, read as other programs read it. What is attached must be the record that was
+/// searched, byte for byte.
+Result<std::vector<Offered>> read_back(const fs::path& output, const std::string& bytes,
+                                       const std::string& record) {
+  const auto texts = archive::texts_of(bytes, output.string());
+  if (!texts) return texts.faults();
+  std::vector<Offered> offered;
+  for (const archive::Text& text : *texts) {
+    if (text.attached && text.words == record) continue;
+    offered.push_back({text.what,
+                       {output.string(), 0, 0},
+                       text.words,
+                       "take it out of the template's or the program's words"});
   }
-  return survivors({full, shown.withheld, reader, *names}, offered);
+  return offered;
+}
+
+const char* name_of(recordfile::Taken::Kind kind) {
+  using Kind = recordfile::Taken::Kind;
+  switch (kind) {
+    case Kind::name:
+      return "names";
+    case Kind::short_name:
+      return "short names";
+    case Kind::address:
+      return "addresses";
+    case Kind::contact:
+      return "contacts";
+    case Kind::mention:
+      return "mentions";
+    case Kind::inscription:
+      return "inscriptions";
+    case Kind::photograph:
+      return "photographs";
+  }
+  return "";
+}
+
+/// What was taken out and where, what was looked for, and what is left for an eye.
+std::string summary_of(const recordfile::LoadedRecord& full,
+                       const recordfile::Withholding& withheld, const Survey& before,
+                       const Survey& finished) {
+  std::map<recordfile::Taken::Kind, std::vector<std::string>> lines;
+  for (const recordfile::Taken& taken : withheld.taken)
+    lines[taken.kind].push_back(std::to_string(taken.where.line));
+  std::string said = fmt::format("withheld, by the lines of {}:\n", full.file);
+  for (const auto& [kind, where] : lines)
+    said += fmt::format("  {}: {}\n", name_of(kind), fmt::join(where, ", "));
+  said += fmt::format(
+      "looked for {} words, phrases and numbers that would tell it, in {} texts of the record and "
+      "the pages and in {} of the finished file\n",
+      before.looked_for, before.texts, finished.texts);
+  if (!before.found.empty()) said += fmt::format("in doubt: {}, told above\n", before.found.size());
+  return said + "read it before you send it\n";
 }
 
 /// Layout knows words, not files: the place of a character no face has is where the record first
@@ -270,9 +316,12 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   issued.code = edition->code;
   issued.date = *date;
   issued.warnings = full->warnings;
-  Diagnostics left = survivors_in(library, *design, *full, *shown, reader, *written, *photographs);
-  if (base::has_error(left)) return left;
-  std::move(left.begin(), left.end(), std::back_inserter(issued.warnings));
+  const auto names = read_name_words(library);
+  if (!names) return names.faults();
+  const Search search{*full, shown->withheld, reader, *names};
+  Survey survey = survivors(search, offered_besides(*design, *written, output));
+  if (base::has_error(survey.found)) return survey.found;
+  issued.warnings.insert(issued.warnings.end(), survey.found.begin(), survey.found.end());
   if (request.dump == IssueRequest::Dump::words) {
     issued.text = document::dump(*written);
     return issued;
@@ -295,6 +344,13 @@ Result<Issued> issue(library::Library& library, const IssueRequest& asked) {
   contents.value().photographs = std::move(photographs).value();
   const auto bytes = pdf::draw(*pages, *contents, *fonts);
   if (!bytes) return bytes.faults();
+  if (!shown->withheld.taken.empty()) {
+    const auto finished = read_back(output, *bytes, shown->record.bytes);
+    if (!finished) return finished.faults();
+    const Survey again = survivors(search, *finished);
+    if (base::has_error(again.found)) return again.found;
+    issued.withheld = summary_of(*full, shown->withheld, survey, again);
+  }
   const Diagnostics faults =
       write_files(library, *full, {output, *edition, reader, request.final, *bytes});
   if (base::has_error(faults)) return faults;

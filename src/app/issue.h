@@ -49,6 +49,8 @@ struct Issued {
   base::Day date;  ///< of issue
   std::string code;
   base::Diagnostics warnings;
+  std::string withheld =
+      {};  ///< lines: what was taken out and where, what was looked for; or empty
 };
 
 /// Reads, withholds, assesses, writes, lays out and draws one document. Errors: everything wrong

@@ -86,6 +86,7 @@ base::Result<forms::Outcome> run(const IssueTyped& typed, forms::Setting& settin
       outcome.note += fmt::format("dated {}, the day of the record's last entry\n",
                                   base::iso_text(issued.date));
     }
+    outcome.note += issued.withheld;
   }
   return outcome;
 }

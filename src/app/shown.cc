@@ -1,10 +1,13 @@
 #include "app/shown.h"
 
+#include <fmt/format.h>
+
 #include <stdexcept>
 #include <string>
 #include <utility>
 
 #include "library/photographs.h"
+#include "photo/besides.h"
 #include "photo/jpeg.h"
 #include "seal/digest.h"
 
@@ -51,11 +54,14 @@ Result<std::vector<pdf::Jpeg>> read_photographs(library::Library& library,
       continue;
     }
     if (shown.record.photos[i].withheld) continue;
-    if (facts->tells_where_taken && reader != record::Reader::owner) {
+    // To anybody else than the owner goes the picture alone.
+    if (reader != record::Reader::owner) bytes = photo::bare_picture(*bytes);
+    if (bytes->empty()) {
       faults.push_back(base::error_at(
           full.where(photo.id.text),
-          "photograph \"" + photo.file + "\" says where it was taken, and that is an address",
-          "take its metadata out without loss, and write its new SHA-256", "withheld-survives"));
+          fmt::format("photograph \"{}\" is cut short, and what it carries cannot be told",
+                      photo.file),
+          "take it in anew with winchbook photo add", "photo-changed"));
       continue;
     }
     photographs.push_back({shown.record.photos[i].id.text, std::move(bytes).value(), facts->width,

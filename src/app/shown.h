@@ -22,9 +22,9 @@ struct Shown {
                                            const recordfile::LoadedRecord& full);
 
 /// Reads every photograph once, and makes sure that it is the one the record knows; gives those
-/// that are shown. The edition has the same photographs in the same order, if by other ids.
-/// Errors: one that is not there, has changed, or says where it was taken to another than the
-/// owner.
+/// that are shown; to another than the owner without anything that they carry besides the picture
+/// (where it was taken, a comment, a second picture). The edition has the same photographs in the
+/// same order, if by other ids. Errors: one that is not there, has changed, or is cut short.
 [[nodiscard]] base::Result<std::vector<pdf::Jpeg>> read_photographs(
     library::Library& library, const recordfile::LoadedRecord& full,
     const recordfile::LoadedRecord& shown, record::Reader reader);

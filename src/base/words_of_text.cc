@@ -85,6 +85,16 @@ std::vector<std::string> plain_words_of(std::string_view text) {
   return words;
 }
 
+bool says_something(std::string_view name) {
+  static constexpr std::string_view kNothing[] = {
+      "unknown", "not known", "none",       "not determined", "n a", "nobody", "me",
+      "myself",  "the owner", "owner",      "my eyes",        "eye", "by eye", "tbd",
+      "na",      "no",        "not entered"};
+  const std::string words = fmt::format("{}", fmt::join(plain_words_of(name), " "));
+  return words.size() >= 2 &&
+         std::find(std::begin(kNothing), std::end(kNothing), words) == std::end(kNothing);
+}
+
 bool is_capitals(std::string_view text) {
   return !text.empty() && std::all_of(text.begin(), text.end(),
                                       [](char letter) { return letter >= 'A' && letter <= 'Z'; });

@@ -32,6 +32,10 @@ namespace winchbook::base {
 /// ASCII.
 [[nodiscard]] std::vector<std::string> plain_words_of(std::string_view text);
 
+/// Whether a name says anything: two letters or figures at least, and no word for nothing
+/// ("unknown", "not known", "none").
+[[nodiscard]] bool says_something(std::string_view name);
+
 /// Whether it is letters of A to Z alone, and one at least.
 [[nodiscard]] bool is_capitals(std::string_view text);
 

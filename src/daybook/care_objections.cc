@@ -85,7 +85,17 @@ std::string source_of(const Judged& judged) {
   return judged.row == nullptr ? "common practice" : judged.row->source;
 }
 
-base::Diagnostic told(const Question& asked, const Objection& objection) {
+/// Whether work on one of them can hurt somebody.
+bool is_hazardous(const CareTable& table, const Objection& objection) {
+  return std::any_of(
+      objection.pieces.begin(), objection.pieces.end(), [&](const record::Piece* piece) {
+        const auto all = knowledge::substances_in(table, piece->material);
+        return std::any_of(all.begin(), all.end(),
+                           [&](const auto* one) { return knowledge::is_hazardous(table, *one); });
+      });
+}
+
+base::Diagnostic told(const CareTable& table, const Question& asked, const Objection& objection) {
   const Judged& judged = objection.judged;
   const bool refuses = judged.verdict >= CareVerdict::harms && judged.because != Because::joined;
   base::Diagnostic fault = base::error(sentence(asked, objection), {}, "care");
@@ -97,9 +107,15 @@ base::Diagnostic told(const Question& asked, const Objection& objection) {
     return fault;
   }
   fault.severity = base::Severity::warning;
-  fault.hint = judged.verdict == CareVerdict::not_known
-                   ? "try it on a hidden place first; winchbook lookup care tells what is known"
-                   : "source: " + source_of(judged);
+  if (judged.verdict != CareVerdict::not_known) {
+    fault.hint = "source: " + source_of(judged);
+  } else if (is_hazardous(table, objection)) {
+    fault.hint =
+        "work on this can hurt whoever does it: leave it alone until somebody knows; winchbook "
+        "lookup care tells what is known";
+  } else {
+    fault.hint = "try it on a hidden place first; winchbook lookup care tells what is known";
+  }
   return fault;
 }
 
@@ -121,7 +137,7 @@ base::Diagnostics advice_on(const CareTable& table, const std::string& method) {
 base::Diagnostics care_objections(const CareTable& table, const Question& asked) {
   base::Diagnostics answer;
   for (const Objection& objection : assess::care::objections(table, asked))
-    answer.push_back(told(asked, objection));
+    answer.push_back(told(table, asked, objection));
   const base::Diagnostics advice = advice_on(table, asked.method);
   answer.insert(answer.end(), advice.begin(), advice.end());
   return answer;

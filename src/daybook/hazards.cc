@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "assess/care/care.h"
+#include "base/words_of_text.h"
 #include "record/find_named.h"
 
 namespace winchbook::daybook {
@@ -110,6 +111,14 @@ Diagnostics doubtful_material(const Draft& draft, std::string_view material) {
       "nothing warns of what it does not know: name it in plain words (winchbook part --known "
       "--material), or leave it as \"not determined\"",
       "material")};
+}
+
+Diagnostics faults_of_supplier(std::string_view supplier) {
+  if (supplier.empty() || base::says_something(supplier)) return {};
+  return {base::of_command(base::error(
+      fmt::format("\"{}\" names no supplier, and new material is known by whoever supplied it",
+                  supplier),
+      "give the supplier's name, or leave --supplier out", "command-supplier"))};
 }
 
 forms::Field done_already_field(bool& done_already) {

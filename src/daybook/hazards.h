@@ -30,6 +30,9 @@ struct Told {
 /// A material that the care table does not know, with the one that may be meant (rule "material").
 [[nodiscard]] base::Diagnostics doubtful_material(const Draft& draft, std::string_view material);
 
+/// A supplier whom nobody can ask clears nothing (rule "command-supplier").
+[[nodiscard]] base::Diagnostics faults_of_supplier(std::string_view supplier);
+
 /// --done-already.
 [[nodiscard]] forms::Field done_already_field(bool& done_already);
 

@@ -5,7 +5,7 @@
 
 #include "library/run_program.h"
 #include "photo/jpeg.h"
-#include "photo/remarks.h"
+#include "photo/besides.h"
 
 namespace winchbook::daybook {
 namespace {
@@ -35,7 +35,7 @@ bool is_as_it_says(const PrintedPicture& picture) {
   return facts && photo::Size{facts->width, facts->height} == picture.answer.size &&
          photo::fits_print(picture.answer.size) &&
          facts->orientation == photo::Orientation::upright && facts->icc_profile.empty() &&
-         photo::remarks_in(picture.jpeg).empty();
+         photo::besides_the_picture(picture.jpeg).empty();
 }
 
 }  // namespace

@@ -33,19 +33,42 @@ int rank_of(const CareRow& row, const Substance& substance, const CareMethod& me
 
 /// Words behind which something was not done.
 bool denies(const std::string& word) {
-  static constexpr std::array<std::string_view, 11> kDenials{
-      "NO",   "NOT",   "NEVER",  "WITHOUT", "NOR",   "INSTEAD",
-      "ISNT", "WASNT", "WERENT", "DIDNT",   "CANNOT"};
+  static constexpr std::array<std::string_view, 13> kDenials{
+      "NO",    "NOT",    "NEVER", "WITHOUT", "NOR",     "INSTEAD", "ISNT",
+      "WASNT", "WERENT", "DIDNT", "CANNOT",  "NOTHING", "NONE"};
   return std::find(kDenials.begin(), kDenials.end(), word) != kDenials.end();
+}
+
+bool is_any_of(std::string_view word, std::initializer_list<std::string_view> words) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+/// "Could not avoid sanding", "did not fit until sanded", "no water so acetone".
+bool ends_denial(std::string_view word) {
+  return is_any_of(word, {"AVOID", "MIND", "HELP", "UNTIL", "UNLESS", "BEFORE", "BUT", "SO", "THEN",
+                          "AFTER", "BECAUSE", "SINCE", "TILL", "REPLACING"});
+}
+
+/// "Sanded", "ground".
+bool is_past(std::string_view word) {
+  return word.ends_with("ED") || is_any_of(word, {"GROUND", "BLEW", "BLOWN", "SAWN", "CUT"});
 }
 
 /// A denial reaches over "or": "no water or soap".
 bool denied_at(const std::vector<StampWord>& words, std::size_t at) {
   constexpr std::size_t kReach = 4;
+  bool was = false;
   for (std::size_t back = 1; back <= kReach && back <= at; ++back) {
     const std::size_t i = at - back;
+    const std::string& word = words[i].folded;
     if (words[i + 1].gap.find_first_of(",;.:") != std::string::npos) return false;
-    if (denies(words[i].folded)) return true;
+    if (ends_denial(word)) return false;
+    was = was || is_any_of(word, {"WAS", "WERE", "IS", "ARE", "BE", "BEEN"});
+    if (!denies(word)) continue;
+    if (words[i + 1].folded == "ONLY") return false;
+    // "Without a mask sanded": what was done is denied by "not", or by "nothing was".
+    const bool of_things = is_any_of(word, {"NO", "WITHOUT", "NON", "INSTEAD"});
+    return !of_things || was || !is_past(words[at].folded);
   }
   return false;
 }
@@ -185,6 +208,11 @@ std::size_t other_at(const CareTable& table, const std::vector<StampWord>& words
 bool is_absent(const CareTable& table, const std::vector<StampWord>& words, std::size_t at,
                std::size_t length) {
   return denied_at(words, at) || qualified(table, words, at, length) == Qualifier::Kind::absence;
+}
+
+std::string singular(std::string_view folded) {
+  const bool plural = folded.size() > 3 && folded.ends_with('S');
+  return std::string(folded.substr(0, folded.size() - (plural ? 1 : 0)));
 }
 
 Found act_at(const CareTable& table, const std::vector<StampWord>& words, std::size_t at) {
@@ -352,6 +380,35 @@ std::vector<const Act*> acts_in(const CareTable& table, std::string_view text) {
     at += std::max<std::size_t>({act.length, other_at(table, words, at), 1});
   }
   return all;
+}
+
+std::vector<std::string> handled_in(const CareTable& table, std::string_view text,
+                                    std::string_view hazard) {
+  const std::vector<StampWord> words = stamp_words(text);
+  std::vector<std::string> heads;
+  for (std::size_t at = 0; at < words.size();) {
+    const Found act = act_at(table, words, at);
+    if (act.length > 0 && table.acts[act.row].hazard == hazard &&
+        !is_absent(table, words, at, act.length))
+      heads.push_back(singular(words[at + act.length - 1].folded));
+    at += std::max<std::size_t>({act.length, other_at(table, words, at), 1});
+  }
+  return heads;
+}
+
+bool is_hazardous(const CareTable& table, const Substance& substance) {
+  return std::any_of(table.flags.begin(), table.flags.end(), [&](const FlagRule& rule) {
+    return !rule.legal &&
+           std::any_of(rule.triggers.begin(), rule.triggers.end(), [&](const FlagTrigger& one) {
+             return one.methods.empty() && one.places.empty() && names(one.of, substance);
+           });
+  });
+}
+
+bool is_called(std::string_view name, std::string_view head) {
+  const std::vector<StampWord> words = stamp_words(name);
+  return std::any_of(words.begin(), words.end(),
+                     [&](const StampWord& word) { return singular(word.folded) == head; });
 }
 
 std::string dust_in(const CareTable& table, std::string_view text) {

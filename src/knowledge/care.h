@@ -249,6 +249,14 @@ struct CareTable {
                                                         std::string_view text);
 /// Every act that a text tells, with the same denials.
 [[nodiscard]] std::vector<const Act*> acts_in(const CareTable& table, std::string_view text);
+/// What a text handles that may hold a hazard, by the last word of its name in the singular:
+/// "WASHER", "LINING".
+[[nodiscard]] std::vector<std::string> handled_in(const CareTable& table, std::string_view text,
+                                                  std::string_view hazard);
+/// Whether a flag of the table is raised by a substance alone: work on it can hurt somebody.
+[[nodiscard]] bool is_hazardous(const CareTable& table, const Substance& substance);
+/// Whether a name has that word, in the singular or the plural.
+[[nodiscard]] bool is_called(std::string_view name, std::string_view head);
 /// The first method or act of a text that raises dust, by its name; empty: none does.
 [[nodiscard]] std::string dust_in(const CareTable& table, std::string_view text);
 /// A caution that a method or an act asks for.

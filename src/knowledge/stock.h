@@ -9,6 +9,7 @@
 
 #include "base/enum_words.h"
 #include "base/result.h"
+#include "base/words_of_text.h"
 #include "knowledge/source.h"
 
 namespace winchbook::knowledge {
@@ -54,7 +55,7 @@ struct StockWasher {
   int count = 1;
 
   /// Something says that it holds no asbestos; no eye can.
-  [[nodiscard]] bool is_cleared() const { return !supplier.empty() || report; }
+  [[nodiscard]] bool is_cleared() const { return base::says_something(supplier) || report; }
 };
 
 /// Reads a bench's stock of washers: CSV (RFC 4180; columns donor, material, outside, inside,

@@ -341,9 +341,17 @@ std::string next_service_words(const Telling& telling) {
                            {{"use", fish ? "fish" : "shelf"}, {"date", date}, {"signs", all}});
 }
 
+CautionList cautions_of_acts(const Telling& telling, const record::StripStep& step) {
+  const assess::VisitAssessment* last = telling.assessment.last();
+  const auto i = position_in(telling.visit.strip_down, step);
+  return cautions_told(telling, step.caution,
+                       last != nullptr && i ? &last->care.step_cautions[*i] : nullptr);
+}
+
 CautionList cautions_beside(const Telling& telling, const record::StripStep& step) {
-  if (step.caution) return {telling.caution(*step.caution)};
-  return step.spring_loose ? CautionList{method_caution(telling, "springs")} : CautionList{};
+  CautionList told = cautions_of_acts(telling, step);
+  if (!step.caution && step.spring_loose) told.push_back(method_caution(telling, "springs"));
+  return told;
 }
 
 CautionList cautions_beside(const Telling& telling, const record::Cleaning& cleaning) {

@@ -49,6 +49,8 @@ using CautionList = std::vector<document::Caution>;
 /// its acts and its pieces ask for; and always that no eye can tell what it made dust of. None when
 /// nothing asks for one.
 [[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::StripStep& step);
+/// The same without the spring that it only says to be loose.
+[[nodiscard]] CautionList cautions_of_acts(const Telling& telling, const record::StripStep& step);
 [[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::Cleaning& cleaning);
 [[nodiscard]] CautionList cautions_beside(const Telling& telling, const record::Work& work);
 

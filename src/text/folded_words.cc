@@ -1,12 +1,17 @@
 #include "text/folded_words.h"
 
+#include <unicode/translit.h>
 #include <unicode/uchar.h>
+#include <unicode/unistr.h>
 #include <unicode/unorm2.h>
+#include <unicode/uscript.h>
 #include <unicode/ustring.h>
 #include <unicode/utf8.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
+#include <memory>
 #include <stdexcept>
 
 #include "base/words_of_text.h"
@@ -101,6 +106,59 @@ std::vector<FoldedWord> folded_words(std::string_view utf8) {
   }
   close(length);
   return words;
+}
+
+std::vector<std::string> spellings_of(std::string_view folded) {
+  if (is_ascii(folded)) return {std::string(folded)};
+  static const std::unique_ptr<icu::Transliterator> kBare = [] {
+    UErrorCode code = U_ZERO_ERROR;
+    UParseError place;
+    std::unique_ptr<icu::Transliterator> made(icu::Transliterator::createInstance(
+        "NFD; [:Mn:] Remove; Latin-ASCII; NFC", UTRANS_FORWARD, place, code));
+    if (U_FAILURE(code) != 0)
+      throw std::runtime_error(std::string("taking accents off: ICU says ") + u_errorName(code));
+    return made;
+  }();
+  const auto word = icu::UnicodeString::fromUTF8({folded.data(), static_cast<int>(folded.size())});
+  const auto bare = [](icu::UnicodeString text) {
+    kBare->transliterate(text);
+    std::string out;
+    return text.toUTF8String(out);
+  };
+  std::vector<std::string> spellings{bare(word)};
+  icu::UnicodeString spelled_out = word;
+  static constexpr std::pair<const char16_t*, const char16_t*> kOut[] = {
+      {u"ä", u"ae"}, {u"ö", u"oe"}, {u"ü", u"ue"}, {u"ø", u"oe"}, {u"å", u"aa"}};
+  for (const auto& [sign, letters] : kOut)
+    spelled_out.findAndReplace(icu::UnicodeString(sign), icu::UnicodeString(letters));
+  for (std::string& other : std::array{std::string(folded), bare(spelled_out)}) {
+    if (std::find(spellings.begin(), spellings.end(), other) == spellings.end())
+      spellings.push_back(std::move(other));
+  }
+  return spellings;
+}
+
+bool parts_no_words(std::string_view utf8) {
+  const auto* bytes = reinterpret_cast<const std::uint8_t*>(utf8.data());
+  for (std::size_t at = 0; at < utf8.size();) {
+    UChar32 sign = 0;
+    U8_NEXT(bytes, at, utf8.size(), sign);
+    if (sign < 0x0E00) continue;
+    UErrorCode code = U_ZERO_ERROR;
+    switch (uscript_getScript(sign, &code)) {
+      case USCRIPT_HAN:
+      case USCRIPT_HIRAGANA:
+      case USCRIPT_KATAKANA:
+      case USCRIPT_THAI:
+      case USCRIPT_LAO:
+      case USCRIPT_KHMER:
+      case USCRIPT_MYANMAR:
+        return true;
+      default:
+        break;
+    }
+  }
+  return false;
 }
 
 }  // namespace winchbook::text

@@ -23,4 +23,11 @@ struct FoldedWord {
 /// part words too.
 [[nodiscard]] std::vector<FoldedWord> folded_words(std::string_view utf8);
 
+/// The ways in which a folded word may be spelled: first without its accents ("muller", "odegard"),
+/// then as it is, then with them spelled out ("mueller", "oedegaard"); each once.
+[[nodiscard]] std::vector<std::string> spellings_of(std::string_view folded);
+
+/// Whether it has letters of a script that parts no words with spaces (Han, Kana, Thai …).
+[[nodiscard]] bool parts_no_words(std::string_view utf8);
+
 }  // namespace winchbook::text

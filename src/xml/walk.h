@@ -19,4 +19,9 @@ struct Text {
 /// Hands over every text, in the order of the file; an element's attributes before what is in it.
 void for_each_text(const Document& document, const std::function<void(const Text&)>& take);
 
+/// Hands over what is read in one: of each element that has words beside other elements, all that
+/// stands in it, as it runs on ("Quill<emphasis>feather</emphasis>"). Of elements in each other the
+/// outermost.
+void for_each_passage(const Document& document, const std::function<void(const Text&)>& take);
+
 }  // namespace winchbook::xml

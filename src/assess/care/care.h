@@ -118,7 +118,8 @@ struct Finding {
   /// What each cleaning, and each piece of work as it is told, asks for.
   std::vector<Cautions> cleaning_cautions;
   std::vector<Cautions> work_cautions;
-  std::vector<std::string> families;  ///< of what the fitted pieces are and bear, sorted
+  std::vector<Cautions> step_cautions;  ///< of each step of taking it apart
+  std::vector<std::string> families;    ///< of what the fitted pieces are and bear, sorted
 };
 
 /// The flags of a reel as it stands at the visit, in the order of the rules. `reel` is when the

@@ -4,6 +4,7 @@
 #include <variant>
 
 #include "assess/care/care.h"
+#include "base/words_of_text.h"
 #include "record/enum_words.h"
 
 namespace winchbook::assess::care {
@@ -32,13 +33,9 @@ bool is_with_reel(const Piece& piece) {
          piece.now.kind != Kind::kept_by_bench;
 }
 
-/// Whether a text handles what may hold it, whatever the record has of it: a lining, felt.
-bool speaks_of_hazard(const CareTable& table, std::string_view text, const FlagRule& rule) {
-  const auto acts = knowledge::acts_in(table, text);
-  if (std::any_of(acts.begin(), acts.end(),
-                  [&](const knowledge::Act* act) { return act->hazard == rule.word; }))
-    return true;
-  const auto substances = knowledge::substances_in(table, text);
+/// Whether a text names a substance that may hold it, wherever it sits: felt.
+bool names_substance(const CareTable& table, std::string_view text, const FlagRule& rule) {
+  const auto substances = knowledge::care_words(table, text).substances;
   return std::any_of(rule.triggers.begin(), rule.triggers.end(), [&](const FlagTrigger& trigger) {
     const bool by_substance = trigger.places.empty() && !trigger.captive_spring;
     return by_substance &&
@@ -164,7 +161,23 @@ class Watch {
     if (found_by_laboratory(piece, rule)) return Says::is;
     const FlagTrigger* trigger = first_that_fits(rule, &piece);
     if (trigger == nullptr) return std::nullopt;
-    return excluded_by(piece, rule) ? Says::excluded : trigger->says;
+    const auto grounds = excluded_by(piece, rule);
+    // What is entered to be of it is no new material; a laboratory may say that it is not.
+    const bool excluded = grounds && (grounds->report != nullptr || trigger->says < Says::is);
+    return excluded ? Says::excluded : trigger->says;
+  }
+
+  /// Words that tell only how a metal was made or looks.
+  static bool is_make(std::string_view left_over) {
+    static constexpr std::string_view kMakes[] = {
+        "turned", "cast",   "sheet",   "plate",    "plated", "hardened", "tempered", "polished",
+        "blued",  "rolled", "stamped", "pressed",  "drawn",  "wire",     "solid",    "yellow",
+        "red",    "white",  "bright",  "two",      "three",  "four",     "with",     "ears",
+        "flats",  "of",     "and",     "machined", "milled", "knurled",  "old",      "new"};
+    const auto words = base::plain_words_of(left_over);
+    return std::all_of(words.begin(), words.end(), [](const std::string& word) {
+      return std::find(std::begin(kMakes), std::end(kMakes), word) != std::end(kMakes);
+    });
   }
 
   static bool asks_of_piece(const FlagTrigger& trigger) {
@@ -194,8 +207,10 @@ class Watch {
       return false;
     const auto& places = record_.places;
     if (!trigger.no_place.empty() &&
-        std::any_of(places.begin(), places.end(),
-                    [&](const record::Place& one) { return holds(trigger.no_place, one.kind); }))
+        std::any_of(places.begin(), places.end(), [&](const record::Place& one) {
+          return holds(trigger.no_place, one.kind) &&
+                 (trigger.says != Says::not_looked_for || is_filled(one));
+        }))
       return false;
     if (!trigger.line.empty() &&
         (!visit_.care || !knowledge::has_phrase(visit_.care->line, trigger.line)))
@@ -203,6 +218,12 @@ class Watch {
     if (trigger.no_line && visit_.care && !visit_.care->line.empty()) return false;
     if (trigger.custody_gap && !has_gap()) return false;
     return trigger.older_than == 0 || is_older_than(trigger.older_than);
+  }
+
+  /// A place of a list of which nobody entered anything is one to tick.
+  [[nodiscard]] bool is_filled(const record::Place& place) const {
+    return std::any_of(record_.fittings.begin(), record_.fittings.end(),
+                       [&](const record::Fitting& one) { return one.place == place.id; });
   }
 
   [[nodiscard]] bool has_gap() const {
@@ -235,10 +256,14 @@ class Watch {
 
   /// Whether all that its material names is of these: brass with a fibre lining is not.
   [[nodiscard]] bool is_only_of(const Piece& piece, const Words& words) const {
-    const auto all = knowledge::substances_in(table_, piece.material);
-    return !all.empty() && std::all_of(all.begin(), all.end(), [&](const Substance* one) {
-      return knowledge::names(words, *one);
-    });
+    // Of a lining that nobody knows, or of one in doubt, the rest may be.
+    const knowledge::CareWords all = knowledge::care_words(table_, piece.material);
+    const bool sure = knowledge::handled_in(table_, piece.material, "asbestos").empty() &&
+                      piece.material.find('?') == std::string::npos &&
+                      (all.left_over.empty() || is_make(all.left_over));
+    return sure && !all.substances.empty() &&
+           std::all_of(all.substances.begin(), all.substances.end(),
+                       [&](const Substance* one) { return knowledge::names(words, *one); });
   }
 
   [[nodiscard]] bool sits_right(const FlagTrigger& trigger, const Piece& piece) const {
@@ -346,6 +371,35 @@ std::vector<record::PieceId> spoken_of(const record::Record& record,
   return all;
 }
 
+/// Whether a text handles what may hold it and is none of the pieces of which the record says that
+/// they do not: "the old lining", where only the washers were tested.
+bool handles_another(const record::Record& record, const CareTable& table, const FlagRule& rule,
+                     const Flag* flag, const std::vector<record::PieceId>& about,
+                     std::string_view text) {
+  const auto in_doubt = [&](const Piece& piece) {
+    return flag != nullptr && (holds(flag->pieces, piece.id) || holds(flag->may_be, piece.id));
+  };
+  const auto heads = knowledge::handled_in(table, text, rule.word);
+  const bool meant_is_known = std::none_of(
+      about.begin(), about.end(), [&](const auto& id) { return in_doubt(*find(record, id)); });
+  const bool unknown = std::any_of(heads.begin(), heads.end(), [&](const std::string& head) {
+    const bool meant = std::any_of(about.begin(), about.end(), [&](const record::PieceId& id) {
+      return knowledge::is_called(find(record, id)->name, head);
+    });
+    if (meant && meant_is_known) return false;
+    bool known = false;
+    for (const Piece& piece : record.pieces) {
+      if (!knowledge::is_called(piece.name, head)) continue;
+      if (in_doubt(piece)) return true;
+      known = true;
+    }
+    return !known;
+  });
+  if (unknown) return true;
+  const bool excluded = flag != nullptr && !flag->excluded.empty();
+  return heads.empty() && about.empty() && !excluded && names_substance(table, text, rule);
+}
+
 /// What an act that makes dust would free of what no eye can see.
 std::vector<Dust> dust_of(const record::Record& record, const CareTable& table,
                           const std::vector<Flag>& flags, const std::vector<record::PieceId>& about,
@@ -354,20 +408,14 @@ std::vector<Dust> dust_of(const record::Record& record, const CareTable& table,
   for (const FlagRule& rule : table.flags) {
     if (!rule.forbids_dust) continue;
     const Flag* flag = flag_of(flags, rule.word);
-    if (flag != nullptr && flag->says == Says::excluded) continue;
     Dust dust{&rule, {}, act};
-    if (flag != nullptr) {
+    if (flag != nullptr && flag->says != Says::excluded) {
       std::copy_if(about.begin(), about.end(), std::back_inserter(dust.pieces),
                    [&](const record::PieceId& id) {
                      return holds(flag->pieces, id) || holds(flag->may_be, id);
                    });
     }
-    // Of what the record has, its own entries decide.
-    const bool entered = (flag != nullptr && !flag->pieces.empty()) ||
-                         std::any_of(about.begin(), about.end(), [&](const record::PieceId& id) {
-                           return speaks_of_hazard(table, find(record, id)->name, rule);
-                         });
-    if (!dust.pieces.empty() || (!entered && speaks_of_hazard(table, text, rule)))
+    if (!dust.pieces.empty() || handles_another(record, table, rule, flag, about, text))
       all.push_back(std::move(dust));
   }
   return all;
@@ -395,10 +443,13 @@ std::vector<std::string> families_of(const record::Record& record, const CareTab
 std::optional<Grounds> excluded_by(const Piece& piece, const FlagRule& rule) {
   if (!rule.unseen) return std::nullopt;
   for (const record::LaboratoryReport& report : piece.tested) {
-    if (record::word_of(report.hazard) == rule.word && report.found == record::Looked::none)
+    const bool numbered = report.number.find_first_of("0123456789") != std::string::npos;
+    if (record::word_of(report.hazard) == rule.word && report.found == record::Looked::none &&
+        numbered && base::says_something(report.laboratory))
       return Grounds{&report};
   }
-  if (!piece.supplier.empty()) return Grounds{};
+  const bool new_here = piece.of_this_reel.answer != record::OfThisReel::yes;
+  if (new_here && base::says_something(piece.supplier)) return Grounds{};
   return std::nullopt;
 }
 
@@ -441,6 +492,10 @@ Finding assess(const record::Record& record, const record::Visit& visit, const C
   for (const record::Work& work : visit.work) {
     finding.work_cautions.push_back(
         cautions(record, table, finding.flags, work.pieces, plain_text(record, work.what)));
+  }
+  for (const record::StripStep& step : visit.strip_down) {
+    finding.step_cautions.push_back(
+        cautions(record, table, finding.flags, step.pieces, plain_text(record, step.what)));
   }
   finding.families = families_of(record, table);
   return finding;

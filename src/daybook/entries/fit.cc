@@ -270,6 +270,7 @@ base::Result<Said> fit(const FitRequest& request, Draft& draft) {
   const auto open = open_visit(draft, request.on);
   if (!open) return open.faults();
   record::Visit& visit = **open;
+  if (auto faults = faults_of_supplier(request.supplier); !faults.empty()) return faults;
   const auto place = record::find_place(draft.record(), request.place);
   if (!place) return place.faults();
   // The place's other pieces are not looked at.

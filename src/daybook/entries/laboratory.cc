@@ -31,11 +31,19 @@ forms::Form form(LaboratoryRequest& request) {
 }
 
 base::Diagnostics faults_of(const LaboratoryRequest& request) {
-  const auto blank = [](const std::string& text) { return base::trimmed(text).empty(); };
-  if (!blank(request.laboratory) && !blank(request.number)) return {};
+  const bool numbered = request.number.find_first_of("0123456789") != std::string::npos;
+  if (base::says_something(request.laboratory) && numbered) {
+    const auto day = request.reported ? request.reported->earliest() : std::nullopt;
+    if (!day || *day <= request.on) return {};
+    return {base::of_command(
+        base::error(fmt::format("the report is of {}, and {} is before that", base::iso_text(*day),
+                                base::iso_text(request.on)),
+                    "correct --reported, or the day given with --on", "command-day"))};
+  }
   return {base::of_command(
       base::error("a report without its laboratory or its number proves nothing",
-                  "give --laboratory and --number as the report has them", "command-report"))};
+                  "give --laboratory and --number as the report has them; a number has a figure",
+                  "command-report"))};
 }
 
 }  // namespace

@@ -134,6 +134,7 @@ Diagnostics refer_to(std::optional<Id>& into, const Id& id, const char* name,
 }
 
 Diagnostics set_piece(record::Piece& piece, const Draft& draft, const PartRequest& request) {
+  if (auto faults = faults_of_supplier(request.supplier); !faults.empty()) return faults;
   set_if(piece.count, request.count);
   set_if(piece.role, request.role);
   set_if(piece.material, request.material);

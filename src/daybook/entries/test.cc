@@ -26,7 +26,7 @@ constexpr auto kUsual = std::to_array<UsualTest>({
     {"click", "Click", ""},
     {"check", "Check", ""},
     {"anti-reverse", "Anti-reverse", ""},
-    {"drag", "Drag at the line, up to the limit set first", "N"},
+    {"drag", "Drag at the line", "N"},
     {"line-guide", "Travel of the line guide", "mm"},
 });
 

@@ -3,6 +3,7 @@
 
 #include "record/enum_words.h"
 #include "report/bench_words.h"
+#include "report/care_words.h"
 #include "report/hazards.h"
 #include "report/sections.h"
 #include "report/statement.h"
@@ -91,7 +92,8 @@ void add_rules(const Telling& telling, Chapter& chapter) {
 std::vector<document::Beside> warnings(const Telling& telling, const record::StripStep& step,
                                        const assess::strip::Step& found) {
   std::vector<document::Beside> beside;
-  if (step.caution) beside.emplace_back(telling.caution(*step.caution));
+  for (document::Caution& caution : cautions_of_acts(telling, step))
+    beside.emplace_back(std::move(caution));
   std::vector<assess::strip::Spring> unsaid;
   for (const assess::strip::Spring& spring : found.springs) {
     const bool own = step.caution && spring.frees == assess::strip::Spring::Frees::comes_off;

@@ -239,7 +239,12 @@ TEST_CASE("no eye says that there is no asbestos") {
     record::Piece& washers = reel.piece("washers", material);
     reel.fit("washers", "stack");
     CHECK(find_flag(reel.finding(), "asbestos")->says == Says::may_be);
+    washers.supplier = "not known";  // nobody can be asked
+    CHECK(find_flag(reel.finding(), "asbestos")->says == Says::may_be);
     washers.supplier = "Tarn Friction, Oldbeck";
+    washers.of_this_reel.answer = record::OfThisReel::yes;  // it left the works on this reel
+    CHECK(find_flag(reel.finding(), "asbestos")->says == Says::may_be);
+    washers.of_this_reel.answer = record::OfThisReel::no;
     CHECK(find_flag(reel.finding(), "asbestos")->says == Says::excluded);
     CHECK(find_flag(reel.finding(), "asbestos")->excluded ==
           std::vector<record::PieceId>{{"washers"}});
@@ -311,6 +316,53 @@ TEST_CASE("what no record has is refused too, when the sentence says what it is"
   reel.piece("new", "red fibre").name = "Drag washers";
   reel.record.pieces.back().supplier = "Fell Friction, Fellgate";
   CHECK(rules("Took 0.5 mm off the drag washers with sandpaper.").empty());
+}
+
+TEST_CASE("what one report clears clears nothing else, and what is entered is no shield") {
+  Reel reel;
+  reel.place("stack", "drag-washer");
+  reel.piece("washers", "red fibre").name = "Drag washers";
+  reel.fit("washers", "stack");
+  const auto refuses = [&](const char* text, std::vector<record::PieceId> about = {}) {
+    return !assess::care::cautions(reel.record, table(), reel.finding().flags, about, text)
+                .dust.empty();
+  };
+  for (const char* text :
+       {"Filed a flat on the drag washer.", "Sanded the friction washers flat.",
+        "Sanded the clutch lining.", "Without a mask sanded the drag washers.",
+        "Not only sanded but ground the drag washers.", "Could not avoid sanding the washers.",
+        "No new washers so sanded the old washers.", "Sand the drags and blow them clean."}) {
+    CAPTURE(text);
+    CHECK(refuses(text));
+  }
+  CHECK_FALSE(refuses("Nothing was sanded on the drag washers."));
+  CHECK_FALSE(refuses("Fine steel wool and oil on the bare brass."));
+  record::Piece& washers = reel.record.pieces.back();
+  washers.tested.push_back(
+      {record::Hazard::asbestos, record::Looked::none, "Fell Laboratory", {}, "4471"});
+  CHECK_FALSE(refuses("Sanded the drag washers.", {{"washers"}}));
+  CHECK_FALSE(refuses("Sanded the washer flat."));
+  CHECK(refuses("Sanded the old gasket and the brake pads."));
+  washers.tested.back().number = "none";  // no number at all
+  CHECK(refuses("Sanded the drag washers."));
+}
+
+TEST_CASE("metal is metal only where nothing else is said of it") {
+  Reel reel;
+  reel.place("stack", "drag-washer");
+  reel.piece("washers", "brass").name = "Drag washers";
+  reel.fit("washers", "stack");
+  for (const char* material : {"brass", "steel", "steel with ears", "hardened steel"}) {
+    CAPTURE(material);
+    reel.record.pieces.back().material = material;
+    CHECK(find_flag(reel.finding(), "asbestos") == nullptr);
+  }
+  for (const char* material : {"brass with a lining", "woven brass", "iron filled composition",
+                               "brass?", "steel-backed lining"}) {
+    CAPTURE(material);
+    reel.record.pieces.back().material = material;
+    CHECK(find_flag(reel.finding(), "asbestos") != nullptr);
+  }
 }
 
 TEST_CASE("a washer that the bench made is known when its supplier is") {
