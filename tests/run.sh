@@ -199,6 +199,7 @@ step_reading() {
 
 step_withholding() {
   suite "what is withheld" $python tests/withholding/check_withheld.py build/winchbook build/withheld demo/out
+  suite "what a person would write of it" $python tests/withholding/check_variants.py build/winchbook build/variants
 }
 
 step_photographs() {

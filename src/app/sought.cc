@@ -205,11 +205,17 @@ void Sought::add_name(const Taken& taken) {
     add_word(taken, word.folded);
   // "ODwyer", "MacDuff"; in an id or a handle the whole of it.
   for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+    if (never_.contains(words[i]) || never_.contains(words[i + 1])) continue;
+    if (seen_.contains(words[i]) && seen_.contains(words[i + 1])) continue;
     if (std::min(words[i].size(), words[i + 1].size()) <= 3 &&
         words[i].size() + words[i + 1].size() >= kInDoubt)
       add_word(taken, words[i] + words[i + 1]);
   }
-  if (words.size() > 1 && joined(words).size() >= kAnywhere) add_word(taken, joined(words));
+  const bool told = std::all_of(words.begin(), words.end(), [&](const std::string& word) {
+    return seen_.contains(word) || never_.contains(word);
+  });
+  if (!told && words.size() > 1 && joined(words).size() >= kAnywhere)
+    add_word(taken, joined(words));
 }
 
 /// "Gus", "T.V.", but not "her aunt".
@@ -410,6 +416,7 @@ class Sought::Search {
   void in_run(std::size_t at) {
     if (sought_.runs_.empty() || !text::parts_no_words(words_[at].folded)) return;
     const std::string& word = spellings_[at].front();
+    if (sought_.seen_.contains(word)) return;
     constexpr std::size_t kTwoSigns = 6;  // bytes of UTF-8
     for (const Number& run : sought_.runs_) {
       if (word.find(run.digits) != std::string::npos) {

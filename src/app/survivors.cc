@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "base/words_of_text.h"
+#include "text/folded_words.h"
 #include "xml/document.h"
 #include "xml/walk.h"
 
@@ -16,17 +17,36 @@ using recordfile::Taken;
 
 constexpr std::size_t kMostTold = 20;
 
-/// What everybody may see.
-Sought::Seen seen_anyway(const record::Record& record, record::Reader reader) {
-  Sought::Seen seen{
-      {record.reel.model, record.reel.maker.name, record.reel.maker.place, record.reel.sold_by,
-       record.bench.name, record.bench.place, record.bench.address},
-      record.reel.name};
+/// Where the reel and the bench are named: everybody may see it.
+std::vector<std::string> named_openly(const record::Record& record) {
+  return {record.reel.model, record.reel.maker.name, record.reel.maker.place, record.reel.sold_by,
+          record.bench.name, record.bench.place,     record.bench.address};
+}
+
+/// The names of the people whom the reader may know.
+std::vector<std::string> known_people(const record::Record& record, record::Reader reader) {
+  std::vector<std::string> names;
   for (const record::Person& person : record.people) {
     const std::string* name = record::told(person.name);
-    if (name != nullptr && may_see(reader, person.named_to)) seen.names.push_back(*name);
+    if (name != nullptr && may_see(reader, person.named_to)) names.push_back(*name);
   }
+  return names;
+}
+
+Sought::Seen seen_anyway(const record::Record& record, record::Reader reader) {
+  Sought::Seen seen{named_openly(record), record.reel.name};
+  for (std::string& name : known_people(record, reader))
+    seen.names.push_back(std::move(name));
   return seen;
+}
+
+std::set<std::string> words_of(const std::vector<std::string>& texts) {
+  std::set<std::string> words;
+  for (const std::string& text : texts) {
+    for (const text::FoldedWord& word : text::folded_words(text))
+      words.insert(word.folded);
+  }
+  return words;
 }
 
 const char* name_of(record::Reader reader) {
@@ -70,6 +90,7 @@ class Searcher {
       return std::move(survey_);
     }
     const xml::Source full(search_.full.file, search_.full.bytes);
+    ask_about_open_names();
     xml::for_each_text(*edition, [&](const xml::Text& text) { look_at(*edition, full, text); });
     xml::for_each_passage(*edition, [&](const xml::Text& text) { look_at_passage(full, text); });
     for (const Offered& one : offered) {
@@ -89,6 +110,30 @@ class Searcher {
   }
 
  private:
+  /// A withheld name that is the maker's, the bench's or the model's too is looked for nowhere: it
+  /// may be chance, and it may be who had it.
+  void ask_about_open_names() {
+    const auto open = app::words_of(named_openly(search_.full.record));
+    const auto known = app::words_of(known_people(search_.full.record, search_.reader));
+    const std::set<std::string> never(search_.names.never.begin(), search_.names.never.end());
+    for (const Taken& taken : search_.withheld.taken) {
+      const bool name = taken.kind == Taken::Kind::name || taken.kind == Taken::Kind::short_name;
+      if (!name) continue;
+      for (const std::string& word : app::words_of({taken.text})) {
+        if (word.size() < 2 || !open.contains(word) || known.contains(word) || never.contains(word))
+          continue;
+        survey_.found.push_back(base::warning_at(
+            taken.where,
+            fmt::format(
+                "\"{}\", in a name that is withheld from {}, stands in the name or place of "
+                "the maker, the bench or the model, where everybody may see it",
+                word, name_of(search_.reader)),
+            "look whether it tells who it was", "withheld-survives"));
+        break;
+      }
+    }
+  }
+
   static std::string words_of(std::string_view text, const Find& find) {
     return base::on_one_line(text.substr(find.begin, find.end - find.begin));
   }

@@ -67,7 +67,7 @@ void add_strip_down(const Telling& telling, const std::vector<const record::Phot
   chapter.blocks.emplace_back(std::move(summary));
   add_pictures(telling, pictures, chapter);
   for (const record::StripStep& step : steps) {
-    if (!cautions_beside(telling, step).empty()) add_dangerous_step(telling, step, chapter);
+    if (step.caution || step.spring_loose) add_dangerous_step(telling, step, chapter);
   }
 }
 

@@ -344,8 +344,11 @@ std::string next_service_words(const Telling& telling) {
 CautionList cautions_of_acts(const Telling& telling, const record::StripStep& step) {
   const assess::VisitAssessment* last = telling.assessment.last();
   const auto i = position_in(telling.visit.strip_down, step);
-  return cautions_told(telling, step.caution,
-                       last != nullptr && i ? &last->care.step_cautions[*i] : nullptr);
+  assess::care::Cautions asked;
+  if (last != nullptr && i) asked = last->care.step_cautions[*i];
+  // Which springs a step frees, the parts list knows better than its words.
+  std::erase(asked.words, "springs");
+  return cautions_told(telling, step.caution, &asked);
 }
 
 CautionList cautions_beside(const Telling& telling, const record::StripStep& step) {

@@ -80,12 +80,21 @@ std::optional<document::Chapter> tell_care(const Telling& telling) {
   if (std::string when = dates(telling); !when.empty()) {
     paragraphs.push_back(telling.sentence(std::move(when)));
   }
-  if (paragraphs.empty()) return std::nullopt;
+  // With nothing for them to stand beside, the cautions are what there is to say.
+  const bool alone = paragraphs.empty();
+  if (alone && !telling.visit.care) return std::nullopt;
   std::size_t at = 0;
   for (document::Caution& caution : cautions(telling, fished)) {
+    if (alone) {
+      document::Text words = document::with_lead(caution.label + ".", " ");
+      append(words, std::move(caution.words));
+      paragraphs.push_back({std::move(words)});
+      continue;
+    }
     paragraphs[at].beside.emplace_back(std::move(caution));
     at = (at + 1) % paragraphs.size();
   }
+  if (paragraphs.empty()) return std::nullopt;
   for (document::Paragraph& one : paragraphs)
     chapter.blocks.emplace_back(std::move(one));
   return chapter;
