@@ -4,8 +4,8 @@
 #include <utility>
 
 #include "library/run_program.h"
-#include "photo/jpeg.h"
 #include "photo/besides.h"
+#include "photo/jpeg.h"
 
 namespace winchbook::daybook {
 namespace {
