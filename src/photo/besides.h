@@ -14,8 +14,8 @@ namespace winchbook::photo {
 [[nodiscard]] std::vector<std::string> besides_the_picture(std::string_view jpeg);
 
 /// The picture alone: the same bytes without what besides_the_picture tells, so that it looks the
-/// same to the last pixel. Its Exif orientation goes with the rest. Empty of bytes that are cut short
-/// or no JPEG.
+/// same to the last pixel. Its Exif orientation goes with the rest. Empty of bytes that are cut
+/// short or no JPEG.
 [[nodiscard]] std::string bare_picture(std::string_view jpeg);
 
 }  // namespace winchbook::photo
