@@ -9,7 +9,7 @@ set -eu
 libraries="
   libfmt-dev libcli11-dev libicu-dev libxml2-dev libpugixml-dev libhowardhinnant-date-dev
   nlohmann-json3-dev libharfbuzz-dev libhpdf-dev libjpeg-dev libpng-dev zlib1g-dev libdeflate-dev
-  libqrencode-dev libqpdf-dev libpoppler-cpp-dev nettle-dev libeigen3-dev libboost-math-dev
+  libqrencode-dev libqpdf-dev nettle-dev libeigen3-dev libboost-math-dev
   libheif-dev libwebp-dev libtiff-dev liblcms2-dev libstb-dev libseccomp-dev
   fonts-vollkorn fonts-lato fonts-sil-gentiumplus fonts-noto-core fonts-ipaexfont-mincho
   icc-profiles-free"

@@ -1,10 +1,5 @@
 #include "archive/texts_of.h"
 
-#include <fmt/format.h>
-#include <poppler-document.h>
-#include <poppler-page.h>
-
-#include <algorithm>
 #include <exception>
 #include <memory>
 #include <qpdf/QPDF.hh>
@@ -17,29 +12,6 @@ base::Diagnostic unreadable(const std::string& name, const std::string& why) {
   return base::of_machine(base::error_at({name, 0, 0},
                                          "the finished file cannot be read back: " + why,
                                          "nothing was written; report this", "file-pdf"));
-}
-
-std::string utf8(const poppler::ustring& text) {
-  const poppler::byte_array bytes = text.to_utf8();
-  return {bytes.begin(), bytes.end()};
-}
-
-void add_pages(std::string_view pdf, const std::string& name, std::vector<Text>& texts,
-               base::Diagnostics& faults) {
-  const std::unique_ptr<poppler::document> document(
-      poppler::document::load_from_raw_data(pdf.data(), static_cast<int>(pdf.size())));
-  if (!document) {
-    faults.push_back(unreadable(name, "it is no PDF"));
-    return;
-  }
-  for (int i = 0; i < document->pages(); ++i) {
-    const std::unique_ptr<poppler::page> page(document->create_page(i));
-    if (!page) {
-      faults.push_back(unreadable(name, fmt::format("page {} is broken", i + 1)));
-      return;
-    }
-    texts.push_back({fmt::format("page {} of the finished file", i + 1), utf8(page->text())});
-  }
 }
 
 /// The strings of an object and of what it holds; what it only refers to comes by itself.
@@ -84,14 +56,11 @@ void add_objects(std::string_view pdf, const std::string& name, std::vector<Text
 
 base::Result<std::vector<Text>> texts_of(std::string_view pdf, const std::string& name) {
   std::vector<Text> texts;
-  base::Diagnostics faults;
   try {
     add_objects(pdf, name, texts);
-    add_pages(pdf, name, texts, faults);
   } catch (const std::exception& fault) {
-    faults.push_back(unreadable(name, fault.what()));
+    return unreadable(name, fault.what());
   }
-  if (!faults.empty()) return faults;
   return texts;
 }
 

@@ -102,7 +102,8 @@ Diagnostics hazards_of(const Draft& draft, const record::Visit& visit,
 Diagnostics doubtful_material(const Draft& draft, std::string_view material) {
   const auto care = draft.library().care();
   if (!care) return care.faults();
-  if (material.empty() || !knowledge::substances_in(**care, material).empty()) return {};
+  // "not determined" says so itself.
+  if (!base::says_something(material) || !knowledge::substances_in(**care, material).empty()) return {};
   const knowledge::Substance* meant = knowledge::meant_in(**care, material);
   const std::string hint =
       meant == nullptr ? "" : fmt::format("; \"{}\" may be meant", meant->name);

@@ -65,7 +65,7 @@ LIBRARY_ROOMS = {
     r"pugixml": {"xml", "recordfile"},
     r"jpeglib|jerror|turbojpeg|jmorecfg": {"photo", "picture"},
     r"png\.h|libheif/|webp/|tiff|lcms2|stb_|seccomp": {"picture"},
-    r"qpdf/|poppler": {"archive"},
+    r"qpdf/": {"archive"},
     r"nettle/": {"seal"},
     r"qrencode": {"seal", "layout"},
     r"libdeflate": {"pdf"},
