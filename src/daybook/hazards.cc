@@ -103,7 +103,8 @@ Diagnostics doubtful_material(const Draft& draft, std::string_view material) {
   const auto care = draft.library().care();
   if (!care) return care.faults();
   // "not determined" says so itself.
-  if (!base::says_something(material) || !knowledge::substances_in(**care, material).empty()) return {};
+  if (!base::says_something(material) || !knowledge::substances_in(**care, material).empty())
+    return {};
   const knowledge::Substance* meant = knowledge::meant_in(**care, material);
   const std::string hint =
       meant == nullptr ? "" : fmt::format("; \"{}\" may be meant", meant->name);
