@@ -19,11 +19,19 @@ using text::FoldedWord;
 constexpr std::size_t kAnywhere = 6;     // letters: a word as long is no part of another by chance
 constexpr std::size_t kAtAnEnd = 5;      // letters
 constexpr std::size_t kInDoubt = 4;      // letters
+constexpr std::size_t kApart = 7;        // of two words that only a space parts
 constexpr std::size_t kLongNumber = 7;   // digits that no other number shares by chance
 constexpr std::size_t kShortNumber = 6;  // digits of a telephone without its area code
 
 bool is_digit(char sign) {
   return sign >= '0' && sign <= '9';
+}
+
+/// Of UTF-8: a letter beyond ASCII has several bytes.
+std::size_t letters_in(std::string_view word) {
+  return static_cast<std::size_t>(std::count_if(word.begin(), word.end(), [](char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+  }));
 }
 
 bool is_number(std::string_view word) {
@@ -69,7 +77,7 @@ std::vector<std::string> stems_of(const std::string& word) {
       {"er", 5}, {"ers", 5}, {"ens", 4}, {"sche", 4}, {"schen", 4}};
   std::vector<std::string> stems{word};
   for (const auto& [ending, least] : kEndings) {
-    if (word.size() >= ending.size() + least && word.ends_with(ending))
+    if (word.ends_with(ending) && letters_in(word) >= ending.size() + least)
       stems.push_back(word.substr(0, word.size() - ending.size()));
   }
   if (word.size() > 5 && word.ends_with("ies"))
@@ -162,7 +170,7 @@ void Sought::add(const Taken& taken) {
 }
 
 bool Sought::says_nothing(const std::string& word) const {
-  return word.size() < 2 || is_number(word) || never_.contains(word) || seen_.contains(word);
+  return letters_in(word) < 2 || is_number(word) || never_.contains(word) || seen_.contains(word);
 }
 
 void Sought::add_word(const Taken& taken, const std::string& word, bool ordinary) {
@@ -176,7 +184,7 @@ void Sought::add_word(const Taken& taken, const std::string& word, bool ordinary
   for (const std::string& spelling : spellings) {
     const auto [at, fresh] = words_.try_emplace(spelling, Word{&taken, ordinary});
     if (!fresh) at->second.ordinary = at->second.ordinary && ordinary;
-    if (!ordinary && spelling.size() >= kInDoubt) lengths_.insert(spelling.size());
+    if (!ordinary && letters_in(spelling) >= kInDoubt) lengths_.insert(spelling.size());
   }
 }
 
@@ -207,14 +215,15 @@ void Sought::add_name(const Taken& taken) {
   for (std::size_t i = 0; i + 1 < words.size(); ++i) {
     if (never_.contains(words[i]) || never_.contains(words[i + 1])) continue;
     if (seen_.contains(words[i]) && seen_.contains(words[i + 1])) continue;
-    if (std::min(words[i].size(), words[i + 1].size()) <= 3 &&
-        words[i].size() + words[i + 1].size() >= kInDoubt)
+    const std::size_t one = letters_in(words[i]);
+    const std::size_t other = letters_in(words[i + 1]);
+    if (std::min(one, other) <= 3 && one + other >= kInDoubt)
       add_word(taken, words[i] + words[i + 1]);
   }
   const bool told = std::all_of(words.begin(), words.end(), [&](const std::string& word) {
     return seen_.contains(word) || never_.contains(word);
   });
-  if (!told && words.size() > 1 && joined(words).size() >= kAnywhere)
+  if (!told && words.size() > 1 && letters_in(joined(words)) >= kAnywhere)
     add_word(taken, joined(words));
 }
 
@@ -283,7 +292,7 @@ void Sought::add_contact(const Taken& taken) {
       });
       if (words.size() > 1) {
         add_phrase(taken, words);
-        if (words.front().size() >= kAtAnEnd) add_word(taken, words.front());
+        if (letters_in(words.front()) >= kAtAnEnd) add_word(taken, words.front());
       }
     }
     const bool of_number = has_digit(chunk) && sign == std::string_view::npos;
@@ -376,7 +385,7 @@ class Sought::Search {
                       gap == "_" || gap == ".";
     if (!tied && base::trimmed(gap) != "") return;
     const std::string both = spellings_[at].front() + spellings_[at + 1].front();
-    if (both.size() < (tied ? kAtAnEnd : kLongNumber)) return;
+    if (letters_in(both) < (tied ? kAtAnEnd : kApart)) return;
     for (const std::string& stem : stems_of(both)) {
       const auto found = sought_.words_.find(stem);
       if (found != sought_.words_.end() && !found->second.ordinary)
@@ -402,11 +411,12 @@ class Sought::Search {
         if (length >= word.size()) break;
         const std::size_t last = word.size() - length;
         for (std::size_t begin = 0; begin <= last; ++begin) {
-          const bool at_an_end = begin == 0 || begin == last;
-          if (length < kAnywhere && !at_an_end && length < kAtAnEnd) continue;
           const auto found = sought_.words_.find(word.substr(begin, length));
           if (found == sought_.words_.end() || found->second.ordinary) continue;
-          const bool sure = length >= kAnywhere || (length >= kAtAnEnd && at_an_end);
+          const bool at_an_end = begin == 0 || begin == last;
+          const std::size_t letters = letters_in(found->first);
+          if (!at_an_end && letters < kAtAnEnd) continue;
+          const bool sure = letters >= kAnywhere || (letters >= kAtAnEnd && at_an_end);
           take(found->second.taken, sure, words_[at].begin, words_[at].end);
         }
       }

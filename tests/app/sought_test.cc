@@ -134,6 +134,12 @@ TEST_CASE("a mail address and its halves, a site, a handle") {
   }
 }
 
+TEST_CASE("letters are counted, and not their bytes") {
+  const Withheld one({{Kind::short_name, "Гус"}});
+  CHECK(one.in("Августъ и гусыня").empty());  // "goose" has it inside
+  CHECK(one.in("Гус привёз") == "certain");
+}
+
 TEST_CASE("scripts that part no words") {
   const Withheld one({{Kind::name, "北浦波子"}, {Kind::name, "สมชาย ใจดี"}});
   CHECK(one.in("昭和三十年北浦波子氏より") == "certain");
