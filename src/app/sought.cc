@@ -383,7 +383,7 @@ class Sought::Search {
         text_.substr(words_[at].end, words_[at + 1].begin - words_[at].end);
     const bool tied = gap == "-" || gap == "'" || gap == "’" || gap == "‐" || gap == "‑" ||
                       gap == "_" || gap == ".";
-    if (!tied && base::trimmed(gap) != "") return;
+    if (!tied && !base::trimmed(gap).empty()) return;
     const std::string both = spellings_[at].front() + spellings_[at + 1].front();
     if (letters_in(both) < (tied ? kAtAnEnd : kApart)) return;
     for (const std::string& stem : stems_of(both)) {
