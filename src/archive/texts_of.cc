@@ -1,6 +1,7 @@
 #include "archive/texts_of.h"
 
 #include <qpdf/qpdf-c.h>
+#include <utility>
 
 #include <cstdlib>
 #include <memory>

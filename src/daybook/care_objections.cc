@@ -1,6 +1,7 @@
 #include "daybook/care_objections.h"
 
 #include <fmt/format.h>
+#include <algorithm>
 
 #include "record/find_named.h"
 

@@ -1,6 +1,7 @@
 #include "photo/besides.h"
 
 #include <fmt/format.h>
+#include <utility>
 
 #include <cstddef>
 

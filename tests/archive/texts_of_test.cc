@@ -1,6 +1,7 @@
 #include "archive/texts_of.h"
 
 #include <doctest/doctest.h>
+#include <vector>
 
 #include <algorithm>
 #include <string>
