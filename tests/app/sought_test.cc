@@ -7,7 +7,6 @@
 #include <utility>
 #include <vector>
 
-using winchbook::app::Find;
 using winchbook::app::NameWords;
 using winchbook::app::Sought;
 using winchbook::app::Written;
@@ -21,8 +20,8 @@ const NameWords kWords{
     {"of", "the", "mrs", "captain", "england"}, {"rose", "young", "hill", "marsh"}, {"june"}};
 
 struct Withheld {
-  Withheld(std::vector<std::pair<Kind, std::string>> texts, Sought::Seen seen = {}) {
-    for (auto& [kind, text] : texts) {
+  Withheld(const std::vector<std::pair<Kind, std::string>>& texts, const Sought::Seen& seen = {}) {
+    for (const auto& [kind, text] : texts) {
       Taken taken;
       taken.kind = kind;
       taken.text = text;

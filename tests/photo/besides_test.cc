@@ -1,6 +1,7 @@
 #include "photo/besides.h"
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 
 #include <string>
 #include <vector>
@@ -27,15 +28,17 @@ const std::string kEnd = "\xFF\xD9";
 
 TEST_CASE("a picture alone carries nothing, with its profile and in several scans") {
   CHECK(besides_the_picture(kStart + kHeader + kProfile + kPicture + kPicture + kEnd).empty());
-  CHECK(besides_the_picture(kStart + segment('\xEE', "Adobe\0\x64\0\0\0\0\1") + kEnd) ==
+  CHECK(besides_the_picture(kStart + segment('\xEE', std::string("Adobe\0\x64", 7)) + kEnd) ==
         Strings{"application segment 14"});  // shorter than it must be
 }
 
 TEST_CASE("whatever else it carries is told, wherever it stands") {
   for (const char marker : {'\xE1', '\xE2', '\xE3', '\xE7', '\xED', '\xEF'}) {
-    const std::string jpeg = kStart + kHeader + segment(marker, "Nell") + kPicture + kEnd;
+    std::string jpeg = kStart;
+    for (const std::string& part : {kHeader, segment(marker, "Nell"), kPicture, kEnd})
+      jpeg += part;
     CHECK(besides_the_picture(jpeg) ==
-          Strings{"application segment " + std::to_string((marker & 0xFF) - 0xE0)});
+          Strings{fmt::format("application segment {}", (marker & 0xFF) - 0xE0)});
   }
   CHECK(besides_the_picture(kStart + kHeader + kPicture + segment('\xFE', "Nell") + kPicture +
                             kEnd) == Strings{"a comment"});
@@ -47,9 +50,11 @@ TEST_CASE("whatever else it carries is told, wherever it stands") {
 }
 
 TEST_CASE("what is cut short or no JPEG has nothing that can be told") {
+  const std::string short_segment = kStart + segment('\xFE', "cut short").substr(0, 8);
+  const std::string without_end = kStart + kHeader + kPicture;
   for (const std::string& bytes :
        {std::string(), std::string("\xFF\xD8\xFF"), std::string("a text that is no picture"),
-        kStart + segment('\xFE', "cut short").substr(0, 8), kStart + kHeader + kPicture})
+        short_segment, without_end})
     CHECK(besides_the_picture(bytes).empty());
 }
 

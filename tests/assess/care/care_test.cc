@@ -282,7 +282,7 @@ TEST_CASE("work that makes dust of an old washer is found, whoever names it") {
   reel.piece("washers", "red fibre").name = "Drag washers";
   reel.fit("washers", "stack");
   const auto flags = reel.finding().flags;
-  const auto dust = [&](const char* text, std::vector<record::PieceId> pieces = {}) {
+  const auto dust = [&](const char* text, const std::vector<record::PieceId>& pieces = {}) {
     return assess::care::cautions(reel.record, table(), flags, pieces, text).dust;
   };
   for (const char* text : {"scraped clean and blown out", "sanded flat", "trimmed 0.5 mm",
@@ -323,7 +323,7 @@ TEST_CASE("what one report clears clears nothing else, and what is entered is no
   reel.place("stack", "drag-washer");
   reel.piece("washers", "red fibre").name = "Drag washers";
   reel.fit("washers", "stack");
-  const auto refuses = [&](const char* text, std::vector<record::PieceId> about = {}) {
+  const auto refuses = [&](const char* text, const std::vector<record::PieceId>& about = {}) {
     return !assess::care::cautions(reel.record, table(), reel.finding().flags, about, text)
                 .dust.empty();
   };
