@@ -177,8 +177,8 @@ TEST_CASE("a bath has a longest time and a greatest warmth, never a least") {
 }
 
 TEST_CASE("no test of a drag goes on until it is hard down") {
-  for (const auto& [key, text] : messages()) {
-    CAPTURE(key);
-    CHECK(text.find("to hard down") == std::string::npos);
+  for (const auto& message : messages()) {
+    CAPTURE(message.first);
+    CHECK(message.second.find("to hard down") == std::string::npos);
   }
 }
